@@ -1,0 +1,50 @@
+/**
+ * One bag for each need, from shed and store: first what brings least unwanted phosphate, then least unwanted potash,
+ * then what costs least (what stands in the shed costs nothing), then the label. A bag with weed killer is never tree feed.
+ */
+import type { Bag } from '../orchard/bag.ts';
+import { CHLORIDE_SENSITIVE } from '../tables/crops.ts';
+import type { Crop } from '../tables/crops.ts';
+import type { Nutrient } from '../units/substance.ts';
+
+export type Wants = { readonly N: number; readonly P2O5: number; readonly K2O: number };
+export type Portion = { readonly bag: Bag; readonly g: number; readonly serves: Nutrient };
+
+/** Whether a bag may feed this plant at all. */
+export function allowed(bag: Bag, crop: Crop, tub: boolean): boolean {
+  if (bag.weedKiller) return false;
+  if (tub) return bag.slow;
+  return !bag.liquid && !(bag.chloride && CHLORIDE_SENSITIVE.includes(crop) && bag.grade.N === 0);
+}
+
+/** The portions that meet a year's need of one plant as far as these bags can. */
+export function choose(wants: Wants, bags: readonly Bag[], crop: Crop, tub: boolean): Portion[] {
+  const usable = bags.filter((b) => allowed(b, crop, tub));
+  const portions: Portion[] = [];
+  const left = { ...wants };
+  for (const nutrient of ['N', 'P2O5', 'K2O'] as const) {
+    if (left[nutrient] <= 1e-9) continue;
+    const best = usable
+      .filter((b) => b.grade[nutrient] > 0 && (nutrient === 'N' || b.grade.N === 0))
+      .map((bag) => ({ bag, g: left[nutrient] / bag.grade[nutrient] }))
+      .sort((a, b) => compare(a, b, left))[0];
+    if (!best) continue;
+    portions.push({ ...best, serves: nutrient });
+    for (const other of ['N', 'P2O5', 'K2O'] as const) left[other] -= best.g * best.bag.grade[other];
+  }
+  return portions;
+}
+
+type Try = { readonly bag: Bag; readonly g: number };
+
+function compare(a: Try, b: Try, wants: Wants): number {
+  const surplus = (t: Try, n: Nutrient): number => Math.max(0, t.g * t.bag.grade[n] - Math.max(0, wants[n]));
+  const differs = (x: number, y: number): number => (Math.abs(x - y) < 1e-6 * Math.max(1, x, y) ? 0 : x - y);
+  return differs(surplus(a, 'P2O5'), surplus(b, 'P2O5')) || differs(surplus(a, 'K2O'), surplus(b, 'K2O'))
+    || differs(cost(a), cost(b)) || (a.bag.label < b.bag.label ? -1 : a.bag.label > b.bag.label ? 1 : 0);
+}
+
+function cost({ bag, g }: Try): number {
+  if (bag.left !== null) return 0;
+  return bag.price && bag.g ? (g / bag.g) * bag.price.amount : 1e9 + g;
+}

@@ -1,0 +1,46 @@
+/** Doses as a kitchen scale and a cup can show them. */
+import type { Material } from '../tables/materials.ts';
+import { convert, OUNCE } from '../units/units.ts';
+
+export type System = 'us' | 'metric';
+
+/** Half an ounce, or 10 g. */
+export const stepOf = (system: System): number => (system === 'us' ? OUNCE / 2 : 10);
+
+/** The nearest step; downward where the nearest would pass `most` grams. Under one step, a finer one serves. */
+export function roundDose(g: number, system: System, most: number): number {
+  for (const step of [stepOf(system), stepOf(system) / 5, stepOf(system) / 50]) {
+    const near = Math.round(g / step) * step;
+    const fitting = near <= most * (1 + 1e-9) ? near : Math.floor((Math.min(g, most) * (1 + 1e-9)) / step) * step;
+    if (fitting > 0) return fitting;
+  }
+  return 0;
+}
+
+export type Doses = { readonly g: number; readonly most: number; readonly count: number; readonly share: number };
+
+/**
+ * Rounds an orchard's doses together: its total of the nutrient stays within 3 % of the plan by moving
+ * the largest doses a step, never past their limits. `share` is the nutrient's share of the product.
+ */
+export function roundTogether(doses: readonly Doses[], system: System): number[] {
+  const rounded = doses.map((d) => roundDose(d.g, system, d.most));
+  const step = stepOf(system);
+  const weight = (i: number): number => doses[i]!.count * doses[i]!.share;
+  const plan = doses.reduce((sum, d, i) => sum + d.g * weight(i), 0);
+  const order = doses.map((_, i) => i).sort((a, b) => doses[b]!.g - doses[a]!.g || a - b);
+  for (const i of order) {
+    const off = rounded.reduce((sum, g, k) => sum + g * weight(k), 0) - plan;
+    if (plan === 0 || Math.abs(off) <= 0.03 * plan) break;
+    const moved = rounded[i]! - Math.sign(off) * step;
+    if (moved < step || moved > doses[i]!.most * (1 + 1e-9)) continue;
+    if (Math.abs(off - Math.sign(off) * step * weight(i)) < Math.abs(off)) rounded[i] = moved;
+  }
+  return rounded;
+}
+
+/** Millilitres of a dose, by the denser end of the product's printed spread; null where the product is unknown. */
+export function volumeOf(g: number, material: Material | null): number | null {
+  if (!material?.ozPerCup) return null;
+  return g / convert(material.ozPerCup[1], 'oz/cup', 'g/mL');
+}

@@ -1,0 +1,29 @@
+#!/usr/bin/env node
+/** The door: terminal, clock and exit code. */
+import module from 'node:module';
+import { EXIT } from './io.ts';
+import { run } from './main.ts';
+
+(module as unknown as { enableCompileCache?: () => void }).enableCompileCache?.();
+
+const now = new Date();
+const pad = (n: number): string => String(n).padStart(2, '0');
+
+process.stdout.on('error', (e: NodeJS.ErrnoException) => {
+  // A reader that closes early (head, less) is no fault.
+  process.exit(e.code === 'EPIPE' ? EXIT.fine : EXIT.file);
+});
+
+async function stdin(): Promise<string> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+  return Buffer.concat(chunks).toString('utf8');
+}
+
+process.exitCode = await run(process.argv.slice(2), {
+  cwd: process.cwd(), today: `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`,
+  out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin,
+}).catch((e: unknown) => {
+  process.stderr.write(`Something went wrong in Medlar itself: ${e instanceof Error ? e.message : String(e)}\n`);
+  return EXIT.fault;
+});

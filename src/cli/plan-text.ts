@@ -1,0 +1,43 @@
+/** A plan in a few lines: what each tree gets, what to buy, when to stop. */
+import type { Plan, TreePlan } from '../plan.ts';
+import { idleReason } from '../sheet/build.ts';
+import { showDay, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
+import { say } from '../words/words.ts';
+import { noticeText } from '../json/notices.ts';
+
+export function treeLine(plan: Plan, t: TreePlan, width: number): string {
+  const { language: L, units: system } = plan.orchard.where;
+  const name = `  ${t.tree.name.padEnd(width)}`;
+  if (t.need.verdict === 'wait') return `${name}  ${say(L, 'plan', 'wait')}`;
+  if (t.feeds.length === 0) return `${name}  ${say(L, 'plan', 'nothing', { why: idleReason(t, L) })}`;
+  const only = t.need.nitrogen.ifBelow && t.feeds.some((f) => f.serves === 'N') ? say(L, 'plan', 'only', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
+  const doses = t.feeds.map((f) => {
+    const amount = showMass(f.g, system);
+    const said = t.tree.count > 1 ? say(L, 'plan', 'each', { amount, count: t.tree.count }) : amount;
+    return `${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${showWindow(f.window.from, f.window.until)}`;
+  });
+  return doses.map((d, i) => (i === 0 ? `${name}  ${only}${d}` : `${' '.repeat(width + 4)}${d}`)).join('\n');
+}
+
+export function treeLines(plan: Plan): string {
+  const width = Math.max(...plan.trees.map((t) => t.tree.name.length), 4);
+  return plan.trees.map((t) => treeLine(plan, t, width)).join('\n');
+}
+
+export function buyLines(plan: Plan): string[] {
+  const { language: L, units: system } = plan.orchard.where;
+  return plan.buy.map((p) => {
+    const bag = `${p.bag.label.includes(p.bag.printed) ? p.bag.label : `${p.bag.label} ${p.bag.printed}`}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
+    const need = showMass(p.needG, system);
+    if (p.bag.left !== null) return say(L, 'plan', 'in-shed', { bag: p.bag.label, need, left: showMass(p.leftG!, system) });
+    if (p.bags === null) return say(L, 'plan', 'buy-unknown', { bag, need });
+    return say(L, 'plan', 'buy-line', { bags: p.bags, unit: say(L, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, need, left: showMass(p.leftG!, system), cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency) });
+  });
+}
+
+/** Warnings and notes of a plan, a line each. */
+export function noticeLines(plan: Plan): string[] {
+  return plan.notices.filter((n) => n.severity !== 'error').map((n) => noticeText(n, plan.orchard.where.language));
+}
+
+export const stopLine = (plan: Plan): string => say(plan.orchard.where.language, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen) });

@@ -1,0 +1,121 @@
+/** `medlar read [REPORT]`: what was understood, how it rates, what must be asked. */
+import { relative, resolve } from 'node:path';
+import { collector } from '../json/figures.ts';
+import { readJson } from '../json/read-json.ts';
+import type { RatedSample } from '../json/read-json.ts';
+import type { Where } from '../orchard/where.ts';
+import { NOWHERE } from '../orchard/where.ts';
+import { rateSample } from '../rating/rate.ts';
+import type { Rated } from '../rating/rate.ts';
+import type { Question } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import { readReport } from '../soil/read.ts';
+import type { Report } from '../soil/read.ts';
+import { ELEMENT_OF } from '../tables/items.ts';
+import { sourceOf } from '../tables/sources.ts';
+import { showDay } from '../words/show.ts';
+import { say, sayIfKnown } from '../words/words.ts';
+import { give, questionList } from './answer.ts';
+import { folderOf, openFolder, readText, reason } from './folder.ts';
+import type { Common, Io } from './io.ts';
+
+export async function readCommand(file: string | undefined, options: Common, io: Io): Promise<number> {
+  const folder = openFolder(options, io, options.today ?? io.today);
+  const where = folder.orchard?.where ?? NOWHERE;
+  const json = options.json === true;
+  if (file === undefined) return readAll(folder.orchard?.zones.map((z) => z.file) ?? [], where, options, io, folder.notices);
+  const text = file === '-' ? await fromStdin(io) : readText(resolve(io.cwd, file));
+  if ('why' in text) return give({ command: 'read', result: null, notices: [notice('file-missing', 'error', { file, why: text.why })], language: where.language }, json, io);
+  return answer([readReport(text.text, file === '-' ? 'stdin' : file)], [file === '-' ? 'stdin' : file], where, options, io);
+}
+
+async function fromStdin(io: Io): Promise<{ text: string } | { why: string }> {
+  try {
+    return { text: await io.stdin() };
+  } catch (e) {
+    return { why: reason(e) };
+  }
+}
+
+/** Without a name: every report of the orchard. */
+function readAll(files: readonly string[], where: Where, options: Common, io: Io, notices: Parameters<typeof give>[0]['notices']): number {
+  const blocking = notices.filter((n) => n.severity === 'error' && (n.place === undefined || n.place.file === 'orchard.yaml'));
+  if (files.length === 0 || blocking.length > 0) {
+    const told = blocking.length > 0 ? blocking : [notice('no-orchard', 'error', { folder: options.folder ?? io.cwd })];
+    return give({ command: 'read', result: null, notices: told, language: where.language }, options.json === true, io);
+  }
+  const names = [...new Set(files)];
+  const reports = names.flatMap((name) => {
+    const text = readText(resolve(folderOf(options, io), name));
+    return 'text' in text ? [readReport(text.text, name)] : [];
+  });
+  return answer(reports, names, where, options, io);
+}
+
+function answer(reports: readonly Report[], files: readonly string[], where: Where, options: Common, io: Io): number {
+  const samples: RatedSample[] = reports.flatMap((r) => r.samples).map((sample) => ({ sample, rated: rateSample(sample, where.country) }));
+  const notices = reports.flatMap((r) => r.notices);
+  const questions = reports.flatMap((r) => r.questions);
+  const figures = collector(where.language, where.units);
+  const text = [
+    ...samples.map((s) => sampleText(s, questions, where)),
+    ...(questions.length > 0 ? [questionList(questions, where.language), say(where.language, 'read', 'answers', { file: relative('', files[0] ?? ''), example: exampleAnswer(questions[0]!) })] : []),
+    ...(samples.some((s) => s.rated.length > 0) ? [say(where.language, 'read', 'next')] : []),
+  ].join('\n');
+  return give({ command: 'read', result: readJson(samples, figures), figures: figures.all(), notices, questions, language: where.language, text: `${text}\n` }, options.json === true, io);
+}
+
+const exampleAnswer = (q: Question): string => `${q.about} ${q.code === 'unit-missing' ? 'unit' : 'method'}: ${q.choices[0] ?? ''}`;
+
+function sampleText({ sample, rated }: RatedSample, questions: readonly Question[], where: Where): string {
+  const L = where.language;
+  const mine = questions.filter((q) => rated.some((r) => r.reading.place.line === q.place?.line));
+  const asked = mine.length === 0 ? say(L, 'read', 'asked0') : mine.length === 1 ? say(L, 'read', 'asked1') : say(L, 'read', 'askedN', { n: mine.length });
+  const head = say(L, 'read', 'head', { name: sample.name, lines: rated.length + sample.unread.length, read: rated.length, asked, unread: sample.unread.length });
+  const [line, paper, taken, rating] = say(L, 'read', 'columns').split('|') as [string, string, string, string];
+  const rows: [number, string, string, string][] = rated.map((r) => {
+    const q = questions.findIndex((x) => x.place?.line === r.reading.place.line && x.about === r.reading.item);
+    return [r.reading.place.line, r.reading.asPrinted, takenAs(r, where), q >= 0 && r.rating === null ? say(L, 'read', 'see-question', { n: q + 1 }) : ratingText(r, where)];
+  });
+  for (const u of sample.unread) rows.push([u.line, u.text, say(L, 'read', 'not-a-reading'), '']);
+  rows.sort((a, b) => a[0] - b[0]);
+  const clip = (t: string, n: number): string => ([...t].length > n ? `${[...t].slice(0, n - 1).join('')}…` : t.padEnd(n));
+  const table = rows.map(([n, p, t, r]) => `${String(n).padStart(4)}  ${clip(p.replace(/\s+/g, ' '), 36)}  ${clip(t, 18)}  ${r}`.trimEnd());
+  const dated = sample.taken ? `, ${say(L, 'read', 'taken', { day: showDay(sample.taken, true) })}` : '';
+  return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(18)}  ${rating}`, ...table, '', summary(rated, where), ''].join('\n');
+}
+
+function takenAs({ reading: r }: Rated, where: Where): string {
+  const name = sayIfKnown(where.language, 'item', r.item);
+  const form = r.form ?? name;
+  const sign = r.below ? '<' : r.above ? '>' : '';
+  const unit = r.unit === null ? '?' : r.unit === 'pH' ? '' : r.unit;
+  if (r.value === null) return name;
+  return `${r.item === 'ph' ? name : form} ${sign}${r.value}${r.to === undefined ? '' : `-${r.to}`} ${unit}`.trim();
+}
+
+const MICRO = ['boron', 'zinc', 'manganese', 'copper', 'iron'];
+
+function ratingText(r: Rated, where: Where): string {
+  const L = where.language;
+  if (r.reading.item === 'ph' && r.target) return say(L, 'rating', r.target === 'at' ? 'at-ph' : r.target === 'above' ? 'above-ph' : 'below-ph');
+  const dosed = MICRO.includes(r.reading.item) ? `; ${say(L, 'rating', 'not-dosed')}` : '';
+  if (r.rating === null) return ELEMENT_OF[r.reading.item] ? say(L, 'rating', 'no-scale') + dosed : say(L, 'rating', 'informs');
+  const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');
+  return `${say(L, 'rating', r.rating)} ${by}${dosed}`;
+}
+
+/** "So: no phosphate, no lime; ..." */
+function summary(rated: readonly Rated[], where: Where): string {
+  const L = where.language;
+  const target = (item: string): Rated['target'] => rated.find((r) => r.reading.item === item)?.target ?? null;
+  const p = target('phosphorus');
+  const k = target('potassium');
+  const ph = target('ph');
+  const parts = [
+    say(L, 'read', p === null ? 'so-p-unknown' : p === 'at' || p === 'above' ? 'so-p-none' : 'so-p-some'),
+    say(L, 'read', k === null ? 'so-k-unknown' : k === 'above' ? 'so-k-none' : k === 'at' ? 'so-k-crop' : 'so-k-some'),
+    ...(ph === null ? [] : [say(L, 'read', ph === 'at' ? 'so-ph-fine' : ph === 'above' ? 'so-ph-high' : 'so-ph-low')]),
+  ];
+  return `${say(L, 'read', 'so', { text: parts.join(', ') })}. ${say(L, 'read', 'so-n')}`;
+}

@@ -1,0 +1,86 @@
+/** `medlar sheet [TREE]`: writes the feeding sheet, and says where. A sheet changed by hand is left alone. */
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { notice } from '../reason/notice.ts';
+import type { Notice } from '../reason/notice.ts';
+import { sheetView } from '../sheet/build.ts';
+import { renderSheet } from '../sheet/render.ts';
+import type { SheetForm, Template } from '../sheet/render.ts';
+import { say } from '../words/words.ts';
+import { give } from './answer.ts';
+import { count } from './counts.ts';
+import { openFolder, readText, reason } from './folder.ts';
+import type { Common, Io } from './io.ts';
+import { planOf } from './plan.ts';
+import { treeLines } from './plan-text.ts';
+
+type SheetOptions = Common & { readonly as?: SheetForm; readonly paper?: 'a4' | 'letter'; readonly large?: true; readonly force?: true };
+
+export async function sheetCommand(tree: string | undefined, options: SheetOptions, io: Io): Promise<number> {
+  const folder = openFolder(options, io, options.today ?? io.today);
+  const json = options.json === true;
+  const L = folder.language;
+  const planned = planOf(folder, tree);
+  if ('notices' in planned) return give({ command: 'sheet', result: null, notices: planned.notices, language: L }, json, io);
+  const { plan } = planned;
+  const form = options.as ?? 'html';
+  const own = await ownTemplate(folder.path, form);
+  if (own.notices.length > 0) return give({ command: 'sheet', result: null, notices: own.notices, language: L }, json, io);
+
+  const view = sheetView(plan, { paper: options.paper ?? plan.orchard.where.paper, large: options.large === true });
+  const text = renderSheet(view, form, own.template);
+  const name = `sheet${tree === undefined ? '' : `-${slug(plan.trees[0]!.tree.name)}`}.${form === 'html' ? 'html' : 'txt'}`;
+  const path = join(folder.path, name);
+  const shown = relative(io.cwd, path) || name;
+  const refused = writeOwn(path, shown, text, form, options.force === true);
+  if (refused) return give({ command: 'sheet', result: null, notices: [refused], language: L }, json, io);
+  const said = [
+    say(L, 'say', 'orchard-line', { orchard: plan.orchard.name || say(L, 'plan', 'title-unnamed', { year: plan.season.year }), trees: count(L, 'trees', plan.trees.length), samples: count(L, 'samples', plan.zones.length) }),
+    treeLines(plan), say(L, 'say', 'sheet-written', { file: shown }), say(L, 'say', 'next-why', { tree: plan.trees[0]!.tree.name }),
+  ].join('\n');
+  return give({
+    command: 'sheet', result: { files: [shown] }, notices: [...folder.notices, ...plan.notices], questions: [...folder.questions, ...plan.questions], language: L,
+    text: form === 'text' ? text : `${said}\n`,
+  }, json, io);
+}
+
+const slug = (name: string): string => name.normalize('NFKD').replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '').toLowerCase() || 'tree';
+
+async function ownTemplate(folder: string, form: SheetForm): Promise<{ template?: Template; notices: readonly Notice[] }> {
+  const file = `templates/sheet.${form === 'html' ? 'html' : 'txt'}.hbs`;
+  const path = join(folder, file);
+  if (!existsSync(path)) return { notices: [] };
+  const source = readText(path);
+  if ('why' in source) return { notices: [notice('file-missing', 'error', { file, why: source.why })] };
+  const { compileOwn } = await import('../sheet/own-template.ts');
+  const { template, notices } = compileOwn(source.text, file, form);
+  return template ? { template, notices } : { notices };
+}
+
+const MARK = /\n?(?:<!-- medlar ([0-9a-f]{16}) -->|# medlar ([0-9a-f]{16}))\n?$/;
+const digest = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
+
+/** Writes through a temporary file and a rename; a file that is not ours, or was edited, stays unless forced. */
+function writeOwn(path: string, shown: string, text: string, form: SheetForm, force: boolean): Notice | null {
+  try {
+    if (!force && existsSync(path)) {
+      const old = readFileSync(path, 'utf8');
+      const mark = MARK.exec(old);
+      if (!mark || (mark[1] ?? mark[2]) !== digest(old.slice(0, mark.index))) return notice('file-edited', 'error', { file: shown });
+    }
+    const body = text.replace(/\n$/, '');
+    const mark = form === 'html' ? `<!-- medlar ${digest(body)} -->` : `# medlar ${digest(body)}`;
+    const temporary = `${path}.${process.pid}.tmp`;
+    try {
+      writeFileSync(temporary, `${body}\n${mark}\n`);
+      renameSync(temporary, path);
+    } catch (e) {
+      rmSync(temporary, { force: true });
+      throw e;
+    }
+    return null;
+  } catch (e) {
+    return notice('file-unwritable', 'error', { file: shown, why: reason(e) });
+  }
+}

@@ -1,0 +1,79 @@
+/** `medlar why TREE [N|P2O5|K2O|dose|date]` or `medlar why ID`: a figure in one sentence, then all it came from, with the sources. */
+import { collector } from '../json/figures.ts';
+import { planJson } from '../json/plan-json.ts';
+import { citeOf, reasonOf, valueOf } from '../json/reason.ts';
+import type { Plan, TreePlan } from '../plan.ts';
+import { planSeason } from '../plan.ts';
+import type { Figure } from '../reason/figure.ts';
+import { notice } from '../reason/notice.ts';
+import { sourceOf } from '../tables/sources.ts';
+import { showDay, showWindow } from '../words/show.ts';
+import { say } from '../words/words.ts';
+import { give } from './answer.ts';
+import { openFolder } from './folder.ts';
+import type { Common, Io } from './io.ts';
+import { planOf } from './plan.ts';
+
+const ASKED = ['N', 'P2O5', 'K2O', 'dose', 'date'] as const;
+type Asked = (typeof ASKED)[number];
+
+export function whyCommand(tree: string, what: string | undefined, options: Common, io: Io): number {
+  const folder = openFolder(options, io, options.today ?? io.today);
+  const json = options.json === true;
+  const L = folder.language;
+  const isId = /^f\d+$/.test(tree) && what === undefined && !folder.orchard?.trees.some((t) => t.name.toLowerCase() === tree.toLowerCase());
+  const asked = what === undefined ? undefined : ASKED.find((a) => a.toLowerCase() === what.toLowerCase());
+  if (what !== undefined && !asked) {
+    return give({ command: 'why', result: null, notices: [notice('usage', 'error', { why: say(L, 'say', 'unknown-nutrient', { read: what }) })], language: L }, json, io);
+  }
+  const planned = planOf(folder, isId ? undefined : tree);
+  if ('notices' in planned) return give({ command: 'why', result: null, notices: planned.notices, language: L }, json, io);
+
+  // Ids are those of the whole plan, so that what `plan --json` shows can be asked here.
+  const whole = planSeason(folder.orchard!, folder.zones, folder.today);
+  const figures = collector(L, whole.orchard.where.units);
+  planJson(whole, figures);
+  const all = figures.all();
+  if (isId && !all[tree]) return give({ command: 'why', result: null, notices: [notice('figure-unknown', 'error', { read: tree })], language: L }, json, io);
+  const t = whole.trees.find((x) => x.tree.name.toLowerCase() === tree.toLowerCase());
+  const roots = isId ? [figures.figure(tree)!] : rootsOf(t!, asked);
+  const ids = roots.map((f) => figures.id(f));
+  const text = isId || asked !== undefined ? roots.map((f) => explain(f, whole)).join('\n') : roots.map((f) => explain(f, whole)).join('\n\n');
+  const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}` : '';
+  const others = t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
+  return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${others}\n` }, json, io);
+}
+
+function rootsOf(t: TreePlan, asked: Asked | undefined): Figure[] {
+  switch (asked) {
+    case 'N': case 'P2O5': case 'K2O': return [t.need[asked]];
+    case 'dose': return t.feeds.map((f) => f.planned);
+    case 'date': return t.feeds.map((f) => f.window.why);
+    default: return [t.need.N, t.need.P2O5, t.need.K2O];
+  }
+}
+
+/** The figure's sentence, its source, and below it, indented, what it came from. */
+function explain(f: Figure, plan: Plan, depth = 0, seen = new Set<Figure>()): string {
+  const { language: L, units: system } = plan.orchard.where;
+  const pad = '  '.repeat(depth);
+  const head = `${pad}${reasonOf(f, L, system)}`;
+  if (seen.has(f)) return head;
+  seen.add(f);
+  const plain = f.cite.source === 'definition' || f.cite.source === 'grower' || f.cite.source === 'lab';
+  const url = sourceOf(f.cite.source)?.url;
+  const cite = plain ? [] : [`${pad}    ${citeOf(f.cite, L)}`, ...(url ? [`${pad}    ${url}`] : [])];
+  return [head, ...cite, ...f.from.map((x) => explain(x, plan, depth + 1, seen))].join('\n');
+}
+
+function dateText(t: TreePlan, plan: Plan): string {
+  const L = plan.orchard.where.language;
+  const windows = t.feeds.length > 0 ? [...new Set(t.feeds.map((f) => showWindow(f.window.from, f.window.until)))].join(', ') : say(L, 'say', 'nothing-fed');
+  return say(L, 'say', 'why-date', { tree: t.tree.name, windows, stop: say(L, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen) }) });
+}
+
+function otherRules(t: TreePlan, plan: Plan): string {
+  const { language: L, units: system } = plan.orchard.where;
+  const lines = [...t.need.rules].sort((a, b) => a.value - b.value).map((r) => `  ${valueOf(r, L, system).padEnd(12)} ${citeOf(r.cite, L)}`);
+  return [say(L, 'say', 'why-other'), ...lines].join('\n');
+}

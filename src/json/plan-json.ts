@@ -1,0 +1,53 @@
+/** The answer of `plan`. Amounts of `trees` are for one plant; `buy` is for the orchard. */
+import type { Feed, Plan, TreePlan } from '../plan.ts';
+import type { Figure } from '../reason/figure.ts';
+import { NUTRIENTS } from '../units/substance.ts';
+import type { Nutrient } from '../units/substance.ts';
+import type { Collector } from './figures.ts';
+
+const each = <T>(of: (n: Nutrient) => T): Record<Nutrient, T> => Object.fromEntries(NUTRIENTS.map((n) => [n, of(n)])) as Record<Nutrient, T>;
+
+export function planJson(plan: Plan, figures: Collector): unknown {
+  return {
+    season: plan.season.year,
+    lastNitrogen: plan.season.lastNitrogen,
+    lastNitrogenWhy: figures.id(plan.season.lastFigure),
+    trees: plan.trees.map((t) => treeJson(t, figures)),
+    days: plan.days.map((d) => ({
+      from: d.from, until: d.until,
+      doses: d.doses.map(({ plan: t, feed }) => ({ tree: t.tree.name, count: t.tree.count, bag: feed.bag.label, g: feed.g, mL: feed.mL })),
+    })),
+    buy: plan.buy.map((p) => ({ bag: p.bag.label, bags: p.bags, cost: p.cost, leftG: p.leftG })),
+    ph: plan.trees.flatMap((t) => (t.ph?.verdict === 'leave'
+      ? [{ zone: t.tree.zone ?? null, tree: t.tree.name, now: t.ph.now, goal: [t.ph.low, t.ph.high], material: null, gPerM2: 0, g: 0, range: null, doses: [], verdict: 'leave' }] : [])),
+  };
+}
+
+function treeJson(t: TreePlan, figures: Collector): unknown {
+  const { need } = t;
+  const ids = (pair: readonly [Figure, Figure]): [string, string] => [figures.id(pair[0]), figures.id(pair[1])];
+  const result = {
+    name: t.tree.name, count: t.tree.count, verdict: need.verdict,
+    need: each((n) => need[n].value), needWhy: each((n) => figures.id(need[n])),
+    span: each((n): [number, number] => [need.span[n][0].value, need.span[n][1].value]), spanWhy: each((n) => ids(need.span[n])),
+    rulesWhy: need.rules.map((r) => figures.id(r)),
+    ...(need.nitrogen.ifBelow && need.verdict === 'feed' ? { if: { code: 'shoots-below', belowM: need.nitrogen.ifBelow.value }, ifWhy: figures.id(need.nitrogen.ifBelow) } : {}),
+    ...(need.nitrogen.none ? { none: need.nitrogen.none } : {}),
+    stops: need.stops.map((s) => s.id),
+    ...(t.tree.tub === undefined
+      ? { crown: { diameterM: t.facts.crown.diameter.value, m2: t.facts.crown.area.value }, crownWhy: { diameterM: figures.id(t.facts.crown.diameter), m2: figures.id(t.facts.crown.area) } }
+      : { crown: null }),
+    feeds: t.feeds.map((f) => feedJson(f, figures)),
+    supplied: t.supplied, over: t.over, short: t.short,
+  };
+  return result;
+}
+
+function feedJson(f: Feed, figures: Collector): unknown {
+  return {
+    bag: f.bag.label, g: f.g, gExact: f.planned.value, gExactWhy: figures.id(f.planned), mL: f.mL,
+    from: f.window.from, fromWhy: figures.id(f.window.why), until: f.window.until,
+    ring: f.ring && { fromM: f.ring.from.value, toM: f.ring.to.value, m2: f.ring.area.value },
+    ...(f.ring ? { ringWhy: { fromM: figures.id(f.ring.from), toM: figures.id(f.ring.to), m2: figures.id(f.ring.area) } } : {}),
+  };
+}

@@ -1,0 +1,37 @@
+/** A figure's step as a sentence with its numbers filled in, and its cite as words. */
+import type { Cite, Figure } from '../reason/figure.ts';
+import { sourceOf } from '../tables/sources.ts';
+import { INCH } from '../units/units.ts';
+import { showFraction, showLength, showMass, showNutrient, showShort, showValue } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
+import { say, sayIfKnown } from '../words/words.ts';
+
+type System = 'us' | 'metric';
+
+/** A figure's value in the grower's units. */
+export function valueOf(f: Figure, language: Language, system: System): string {
+  if (f.unit === 'g' && (f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O')) return `${showNutrient(f.value, system)} ${f.of}`;
+  if (f.unit === 'g') return showMass(f.value, system);
+  if (f.unit === 'm' && (f.of === 'growth' || f.of === 'trunk')) return showShort(f.value, system);
+  if (f.unit === 'm') return showLength(f.value, system);
+  if (f.unit === 'm2' && system === 'us') return `${Math.round(f.value / (INCH * 12) ** 2)} sq ft`;
+  if (f.unit === 'year') return f.value === 1 ? say(language, 'unit', 'years-1') : `${f.value} ${say(language, 'unit', 'years')}`;
+  if (f.unit === 'day') return Math.abs(f.value) % 7 === 0 && Math.abs(f.value) >= 28 ? `${Math.abs(f.value) / 7} weeks` : `${f.value} days`;
+  if (f.unit === 'L') return `${showFraction(f.value)} L`;
+  return showValue(f.value, f.unit);
+}
+
+export function reasonOf(f: Figure, language: Language, system: System): string {
+  const facts: Record<string, string> = { value: valueOf(f, language, system), list: f.from.map((x) => valueOf(x, language, system)).join(', ') };
+  f.from.forEach((x, i) => (facts[String(i)] = valueOf(x, language, system)));
+  return say(language, 'step', f.step, facts);
+}
+
+/** "Iowa State University Extension, Should I fertilize my fruit trees? (by years since planting; read)". */
+export function citeOf(cite: Cite, language: Language): string {
+  const mark = say(language, 'mark', cite.mark);
+  if (cite.source === 'medlar') return `${sayIfKnown(language, 'judgement', cite.at)} (${mark})`;
+  const source = sourceOf(cite.source);
+  const at = sayIfKnown(language, 'judgement', cite.at);
+  return source ? `${source.publisher}, ${source.title}${source.year ? ` ${source.year}` : ''} (${at}; ${mark})` : at;
+}

@@ -1,0 +1,39 @@
+/** What the decision knows of one tree: its facts, its age this season, its crown, and the soil it stands in. */
+import type { Figure } from '../reason/figure.ts';
+import { told } from '../reason/figure.ts';
+import type { Crown } from '../orchard/geometry.ts';
+import type { Flag, Tree } from '../orchard/tree.ts';
+import type { Where } from '../orchard/where.ts';
+import type { Heaviness, Rated } from '../rating/rate.ts';
+import type { Item } from '../tables/items.ts';
+import type { Target } from '../tables/ratings.ts';
+
+export type Soil = { readonly rated: readonly Rated[]; readonly heaviness: Heaviness | null };
+
+export type Facts = {
+  readonly tree: Tree;
+  readonly season: number;
+  readonly years: number | null;
+  readonly young: boolean;
+  readonly crown: Crown;
+  readonly soil: Soil | null;
+  readonly where: Where;
+};
+
+/** Stated not bearing, or nothing stated and four years or less in the ground (our judgement). */
+export function isYoung(tree: Tree, years: number | null): boolean {
+  if (tree.flags.includes('not bearing')) return true;
+  if (tree.flags.includes('bearing') || tree.fruit?.said === 'heavy' || tree.fruit?.said === 'light' || tree.fruit?.said === 'weight') return false;
+  return years !== null && years <= 4;
+}
+
+export const has = (f: Facts, flag: Flag): boolean => f.tree.flags.includes(flag);
+export const yearsOf = (f: Facts): Figure<'year', 'tree'>[] => (f.years === null ? [] : [told(f.years, 'year', 'tree', f.tree.name)]);
+export const ratedOf = (f: Facts, item: Item): Rated | undefined => f.soil?.rated.find((r) => r.reading.item === item);
+export const targetOf = (f: Facts, item: Item): Target | null => ratedOf(f, item)?.target ?? null;
+
+/** Last season's growth in metres; null where unmeasured or measured in an earlier year. */
+export function growthOf(f: Facts): number | null {
+  const { shoots } = f.tree;
+  return shoots && (shoots.year === undefined || shoots.year >= f.season - 1) ? shoots.m : null;
+}

@@ -1,0 +1,83 @@
+/** One tree's N, P2O5 and K2O for the year, with its span, its conditions and its refusals. */
+import type { Figure } from '../reason/figure.ts';
+import { figure } from '../reason/figure.ts';
+import type { Question } from '../reason/notice.ts';
+import type { AskId } from '../words/words.ts';
+import type { Facts } from './facts.ts';
+import { growthOf, ratedOf } from './facts.ts';
+import { ORGANIC_MATTER } from '../tables/limits.ts';
+import type { NitrogenNeed } from './nitrogen.ts';
+import { nitrogenOf } from './nitrogen.ts';
+import type { Phosphate, Potash, SoilNeed } from './potash.ts';
+import { phosphateOf, potashOf } from './potash.ts';
+import type { Nitrogen } from './rules.ts';
+import { span } from './rules.ts';
+import type { Stop } from './stops.ts';
+import { stopsOf } from './stops.ts';
+
+export type Need = {
+  readonly verdict: 'feed' | 'none' | 'wait';
+  readonly stops: readonly Stop[];
+  readonly nitrogen: NitrogenNeed;
+  readonly N: Nitrogen;
+  readonly P2O5: Phosphate;
+  readonly K2O: Potash;
+  readonly span: { readonly N: readonly [Nitrogen, Nitrogen]; readonly P2O5: readonly [Phosphate, Phosphate]; readonly K2O: readonly [Potash, Potash] };
+  /** Every published nitrogen rule that fits. */
+  readonly rules: readonly Nitrogen[];
+  readonly questions: readonly Question[];
+};
+
+export function needOf(f: Facts): Need {
+  const stops = [...stopsOf(f)];
+  const organic = ratedOf(f, 'organic-matter')?.reading;
+  if (f.tree.tub === undefined && organic?.unit === '%' && (organic.value ?? 0) > ORGANIC_MATTER.notSoil) {
+    stops.push({ id: 'not-soil', cite: ORGANIC_MATTER.cite, value: organic.value! });
+  }
+  if (f.tree.crop === 'other') return refused(f, stops);
+  const nitrogen = nitrogenOf(f);
+  const [p, k] = [phosphateOf(f), potashOf(f)];
+  const rules = span(f);
+  const spanN = spanOf(nitrogen.need, rules);
+  const halted = stops.length > 0;
+  const N = halted ? stopped('N', stops[0]!, nitrogen.need) : nitrogen.need;
+  const P2O5 = halted ? stopped('P2O5', stops[0]!, p.need) : p.need;
+  const K2O = halted ? stopped('K2O', stops[0]!, k.need) : k.need;
+  const any = N.value > 0 || P2O5.value > 0 || K2O.value > 0;
+  return {
+    verdict: halted ? 'wait' : any ? 'feed' : 'none',
+    stops, nitrogen, N, P2O5, K2O, rules, span: { N: spanN, P2O5: p.span, K2O: k.span },
+    questions: halted ? [] : questionsOf(f, nitrogen, k),
+  };
+}
+
+/** The lowest and highest of what is followed and of all rules that fit. */
+function spanOf(chosen: Nitrogen, rules: readonly Nitrogen[]): readonly [Nitrogen, Nitrogen] {
+  const all = [chosen, ...rules];
+  return [all.reduce((a, b) => (b.value < a.value ? b : a)), all.reduce((a, b) => (b.value > a.value ? b : a))];
+}
+
+const stopped = <S extends 'N' | 'P2O5' | 'K2O'>(of: S, stop: Stop, would: Figure): Figure<'g', S> => figure(0, 'g', of, 'stopped', stop.cite, [would]);
+
+function refused(f: Facts, stops: readonly Stop[]): Need {
+  const stop = stops[0]!;
+  const nothing = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'stopped', stop.cite, [f.crown.area]);
+  const [N, P2O5, K2O] = [nothing('N'), nothing('P2O5'), nothing('K2O')];
+  const nitrogen: NitrogenNeed = { need: N, none: null, ifBelow: null, cap: 0, doses: 0, followed: null, organicHalf: false };
+  return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, rules: [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
+}
+
+/** What the grower could still tell, each with "don't know" and what it changes. */
+function questionsOf(f: Facts, nitrogen: NitrogenNeed, potash: SoilNeed<Potash>): Question[] {
+  const { tree } = f;
+  const ask = (code: AskId, changes: AskId): Question => ({ code, about: tree.name, facts: { tree: tree.name, crop: tree.word }, choices: [], changes, place: tree.place });
+  const questions: Question[] = [];
+  if (tree.tub !== undefined) return questions;
+  const idle = nitrogen.none === 'fed-lawn' || nitrogen.none === 'planting-year' || nitrogen.none === 'pruned-hard';
+  if (!idle && f.years === null) questions.push(ask('planted-missing', 'changes-nitrogen'));
+  if (!idle && f.crown.guessed) questions.push(ask('crown-missing', 'changes-nitrogen'));
+  if (nitrogen.ifBelow && growthOf(f) === null) questions.push(ask('shoots-missing', 'changes-nitrogen'));
+  if (nitrogen.none === 'growth-within') questions.push(ask('fed-last-year', 'changes-nitrogen'));
+  if (potash.ask) questions.push(ask('fruit-weight', 'changes-potash'));
+  return questions;
+}

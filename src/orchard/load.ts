@@ -1,0 +1,250 @@
+/** `orchard.yaml` → checked data, or every mistake at its line and column. */
+import { isAlias, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
+import type { Document, Node, Pair, Scalar, YAMLMap } from 'yaml';
+import * as z from 'zod';
+import type { Notice, Place, Question } from '../reason/notice.ts';
+import { notice, placeIn } from '../reason/notice.ts';
+import { suggest } from '../reason/suggest.ts';
+import { monthDay } from '../units/date.ts';
+import type { Bag } from './bag.ts';
+import { parseBag } from './bag.ts';
+import type { Item, Tree } from './tree.ts';
+import { FLAGS, isReserved, itemsOf, parseTree } from './tree.ts';
+import type { Where } from './where.ts';
+import { COUNTRY_NAMES, NOWHERE, parseWhere } from './where.ts';
+
+export type MonthDay = { readonly month: number; readonly date: number };
+export type Zone = { readonly name: string; readonly file: string; readonly sample: string | null; readonly place: Place };
+
+export type Orchard = {
+  readonly name: string;
+  readonly where: Where;
+  readonly budBreak: MonthDay | null;
+  readonly lastFrost: MonthDay | null;
+  readonly firstFrost: MonthDay | null;
+  readonly zones: readonly Zone[];
+  readonly trees: readonly Tree[];
+  readonly shed: readonly Bag[];
+  readonly store: readonly Bag[];
+};
+
+export type OrchardResult = { readonly orchard: Orchard | null; readonly notices: readonly Notice[]; readonly questions: readonly Question[] };
+
+const text = z.union([z.string(), z.number(), z.boolean()]);
+const facts = z.record(z.string(), z.union([text, z.array(text)]));
+const bags = z.array(text).nullable().optional();
+
+/** The outer shape; what stands inside a line is checked by its own grammar. */
+export const orchardSchema = z.strictObject({
+  orchard: text.optional(),
+  where: text.nullable().optional(),
+  'bud-break': text.nullable().optional(),
+  'last-frost': text.nullable().optional(),
+  'first-frost': text.nullable().optional(),
+  soil: z.record(z.string(), text.nullable()).nullable().optional(),
+  trees: z.record(z.string(), z.union([text, facts]).nullable()),
+  shed: bags,
+  store: bags,
+});
+const KEYS = Object.keys(orchardSchema.shape);
+export const LARGEST_ORCHARD = 1_000_000;
+
+export function loadOrchard(source: string, file: string): OrchardResult {
+  if (source.trim() === '') return failed(notice('orchard-empty', 'error', { file }));
+  if (source.includes('\0')) return failed(notice('not-text', 'error', { file }));
+  if (source.length > LARGEST_ORCHARD) return failed(notice('report-too-large', 'error', { file, size: source.length, most: LARGEST_ORCHARD }));
+  const lines = source.split(/\r\n|\n|\r/);
+  const counter = new LineCounter();
+  const doc = parseDocument(source, { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
+  const at: At = (start, end = start + 1) => {
+    const from = counter.linePos(Math.min(start, source.length));
+    const to = counter.linePos(Math.min(end, source.length));
+    const line = lines[from.line - 1] ?? '';
+    return placeIn(file, from.line, line, from.col - 1, to.line === from.line ? to.col - 1 : line.length);
+  };
+  const notices = [...hidden(lines, file), ...syntax(doc, at)];
+  if (notices.some((n) => n.severity === 'error')) return { orchard: null, notices, questions: [] };
+  if (!isMap(doc.contents)) return failed(notice('orchard-shape', 'error', { expected: 'trees' }, at(0)));
+  notices.push(...misshapen(doc, at));
+  if (notices.some((n) => n.severity === 'error')) return { orchard: null, notices, questions: [] };
+  return build(doc.contents, at, notices);
+}
+
+const failed = (n: Notice): OrchardResult => ({ orchard: null, notices: [n], questions: [] });
+type At = (start: number, end?: number) => Place;
+
+/** YAML takes ` #` for a comment, so that `Plum #2: …` loses its end without a word. */
+function hidden(lines: readonly string[], file: string): Notice[] {
+  const notices: Notice[] = [];
+  lines.forEach((line, i) => {
+    const m = /^(\s*(?:- )?)([^#'"]*?)\s#(?=[^\s#])/.exec(line);
+    if (!m || m[2]!.trim() === '') return;
+    const start = m[0].length - 1;
+    const key = !m[2]!.includes(':') && !m[1]!.includes('-');
+    notices.push(notice('hidden-by-hash', key ? 'error' : 'warning', { hidden: line.slice(start), key: m[2]!.trim() }, placeIn(file, i + 1, line, start, line.length)));
+  });
+  return notices;
+}
+
+function syntax(doc: Document, at: At): Notice[] {
+  const notices: Notice[] = [];
+  for (const e of doc.errors) {
+    if (e.code === 'DUPLICATE_KEY') notices.push(notice('name-twice', 'error', { read: '' }, at(e.pos[0], e.pos[1])));
+    else notices.push(notice('yaml-broken', 'error', { yaml: e.code.toLowerCase().replace(/_/g, ' ') }, at(e.pos[0], e.pos[1])));
+  }
+  visit(doc, (_, node) => {
+    if (isAlias(node) || (node && typeof node === 'object' && 'anchor' in node && node.anchor)) {
+      const range = (node as Node).range;
+      notices.push(notice('yaml-alias', 'error', {}, at(range?.[0] ?? 0, range?.[1])));
+      return visit.BREAK;
+    }
+    if (node && typeof node === 'object' && 'tag' in node && typeof node.tag === 'string' && node.tag.startsWith('!')) {
+      const range = (node as Node).range;
+      notices.push(notice('yaml-alias', 'error', {}, at(range?.[0] ?? 0, range?.[1])));
+      return visit.BREAK;
+    }
+    return undefined;
+  });
+  return notices;
+}
+
+/** What zod finds, turned to the place of the offending key or value. */
+function misshapen(doc: Document, at: At): Notice[] {
+  const checked = orchardSchema.safeParse(doc.toJS({ maxAliasCount: 0 }));
+  if (checked.success) return [];
+  return checked.error.issues.flatMap((issue): Notice[] => {
+    if (issue.code === 'unrecognized_keys') {
+      return issue.keys.map((key) => notice('key-unknown', 'error', { read: key, guess: suggest(key, KEYS).join(', '), expected: KEYS.join(', ') }, keyPlace(doc.contents as YAMLMap, key, at)));
+    }
+    const path = issue.path.map(String);
+    if (path[0] === 'trees' && path.length === 1 && !(doc.contents as YAMLMap).has('trees')) return [notice('trees-missing', 'error', {}, at(0))];
+    const node = doc.getIn(issue.path, true) as Node | undefined;
+    const place = node?.range ? at(node.range[0], node.range[1]) : keyPlace(doc.contents as YAMLMap, path[0] ?? '', at);
+    return [notice('value-misshapen', 'error', { key: path.join(' → '), expected: path[0] ?? '' }, place)];
+  });
+}
+
+function keyPlace(map: YAMLMap, key: string, at: At): Place {
+  const pair = map.items.find((p) => isScalar(p.key) && String(p.key.value) === key);
+  const range = isScalar(pair?.key) ? pair.key.range : undefined;
+  return at(range?.[0] ?? 0, range?.[1]);
+}
+
+function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
+  const questions: Question[] = [];
+  const whole = (s: Scalar | null | undefined): Place => (s?.range ? at(s.range[0], s.range[1]) : at(0));
+  const said = (key: string): Scalar | null => {
+    const node = map.get(key, true);
+    return isScalar(node) && node.value !== null ? node : null;
+  };
+  const where = whereOf(said('where'), whole, notices);
+  const date = (key: 'bud-break' | 'last-frost' | 'first-frost'): MonthDay | null => {
+    const s = said(key);
+    const read = s ? monthDay(textOf(s)) : null;
+    if (s && !read) notices.push(notice('date-wrong', 'error', { key, read: textOf(s) }, whole(s)));
+    return read;
+  };
+
+  const zones: Zone[] = [];
+  for (const pair of pairsOf(map.get('soil', true))) {
+    const name = textOf(pair.key);
+    const value = isScalar(pair.value) && pair.value.value !== null ? textOf(pair.value) : '';
+    if (isReserved(name)) notices.push(notice('zone-reserved', 'error', { zone: name }, whole(pair.key)));
+    if (value === '') {
+      notices.push(notice('zone-without-report', 'error', { zone: name }, whole(pair.key)));
+      continue;
+    }
+    const [path, ...rest] = value.split(/,\s+/);
+    if (/^(?:[/\\~]|[A-Za-z]:)|(?:^|[/\\])\.\.(?:[/\\]|$)/.test(path!)) notices.push(notice('path-outside', 'error', { path: path! }, whole(pair.value as Scalar)));
+    zones.push({ name, file: path!, sample: rest.length > 0 ? rest.join(', ') : null, place: whole(pair.value as Scalar) });
+  }
+
+  const trees: Tree[] = [];
+  const names = new Map<string, Place>();
+  for (const pair of pairsOf(map.get('trees', true))) {
+    const name = textOf(pair.key).trim();
+    const place = whole(pair.key);
+    if (/^\d+$/.test(name)) notices.push(notice('name-of-digits', 'error', { name }, place));
+    if (/[\u0000-\u001f\u007f-\u009f]/.test(name)) notices.push(notice('name-control', 'error', {}, place));
+    if (names.has(name.toLowerCase())) notices.push(notice('name-twice', 'error', { read: name }, place));
+    names.set(name.toLowerCase(), place);
+    const items = treeItems(pair.value, at);
+    if (items.length === 0) {
+      notices.push(notice('crop-missing', 'error', { tree: name }, place));
+      continue;
+    }
+    const read = parseTree(name, items, zones.map((z) => z.name), place);
+    notices.push(...read.notices);
+    questions.push(...read.questions);
+    if (read.tree) trees.push(read.tree);
+  }
+  if (names.size === 0) notices.push(notice('trees-missing', 'error', {}, at(0)));
+
+  const bagsOf = (key: 'shed' | 'store'): Bag[] => {
+    const list = map.get(key, true);
+    if (!isSeq(list)) return [];
+    return list.items.flatMap((node) => {
+      if (!isScalar(node)) return [];
+      const { bag, notices: found } = parseBag(textOf(node), where.country, key === 'shed', whole(node));
+      notices.push(...found);
+      return bag ? [bag] : [];
+    });
+  };
+  const shed = bagsOf('shed');
+  const store = bagsOf('store');
+  const labels = new Set<string>();
+  for (const bag of [...shed, ...store]) {
+    const id = `${bag.label} ${bag.printed} ${bag.g ?? ''}`;
+    if (labels.has(id) && store.includes(bag) && !shed.some((s) => `${s.label} ${s.printed} ${s.g ?? ''}` === id)) notices.push(notice('name-twice', 'error', { read: bag.label }, bag.place));
+    labels.add(id);
+  }
+  if (notices.some((n) => n.severity === 'error')) return { orchard: null, notices, questions };
+  const named = said('orchard');
+  return {
+    orchard: {
+      name: named ? textOf(named) : '', where, budBreak: date('bud-break'), lastFrost: date('last-frost'), firstFrost: date('first-frost'), zones, trees, shed, store,
+    },
+    notices, questions,
+  };
+}
+
+function whereOf(s: Scalar | null, whole: (s: Scalar) => Place, notices: Notice[]): Where {
+  if (!s) return NOWHERE;
+  const where = parseWhere(textOf(s));
+  if (!where) {
+    const last = textOf(s).split(',').at(-1)!.trim();
+    notices.push(notice('where-unknown', 'error', { read: textOf(s), guess: suggest(last, COUNTRY_NAMES).join(', ') }, whole(s)));
+  }
+  return where ?? NOWHERE;
+}
+
+type ScalarPair = { key: Scalar; value: unknown };
+const pairsOf = (node: unknown): ScalarPair[] =>
+  isMap(node) ? node.items.flatMap((p: Pair) => (isPair(p) && isScalar(p.key) ? [{ key: p.key, value: p.value }] : [])) : [];
+
+/** A scalar as the grower typed it, so that 1.50 stays 1.50 and a date stays a date. */
+const textOf = (s: Scalar): string => (s.type === 'PLAIN' ? s.source ?? String(s.value) : String(s.value)).trim();
+
+/** The facts of a tree: one line, or a mapping of the same facts. */
+function treeItems(value: unknown, at: At): Item[] {
+  if (isScalar(value) && value.value !== null) {
+    const range = value.range!;
+    const oneLine = value.type === 'PLAIN' && !(value.source ?? '').includes('\n');
+    const quoted = value.type === 'QUOTE_DOUBLE' || value.type === 'QUOTE_SINGLE';
+    const begin = range[0] + (quoted ? 1 : 0);
+    return itemsOf(textOf(value), (start, end) => (oneLine || quoted ? at(begin + start, begin + end) : at(range[0], range[1])));
+  }
+  return pairsOf(value).flatMap(({ key, value: v }) => {
+    const name = textOf(key).toLowerCase();
+    const values = isSeq(v) ? v.items.filter(isScalar) : isScalar(v) ? [v] : [];
+    return values.flatMap((s): Item[] => {
+      const range = s.range ?? key.range!;
+      const place = at(range[0], range[1]);
+      const t = textOf(s);
+      if (name === 'flags') return [{ text: t, place }];
+      if (FLAGS.some((f) => f === name)) return s.value === false ? [] : [{ text: name, place }];
+      if (name === 'crop' || name === 'size' || name === 'zone') return [{ text: t, place }];
+      return [{ text: name === 'across' || name === 'high' ? `${t} ${name}` : `${name} ${t}`, place }];
+    });
+  });
+}

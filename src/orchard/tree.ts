@@ -1,0 +1,198 @@
+/**
+ * One line a tree: facts in any order, a comma and a blank between them.
+ *   tree = item *("," 1*SP item)      exactly one crop; any other fact once; case ignored
+ */
+import type { Notice, Place, Question } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import { suggest } from '../reason/suggest.ts';
+import type { Crop, Size } from '../tables/crops.ts';
+import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';
+import { monthOf } from '../units/date.ts';
+import type { Measured } from './measure.ts';
+import { lengthOf, massOf, numberOf, volumeOf } from './measure.ts';
+
+export const FLAGS = [
+  'mulch', 'bare', 'grass', 'fed lawn', 'bearing', 'not bearing', 'pruned hard', 'standing water', 'herbicide', 'fire blight', 'drought', 'pit-prone', 'compost',
+] as const;
+export type Flag = (typeof FLAGS)[number];
+
+export type Leaf = { readonly nutrient: string; readonly value: number; readonly unit: '%' | 'ppm' };
+
+/** A tree or a row of like plants. Lengths in metres, fruit in grams a plant. */
+export type Tree = {
+  readonly name: string;
+  readonly count: number;
+  readonly word: string;
+  readonly crop: Crop;
+  readonly size?: Size;
+  readonly planted?: { readonly year: number; readonly month?: number };
+  readonly trunk?: { readonly m: number; readonly measured: 'round' | 'across' | null };
+  readonly across?: number;
+  readonly high?: number;
+  readonly spacing?: readonly [number, number];
+  readonly shoots?: { readonly m: number; readonly year?: number };
+  readonly fruit?: { readonly g: number | null; readonly said: 'none' | 'light' | 'heavy' | 'weight'; readonly year?: number };
+  readonly tub?: number;
+  readonly rootstock?: string;
+  readonly leaf: readonly Leaf[];
+  readonly flags: readonly Flag[];
+  readonly zone?: string;
+  readonly place: Place;
+};
+
+/** Where a stretch of the tree's text stands in the file. */
+export type Locate = (start: number, end: number) => Place;
+export type Item = { readonly text: string; readonly place: Place };
+
+/** The facts of a line, parted by a comma and a blank; a comma inside a number stays. */
+export function itemsOf(text: string, locate: Locate): Item[] {
+  const items: Item[] = [];
+  let offset = 0;
+  for (const part of text.split(/(,\s+)/)) {
+    const lead = part.length - part.trimStart().length;
+    const item = part.trim().replace(/,$/, '');
+    if (item && !/^,\s*$/.test(part)) items.push({ text: item, place: locate(offset + lead, offset + lead + item.length) });
+    offset += part.length;
+  }
+  return items;
+}
+
+export type TreeResult = { readonly tree: Tree | null; readonly notices: readonly Notice[]; readonly questions: readonly Question[] };
+
+const SIMPLE = ['planted', 'trunk', 'across', 'high', 'spacing', 'shoots', 'fruit', 'tub', 'rootstock', 'leaf'] as const;
+
+type Facts = {
+  crop?: { word: string; count: number };
+  size?: Size;
+  planted?: Tree['planted'];
+  trunk?: NonNullable<Tree['trunk']>;
+  across?: number;
+  high?: number;
+  spacing?: readonly [number, number];
+  shoots?: Tree['shoots'];
+  fruit?: Tree['fruit'];
+  tub?: number;
+  rootstock?: string;
+  zone?: string;
+};
+
+/** Reads the facts of one tree. All mistakes are told at once, each where it stands. */
+export function parseTree(name: string, items: readonly Item[], zones: readonly string[], whole: Place): TreeResult {
+  const notices: Notice[] = [];
+  const facts: Facts = {};
+  const leaf: Leaf[] = [];
+  const flags: Flag[] = [];
+  const seen = new Set<string>();
+  for (const { text: item, place } of items) {
+    const read = readItem(item, zones);
+    if ('unclear' in read) notices.push(notice('number-two-ways', 'error', { read: read.unclear, dot: read.unclear.replace(',', '.'), plain: read.unclear.replace(',', '') }, place));
+    else if ('wrong' in read) notices.push(notice(read.wrong, 'error', { read: item, tree: name, guess: read.guess ?? '', expected: read.expected ?? '' }, place));
+    else {
+      const key = read.key === 'flag' ? `flag ${read.flag}` : read.key === 'leaf' ? `leaf ${read.leaf.nutrient}` : read.key;
+      if (seen.has(key)) {
+        notices.push(notice('fact-twice', 'error', { read: item, tree: name }, place));
+        continue;
+      }
+      seen.add(key);
+      if (read.key === 'flag') flags.push(read.flag);
+      else if (read.key === 'leaf') leaf.push(read.leaf);
+      else Object.assign(facts, { [read.key]: read.value });
+    }
+  }
+  if (flags.includes('bearing') && flags.includes('not bearing')) notices.push(notice('fact-contrary', 'error', { tree: name, a: 'bearing', b: 'not bearing' }, whole));
+  if (!facts.crop && !notices.some((n) => n.code === 'item-unknown')) notices.push(notice('crop-missing', 'error', { tree: name }, whole));
+  if (!facts.crop || notices.some((n) => n.severity === 'error')) return { tree: null, notices, questions: [] };
+
+  const questions: Question[] = [];
+  if (facts.trunk?.measured === null) {
+    questions.push({ code: 'trunk-round-or-across', about: name, facts: { tree: name }, choices: ['round', 'across'], changes: 'changes-ring', place: whole });
+  }
+  const { crop, ...rest } = facts;
+  return {
+    tree: { name, count: crop.count, word: crop.word, crop: CROP_WORDS[crop.word] ?? 'other', ...rest, leaf, flags, place: whole },
+    notices, questions,
+  };
+}
+
+type Read =
+  | { key: 'crop'; value: { word: string; count: number } }
+  | { key: 'flag'; flag: Flag }
+  | { key: 'leaf'; leaf: Leaf }
+  | { key: Exclude<keyof Facts, 'crop'>; value: unknown }
+  | { unclear: string }
+  | { wrong: 'item-unknown' | 'measure-wrong' | 'measure-zero'; guess?: string; expected?: string };
+
+/** One fact. */
+export function readItem(item: string, zones: readonly string[]): Read {
+  const lower = item.toLowerCase().replace(/\s+/g, ' ');
+  const flag = FLAGS.find((f) => f === lower);
+  if (flag) return { key: 'flag', flag };
+  const size = SIZES.find((s) => s === lower || s.replace('-', ' ') === lower);
+  if (size) return { key: 'size', value: size };
+  const zone = zones.find((z) => z.toLowerCase() === lower);
+  if (zone) return { key: 'zone', value: zone };
+
+  const crop = /^(?:(\d+) +)?(.+)$/.exec(lower)!;
+  const word = cropWord(crop[2]!);
+  if (word) return { key: 'crop', value: { word, count: crop[1] ? Number(crop[1]) : 1 } };
+
+  const planted = /^planted +(?:(\p{L}+)\.? +)?(\d{4})$/u.exec(lower);
+  if (planted) {
+    const month = planted[1] ? monthOf(planted[1]) : undefined;
+    return month === null ? { wrong: 'measure-wrong', expected: 'planted' } : { key: 'planted', value: { year: Number(planted[2]), ...(month ? { month } : {}) } };
+  }
+  const trunk = /^trunk +(.+?)(?: +(round|across))?$/.exec(lower);
+  if (trunk) return measure('trunk', lengthOf(trunk[1]!), (m) => ({ m, measured: trunk[2] ?? null }));
+  const wide = /^(.+) +(across|high)$/.exec(lower);
+  if (wide) return measure(wide[2] as 'across' | 'high', lengthOf(wide[1]!));
+  const spacing = /^spacing +(.+?)(?: +x +(.+))?$/.exec(lower);
+  if (spacing) {
+    const other = spacing[2] ? lengthOf(spacing[2]) : lengthOf(spacing[1]!);
+    const first = lengthOf(spacing[1]!) ?? (spacing[2] && typeof numberOf(spacing[1]!) === 'number' ? lengthOf(`${spacing[1]!} ${spacing[2].replace(/^[\d.,/ ]+/, '')}`) : null);
+    return typeof other === 'number' ? measure('spacing', first, (m) => [m, other]) : { wrong: 'measure-wrong', expected: 'spacing' };
+  }
+  const shoots = /^shoots +(.+?)(?: +(\d{4}))?$/.exec(lower);
+  if (shoots) {
+    const none = /^(?:none|0)\b/.test(shoots[1]!);
+    return none ? { key: 'shoots', value: { m: 0, ...(shoots[2] ? { year: Number(shoots[2]) } : {}) } } : measure('shoots', lengthOf(shoots[1]!), (m) => ({ m, ...(shoots[2] ? { year: Number(shoots[2]) } : {}) }));
+  }
+  const fruit = /^fruit +(.+?)(?: +(\d{4}))?$/.exec(lower);
+  if (fruit) {
+    const year = fruit[2] ? { year: Number(fruit[2]) } : {};
+    if (fruit[1] === 'none' || fruit[1] === 'light' || fruit[1] === 'heavy') return { key: 'fruit', value: { said: fruit[1], g: fruit[1] === 'none' ? 0 : null, ...year } };
+    return measure('fruit', massOf(fruit[1]!), (g) => ({ said: 'weight', g, ...year }));
+  }
+  const tub = /^tub +(.+)$/.exec(lower);
+  if (tub) return measure('tub', volumeOf(tub[1]!));
+  const stock = /^rootstock +(.+)$/.exec(lower);
+  if (stock) return { key: 'rootstock', value: item.slice(item.indexOf(' ') + 1).trim() };
+  const leaf = /^leaf +([a-z]+) +([\d.,]+) *(%|ppm)$/.exec(lower);
+  if (leaf) {
+    const value = numberOf(leaf[2]!);
+    const nutrient = ['n', 'p', 'k', 'ca', 'mg', 's', 'b', 'zn', 'mn', 'fe', 'cu'].includes(leaf[1]!) ? leaf[1]![0]!.toUpperCase() + leaf[1]!.slice(1) : null;
+    if (typeof value === 'number' && nutrient) return { key: 'leaf', leaf: { nutrient, value, unit: leaf[3] as '%' | 'ppm' } };
+    return value !== null && typeof value === 'object' ? value : { wrong: 'measure-wrong', expected: 'leaf' };
+  }
+  const fact = SIMPLE.find((f) => lower.startsWith(`${f} `) || lower.endsWith(` ${f}`));
+  if (fact) return { wrong: 'measure-wrong', expected: fact };
+  const guess = suggest(lower.replace(/^\d+ +/, ''), [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES, ...FLAGS, ...SIZES, ...SIMPLE, ...zones]);
+  return { wrong: 'item-unknown', guess: guess.join(', ') };
+}
+
+function cropWord(text: string): string | null {
+  const known = (w: string): boolean => CROP_WORDS[w] !== undefined && Object.hasOwn(CROP_WORDS, w) || CROPS_WITHOUT_FIGURES.includes(w);
+  const single = [text, text.replace(/ies$/, 'y'), text.replace(/(ch|sh|s|x)es$/, '$1'), text.replace(/s$/, '')];
+  return single.find(known) ?? null;
+}
+
+function measure(key: Exclude<keyof Facts, 'crop'>, measured: Measured, shape: (n: number) => unknown = (n) => n): Read {
+  if (measured === null) return { wrong: 'measure-wrong', expected: key };
+  if (typeof measured !== 'number') return measured;
+  return measured <= 0 || !Number.isFinite(measured) ? { wrong: 'measure-zero', expected: key } : { key, value: shape(measured) };
+}
+
+/** Words that a zone may not be called by, since a tree's line could not tell them from a fact. */
+export function isReserved(name: string): boolean {
+  const read = readItem(name, []);
+  return !('wrong' in read) || read.wrong === 'measure-wrong';
+}

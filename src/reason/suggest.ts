@@ -1,0 +1,36 @@
+/**
+ * The nearest known words to a mistyped one: optimal string alignment, where a swapped pair counts once.
+ * At most three edits and more than 0.4 alike; ties are all given, sorted; nothing for a single letter.
+ */
+export function suggest(word: string, known: readonly string[]): string[] {
+  const typed = word.toLowerCase();
+  if (typed.length < 2 || typed.length > 60) return [];
+  let best = 4;
+  let found: string[] = [];
+  for (const candidate of known) {
+    if (candidate.length < 2) continue;
+    const edits = distance(typed, candidate.toLowerCase());
+    const longest = Math.max(typed.length, candidate.length);
+    if (edits > 3 || (longest - edits) / longest <= 0.4) continue;
+    if (edits < best) [best, found] = [edits, [candidate]];
+    else if (edits === best) found.push(candidate);
+  }
+  return found.sort();
+}
+
+function distance(a: string, b: string): number {
+  if (Math.abs(a.length - b.length) > 3) return 4;
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const change = a[i - 1] === b[j - 1] ? 0 : 1;
+      let cost = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + change);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) cost = Math.min(cost, before[j - 2]! + 1);
+      row.push(cost);
+    }
+    [before, last] = [last, row];
+  }
+  return last[b.length]!;
+}

@@ -1,0 +1,172 @@
+/** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
+import type { Feed, Plan, TreePlan } from '../plan.ts';
+import { isWeak } from '../reason/figure.ts';
+import { retestYear } from '../when/season.ts';
+import { addDays } from '../units/date.ts';
+import { OUNCE } from '../units/units.ts';
+import { showDay, showLength, showMass, showMonth, showNutrient, showPrice, showShort, showVolume, showWindow } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
+import { say } from '../words/words.ts';
+import { drawRing, drawStrip } from './drawings.ts';
+import type { Row, View } from './view.ts';
+
+export type SheetOptions = { readonly paper: 'a4' | 'letter'; readonly large: boolean };
+type Words = (key: Parameters<typeof say<'sheet'>>[2], facts?: Readonly<Record<string, string | number>>) => string;
+
+const HEADINGS = ['use', 'not', 'stop', 'how', 'back', 'lime-sulphur', 'why-so-little', 'short', 'assumed', 'measure', 'test2', 'slip', 'cut', 'caution', 'year', 'tick', 'tree', 'dose', 'where'] as const;
+
+export function sheetView(plan: Plan, options: SheetOptions): View {
+  const { language, units: system } = plan.orchard.where;
+  const w: Words = (key, facts) => say(language, 'sheet', key, facts);
+  const products = new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)));
+  const tests = plan.zones.flatMap((z) => z.sample.taken ?? []).sort();
+  const idleTrees = plan.trees.filter((t) => t.feeds.length === 0);
+  const days = plan.days.map((day, i) => {
+    const doses: { plan: TreePlan; feed: Feed | null }[] = plan.trees.flatMap((t): { plan: TreePlan; feed: Feed | null }[] => {
+      const mine = day.doses.filter((x) => x.plan === t);
+      return mine.length > 0 ? mine : i === 0 && idleTrees.includes(t) ? [{ plan: t, feed: null }] : [];
+    });
+    const sums = new Map<string, number>();
+    for (const { plan: t, feed } of day.doses) sums.set(feed.bag.label, (sums.get(feed.bag.label) ?? 0) + feed.g * t.tree.count);
+    const amounts = [...sums].map(([label, g]) => (products.size > 1 ? `${showMass(g, system)} ${label}` : showMass(g, system))).join(', ');
+    const window = showWindow(day.from, day.until);
+    return {
+      title: w('day', { n: i + 1 }),
+      when: i > 0 || day.from > plan.season.budBreak ? w('when', { window }) : w('when-first', { window }),
+      weigh: w('weigh', { amounts }), rows: doses.map(({ plan: t, feed }) => rowOf(plan, t, feed, products.size > 1, w)), done: w('done'), weighs: w('bag-weighs'),
+    };
+  });
+  return {
+    language, paper: options.paper, large: options.large, orchard: (plan.orchard.name || say(language, 'plan', 'title-unnamed', { year: '' })).toUpperCase().trim(),
+    feeding: w('feeding', { year: plan.season.year }), made: w('made', { day: showDay(plan.season.today, true) }), test: tests.length > 0 ? w('test', { day: showMonth(tests.at(-1)!) }) : plan.zones.length > 0 ? '' : w('no-test'),
+    use: [...products].map((b) => (b.label.includes(b.printed) ? b.label : `${b.label} ${b.printed}`)),
+    not: notOf(plan, w), strip: stripOf(plan, w), days,
+    idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, null, false, w)) : [],
+    stop: stopOf(plan, w), lost: plan.days.length > 1 ? w('lost') : '', how: plan.days.length > 0 ? w('how-text') : '', back: backOf(plan, w),
+    words: Object.fromEntries(HEADINGS.map((k) => [k.replace(/-(\w)/g, (_, c: string) => c.toUpperCase()), w(k)])),
+  };
+}
+
+const isPhosphateHigh = (plan: Plan): boolean => plan.zones.some((z) => z.soil.rated.some((r) => r.reading.item === 'phosphorus' && r.target === 'above'));
+
+function notOf(plan: Plan, w: Words): string[] {
+  return [
+    ...(isPhosphateHigh(plan) && plan.days.length > 0 ? [w('not-p')] : []),
+    ...(plan.trees.some((t) => t.tree.flags.includes('fed lawn') || t.tree.flags.includes('grass')) ? [w('not-weed')] : []),
+  ];
+}
+
+function rowOf(plan: Plan, t: TreePlan, feed: Feed | null, several: boolean, w: Words): Row {
+  const { language, units: system } = plan.orchard.where;
+  const number = String(plan.trees.indexOf(t) + 1);
+  const name = t.tree.name.toUpperCase();
+  if (!feed) {
+    const wait = t.need.verdict === 'wait';
+    const dose = wait ? w('wait') : w('nothing');
+    const where = idleReason(t, language);
+    return { number, name, fed: false, dose, product: '', each: '', only: '', cups: '', where, ring: '', lines: [column(` x  ${number} ${name}`, dose, where)] };
+  }
+  const dose = `${showMass(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
+  const cups = feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL, system) });
+  const each = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
+  const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? w('only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
+  const from = feed.ring ? showLength(feed.ring.from.value, system) : '';
+  const to = feed.ring ? showLength(feed.ring.to.value, system) : '';
+  const where = feed.ring ? w('ring', { from, to }) : w('tub');
+  const crown = showLength(t.facts.crown.diameter.value / 2, system);
+  const ring = feed.ring ? drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: t.facts.crown.diameter.value / 2, fromText: from, toText: to, label: w('drawing-ring', { from, to, crown }), id: `${number}${feed.serves}${feed.window.from}` }) : '';
+  const product = several ? feed.bag.label : '';
+  const below = [product, each, cups].filter(Boolean).join(', ');
+  return {
+    number, name, fed: true, dose, product, each, only, cups, where, ring,
+    lines: [column(`[ ] ${number} ${name}`, dose, where), ...(only ? [`        ${only}`] : []), ...(below ? [`        ${below}`] : [])],
+  };
+}
+
+const column = (left: string, dose: string, right: string): string => `${left.padEnd(26)} ${dose.padEnd(14)} ${right}`;
+
+/** Why a tree gets nothing, in a few words. */
+export function idleReason(t: TreePlan, language: Language): string {
+  if (t.need.verdict === 'wait') return say(language, 'none', 'wait');
+  if (t.need.verdict === 'feed') return say(language, 'none', 'no-bag');
+  return say(language, 'none', t.need.nitrogen.none ?? 'table-none');
+}
+
+function stopOf(plan: Plan, w: Words): string {
+  const { lastNitrogen, lastNitrogenEvergreen, lastFigure } = plan.season;
+  const dagger = isWeak(lastFigure) ? ' †' : '';
+  const some = plan.trees.some((t) => t.tree.crop !== 'citrus');
+  const citrus = plan.trees.some((t) => t.tree.crop === 'citrus');
+  const day = some ? lastNitrogen : lastNitrogenEvergreen;
+  return `${w('stop-text', { day: showDay(day) })}${some && citrus ? ` ${w('stop-citrus', { day: showDay(lastNitrogenEvergreen) })}` : ''}${dagger}`;
+}
+
+function stripOf(plan: Plan, w: Words): string {
+  if (plan.days.length === 0) return '';
+  const { season } = plan;
+  const first = [season.budBreak, ...plan.days.map((d) => d.from)].sort()[0]!;
+  const start = `${addDays(first, -15).slice(0, 8)}01`;
+  const end = addDays(season.firstFrost, 20);
+  const windows = plan.days.map((d, i) => ({ from: d.from, until: d.until, text: String(i + 1) }));
+  const months = Array.from({ length: 12 }, (_, m) => showMonth(`2025-${String(m + 1).padStart(2, '0')}-01`).slice(0, 3));
+  const label = w('drawing-year', { a: showDay(start), b: showDay(end), windows: plan.days.map((d) => showWindow(d.from, d.until)).join('; '), stop: showDay(season.lastNitrogen) });
+  return drawStrip({ start, end, windows, stop: season.lastNitrogen, stopText: w('stop'), months, label });
+}
+
+function backOf(plan: Plan, w: Words): View['back'] {
+  const { language, units: system } = plan.orchard.where;
+  const { season } = plan;
+  const assumed = plan.trees.flatMap((t) => [
+    ...(t.facts.crown.guessed && t.feeds.length > 0 && t.tree.tub === undefined ? [`${w('assumed-crown', { tree: t.tree.name, length: showLength(t.facts.crown.diameter.value, system) })} †`] : []),
+    ...(t.tree.shoots && t.tree.shoots.year === undefined ? [w('assumed-shoots', { tree: t.tree.name, year: season.year - 1 })] : []),
+  ]);
+  if (season.assumed.includes('bud-break')) assumed.push(`${w('assumed-bud-break', { day: showDay(season.budBreak) })} †`);
+  assumed.push(season.assumed.includes('first-frost') ? `${w('assumed-first-frost', { day: showDay(season.firstFrost) })} †` : w('assumed-first-frost', { day: showDay(season.firstFrost) }));
+  if (plan.trees.some((t) => t.tree.flags.includes('fed lawn'))) assumed.push(w('assumed-lawn'));
+  const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
+  const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)));
+  const dogs = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)).filter((b) => b.material?.temptsDogs).map((b) => b.label))];
+  const shorts = plan.trees.flatMap((t) => (t.need.verdict === 'feed'
+    ? (['N', 'P2O5', 'K2O'] as const).filter((n) => t.short[n] > 0.08 * t.need[n].value && t.short[n] > OUNCE / 20).map((n) => w('short-line', { tree: t.tree.name, amount: showNutrient(t.short[n], system), nutrient: n === 'N' ? w('nutrient') : n })) : []));
+  return {
+    lime: limeOf(plan, w), why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shorts, assumed,
+    measure: measure ? w('measure-text', { trees: measure }) : '', again: w('test-again', { year: again }), slip: slipOf(plan, w),
+    cautions: plan.days.length === 0 ? [] : [
+      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })),
+    ],
+    foot: `${w('dagger')} ${say(language, 'say', 'not-endorsed')}`,
+  };
+}
+
+function limeOf(plan: Plan, w: Words): string[] {
+  const known = plan.trees.filter((t) => t.ph);
+  if (known.length === 0) return [w('lime-unknown')];
+  const off = known.filter((t) => t.ph!.verdict !== 'leave').map((t) => w('lime-off', { tree: t.tree.name, now: t.ph!.now, low: t.ph!.low, high: t.ph!.high }));
+  const fine = [...new Set(known.filter((t) => t.ph!.verdict === 'leave').map((t) => t.ph!.now))];
+  return [...(fine.length > 0 ? [w('lime-none', { values: fine.join(', ') })] : []), ...off];
+}
+
+/** A small dose beside the leaflets the grower knows. */
+function whyOf(plan: Plan, t: TreePlan, w: Words): string {
+  const { language, units: system } = plan.orchard.where;
+  if (t.need.verdict !== 'feed') return w('why-none', { why: idleReason(t, language) });
+  const followed = t.need.nitrogen.followed;
+  const others = t.need.rules.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
+  const ends = [others[0], others.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system));
+  const range = ends.length === 0 ? '' : ends[0] === ends[1] ? w('why-span-one', { a: ends[0]! }) : w('why-span', { a: ends[0]!, b: ends[1]! });
+  return w('why-line', { n: showNutrient(t.need.N.value, system), span: range });
+}
+
+function slipOf(plan: Plan, w: Words): string[] {
+  const { language, units: system } = plan.orchard.where;
+  const lines = plan.buy.map((p) => {
+    if (p.bag.left !== null) return w('slip-shed', { bag: p.bag.label });
+    const bag = `${p.bag.label.includes(p.bag.printed) ? p.bag.label : `${p.bag.label} ${p.bag.printed}`}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
+    if (p.bags === null) return w('slip-unknown', { bag, need: showMass(p.needG, system) });
+    return w('slip-line', {
+      bags: p.bags, unit: say(language, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency), need: showMass(p.needG, system), left: showMass(p.leftG!, system),
+    });
+  });
+  if (lines.length === 0) return [w('slip-none')];
+  return [...lines, w(isPhosphateHigh(plan) ? 'slip-other' : 'slip-other-p')];
+}

@@ -1,0 +1,86 @@
+/**
+ * A grower's own template: its syntax tree is walked against the view's schema before it runs, since a loop over a
+ * misspelt field would otherwise vanish without a word. Only #if, #unless, #each, #with and else are allowed.
+ */
+import Handlebars from 'handlebars';
+import * as z from 'zod';
+import type { Notice, Place } from '../reason/notice.ts';
+import { notice, placeIn } from '../reason/notice.ts';
+import { suggest } from '../reason/suggest.ts';
+import type { SheetForm, Template } from './render.ts';
+import { viewSchema } from './view.ts';
+
+const BLOCKS = ['if', 'unless', 'each', 'with'];
+type Shape = { properties?: Record<string, Shape>; items?: Shape; additionalProperties?: Shape | boolean; type?: string };
+
+export function compileOwn(source: string, file: string, form: SheetForm): { template: Template | null; notices: readonly Notice[] } {
+  let program: hbs.AST.Program;
+  try {
+    program = Handlebars.parse(source);
+  } catch (e) {
+    const why = e instanceof Error ? e.message.split('\n')[0]! : '';
+    return { template: null, notices: [notice('template-broken', 'error', { file, why })] };
+  }
+  const notices: Notice[] = [];
+  const lines = source.split('\n');
+  const at = (node: hbs.AST.Node): Place => {
+    const { start } = node.loc;
+    const line = lines[start.line - 1] ?? '';
+    return placeIn(file, start.line, line, start.column, start.column + 1);
+  };
+  walk(program, [z.toJSONSchema(viewSchema) as Shape], { file, notices, at });
+  if (notices.length > 0) return { template: null, notices };
+  const run = Handlebars.create().compile(source, { strict: true, knownHelpersOnly: true, noEscape: form === 'text', preventIndent: true });
+  return { notices, template: (view) => run(view, { allowProtoPropertiesByDefault: false }) };
+}
+
+type Watch = { readonly file: string; readonly notices: Notice[]; readonly at: (node: hbs.AST.Node) => Place };
+
+function walk(program: hbs.AST.Program, scope: readonly Shape[], watch: Watch): void {
+  for (const statement of program.body) {
+    if (statement.type === 'MustacheStatement') {
+      const { path, params } = statement as hbs.AST.MustacheStatement;
+      if (params.length > 0) refuse(watch, statement, path);
+      else look(path, scope, watch);
+    } else if (statement.type === 'BlockStatement') block(statement as hbs.AST.BlockStatement, scope, watch);
+    else if (statement.type !== 'ContentStatement' && statement.type !== 'CommentStatement') watch.notices.push(notice('template-helper', 'error', { file: watch.file, read: statement.type }, watch.at(statement)));
+  }
+}
+
+function block(node: hbs.AST.BlockStatement, scope: readonly Shape[], watch: Watch): void {
+  const name = (node.path as hbs.AST.PathExpression).original;
+  const param = node.params[0];
+  if (!BLOCKS.includes(name) || !param || node.params.length > 1) return refuse(watch, node, node.path);
+  const shape = look(param, scope, watch);
+  const inner = name === 'each' ? [shape?.items ?? valuesOf(shape) ?? {}, ...scope] : name === 'with' ? [shape ?? {}, ...scope] : scope;
+  if (shape) walk(node.program, inner, watch);
+  if (node.inverse) walk(node.inverse, scope, watch);
+}
+
+const valuesOf = (shape: Shape | null): Shape | null => (shape && typeof shape.additionalProperties === 'object' ? shape.additionalProperties : null);
+
+function refuse(watch: Watch, node: hbs.AST.Node, path: hbs.AST.Expression | hbs.AST.PathExpression): void {
+  watch.notices.push(notice('template-helper', 'error', { file: watch.file, read: 'original' in path ? String(path.original) : node.type }, watch.at(node)));
+}
+
+/** The shape that a path leads to; an unknown field is told with the nearest one that exists. */
+function look(expression: hbs.AST.Expression, scope: readonly Shape[], watch: Watch): Shape | null {
+  if (expression.type !== 'PathExpression') {
+    refuse(watch, expression, expression);
+    return null;
+  }
+  const path = expression as hbs.AST.PathExpression;
+  if (path.data) return {};
+  let shape: Shape | undefined = scope[Math.min(path.depth, scope.length - 1)];
+  for (const part of path.parts) {
+    const known: Record<string, Shape> = shape?.properties ?? {};
+    const open = valuesOf(shape ?? null);
+    const next: Shape | undefined = Object.hasOwn(known, part) ? known[part] : open ?? undefined;
+    if (!next) {
+      watch.notices.push(notice('template-path', 'error', { file: watch.file, read: path.original, guess: suggest(part, Object.keys(known)).join(', ') }, watch.at(path)));
+      return null;
+    }
+    shape = next;
+  }
+  return shape ?? null;
+}

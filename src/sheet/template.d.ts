@@ -1,0 +1,4 @@
+declare module '*.hbs' {
+  const spec: TemplateSpecification;
+  export default spec;
+}

@@ -1,0 +1,27 @@
+/**
+ * What a template is given: finished strings and drawings, no arithmetic left. `medlar schema sheet` prints its schema;
+ * a template that names a field which is not here is refused.
+ */
+import * as z from 'zod';
+
+const text = z.string();
+const row = z.strictObject({
+  number: text.meta({ description: 'place in the walk' }), name: text, fed: z.boolean(), dose: text, product: text.meta({ description: 'said where more than one product is used' }),
+  each: text, only: text, cups: text, where: text, ring: text.meta({ description: 'drawing, SVG' }), lines: z.array(text).meta({ description: 'the row as padded lines of plain text' }),
+});
+
+export const viewSchema = z.strictObject({
+  language: text, paper: text, large: z.boolean(), orchard: text, feeding: text, made: text, test: text,
+  use: z.array(text), not: z.array(text), strip: text.meta({ description: 'the year as a strip, SVG' }),
+  days: z.array(z.strictObject({ title: text, when: text, weigh: text, rows: z.array(row), done: text, weighs: text })),
+  idle: z.array(row).meta({ description: 'all trees, where no day of feeding is planned' }),
+  stop: text, lost: text, how: text,
+  back: z.strictObject({
+    lime: z.array(text), why: z.array(z.strictObject({ name: text, text })), short: z.array(text), assumed: z.array(text), measure: text, again: text,
+    slip: z.array(text), cautions: z.array(text), foot: text,
+  }),
+  words: z.record(text, text).meta({ description: 'headings, by key' }),
+});
+
+export type View = z.infer<typeof viewSchema>;
+export type Row = z.infer<typeof row>;

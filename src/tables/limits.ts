@@ -1,0 +1,36 @@
+/** Limits that bind whatever the rule says, and the stops. Values in the unit printed. */
+import type { Cite } from '../reason/figure.ts';
+
+/** Quick nitrogen in one dose on the ring, lb/1000 sq ft. A turf limit; on trees it is our judgement. */
+export const RING_LIMIT = { value: 1, unit: 'lb/1000 sq ft', cite: { source: 'new-york-lawn', at: 'most nitrogen in one application', mark: 'read' } satisfies Cite } as const;
+
+/** A stated dose above this is refused, g/m². */
+export const RING_REFUSAL = { value: 9.8, unit: 'g/m2', cite: { source: 'medlar', at: 'ring-refusal', mark: 'judgement' } satisfies Cite } as const;
+
+const washington: Cite = { source: 'washington-em119e', at: 'electrical conductivity', mark: 'read' };
+/** Conductivity above which nothing is fed, dS/m, by how the lab wetted the soil. */
+export const SALT_STOP = { dilute: 1, paste: 4, cite: washington } as const;
+export const SODIUM_STOP = { percent: 15, sar: 13, cite: { source: 'medlar', at: 'sodium', mark: 'memory' } satisfies Cite } as const;
+export const LEAD_STOP = { ppm: 400, cite: { source: 'medlar', at: 'lead', mark: 'memory' } satisfies Cite } as const;
+
+/** Organic matter, %: above the first half the nitrogen, above the second no field soil. */
+export const ORGANIC_MATTER = { half: 5, notSoil: 15, cite: { source: 'medlar', at: 'organic-matter', mark: 'judgement' } satisfies Cite } as const;
+
+/** A tub: g of N a litre of mix a season, and N : P2O5 : K2O. */
+export const TUB = {
+  gPerL: 0.5, ratio: { N: 3, P2O5: 1, K2O: 2 },
+  cite: { source: 'medlar', at: 'tub', mark: 'memory' } satisfies Cite,
+} as const;
+
+/** Ring on the ground, feet: from the trunk by its thickness, to a share of the crown's radius. */
+export const RING = {
+  inner: [{ under: 1, ft: 0.5 }, { under: 3.0000001, ft: 1 }, { under: Infinity, ft: 2 }],
+  outerShare: 1.25, leastFt: 1.5,
+  cite: { source: 'medlar', at: 'ring', mark: 'judgement' } satisfies Cite,
+} as const;
+
+/** Crown where nobody measured it: feet a year and at most, by kind. */
+export const CROWN_GUESS = {
+  perYear: 1, blueberry: 4, dwarf: 8, 'semi-dwarf': 12, standard: 18,
+  cite: { source: 'medlar', at: 'crown-guess', mark: 'judgement' } satisfies Cite,
+} as const;

@@ -1,0 +1,20 @@
+/** When: days from bud break and weeks before the first autumn frost. */
+import type { Cite } from '../reason/figure.ts';
+
+const spring: Cite = { source: 'iowa-fruit-trees', at: 'before bud break; others at bloom', mark: 'derived' };
+
+export const FIRST_DOSE = { from: -14, until: 14, cite: spring } as const;
+/** On sand and in wet winters the first dose waits for bloom, taken as about three weeks after bud break. */
+export const FIRST_DOSE_SAND = { from: 14, until: 28, cite: { source: 'medlar', at: 'bloom', mark: 'practice' } satisfies Cite } as const;
+export const SECOND_DOSE = { from: 38, until: 50, cite: { source: 'michigan-garden-fruit', at: 'late May after a dose at bud break', mark: 'derived' } satisfies Cite } as const;
+/** Third and later doses follow at this distance, while the season lasts. */
+export const NEXT_DOSE = { every: 42, cite: { source: 'medlar', at: 'next-dose', mark: 'practice' } satisfies Cite } as const;
+
+export const LAST_NITROGEN = { weeks: 12, evergreenWeeks: 9, cite: { source: 'medlar', at: 'last-nitrogen', mark: 'judgement' } satisfies Cite } as const;
+
+/** Where neither bud break nor frost is told: month and day, north; six months later in the south. */
+export const UNTOLD = { budBreak: [4, 1], firstFrost: [10, 1], cite: { source: 'medlar', at: 'untold-dates', mark: 'judgement' } satisfies Cite } as const;
+/** Buds of most fruit break about three weeks before the last spring frost. */
+export const BUD_BREAK_BEFORE_LAST_FROST = { days: 21, cite: { source: 'medlar', at: 'bud-break-from-frost', mark: 'practice' } satisfies Cite } as const;
+/** A soil test holds for about three years in an orchard. */
+export const RETEST = { years: 3, cite: { source: 'organic-sampling', at: 'soil every 3 to 5 years', mark: 'read' } satisfies Cite } as const;

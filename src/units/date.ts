@@ -1,0 +1,56 @@
+/** Calendar days as ISO strings (YYYY-MM-DD): no clock, no time zone. */
+
+const MONTHS = ['january', 'february', 'march', 'april', 'may', 'june', 'july', 'august', 'september', 'october', 'november', 'december'];
+export type Day = string;
+
+const pad = (n: number): string => String(n).padStart(2, '0');
+const isReal = (y: number, m: number, d: number): boolean => {
+  const date = new Date(Date.UTC(y, m - 1, d));
+  return date.getUTCFullYear() === y && date.getUTCMonth() === m - 1 && date.getUTCDate() === d;
+};
+
+export const day = (year: number, month: number, date: number): Day => `${year}-${pad(month)}-${pad(date)}`;
+export const yearOf = (d: Day): number => Number(d.slice(0, 4));
+
+/** The month a word names, 1 to 12; three letters are enough. */
+export function monthOf(word: string): number | null {
+  const w = word.toLowerCase().replace(/\.$/, '');
+  if (w.length < 3) return null;
+  const at = MONTHS.findIndex((m) => m.startsWith(w));
+  return at < 0 ? null : at + 1;
+}
+
+/** "3 Nov 2025", "November 3, 2025", "2025-11-03", "3.11.2025" → ISO; null for anything else, and for 3/11/2025, which has two readings. */
+export function isoDate(text: string): Day | null {
+  const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text);
+  const words = /^(\d{1,2})\.? +(\p{L}{3,})\.?,? +(\d{4})$/u.exec(text);
+  const american = /^(\p{L}{3,})\.? +(\d{1,2}),? +(\d{4})$/u.exec(text);
+  const dotted = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(text);
+  const month = /^(\p{L}{3,})\.? +(\d{4})$/u.exec(text);
+  const parts = iso ? [iso[1], iso[2], iso[3]]
+    : words ? [words[3], monthOf(words[2]!), words[1]]
+      : american ? [american[3], monthOf(american[1]!), american[2]]
+        : dotted ? [dotted[3], dotted[2], dotted[1]]
+          : month ? [month[2], monthOf(month[1]!), 1] : null;
+  if (!parts || parts[1] === null) return null;
+  const [y, m, d] = parts.map(Number) as [number, number, number];
+  return isReal(y, m, d) ? day(y, m, d) : null;
+}
+
+/** "12 April" → month and day; null where it is no date of any year. */
+export function monthDay(text: string): { month: number; date: number } | null {
+  const m = /^(\d{1,2})\.? +(\p{L}{3,})\.?$/u.exec(text) ?? null;
+  const n = /^(\p{L}{3,})\.? +(\d{1,2})$/u.exec(text) ?? null;
+  const [word, number] = m ? [m[2]!, Number(m[1])] : n ? [n[1]!, Number(n[2])] : ['', 0];
+  const month = monthOf(word);
+  return month && isReal(2025, month, number) ? { month, date: number } : null;
+}
+
+export function addDays(d: Day, days: number): Day {
+  const [y, m, date] = d.split('-').map(Number) as [number, number, number];
+  return new Date(Date.UTC(y, m - 1, date + days)).toISOString().slice(0, 10);
+}
+
+export function daysBetween(a: Day, b: Day): number {
+  return Math.round((Date.parse(b) - Date.parse(a)) / 86_400_000);
+}

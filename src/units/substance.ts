@@ -1,0 +1,41 @@
+/**
+ * What an amount is an amount of. P can never stand for P2O5.
+ * Oxide factors follow from the abridged standard atomic weights (IUPAC): O 15.999, P 30.974, K 39.098,
+ * Mg 24.305, Ca 40.078, S 32.06, N 14.007, Na 22.990.
+ */
+export type Nutrient = 'N' | 'P2O5' | 'K2O';
+export const NUTRIENTS: readonly Nutrient[] = ['N', 'P2O5', 'K2O'];
+
+export type Element = 'N' | 'P' | 'K' | 'Ca' | 'Mg' | 'S' | 'Na' | 'B' | 'Zn' | 'Mn' | 'Cu' | 'Fe' | 'Al' | 'Pb';
+export type Oxide = 'P2O5' | 'K2O' | 'MgO' | 'CaO' | 'SO3' | 'NO3';
+
+/** What a figure measures: a nutrient, a product, or a thing of the orchard. */
+export type Substance =
+  | Nutrient | Element | Oxide
+  | 'product' | 'organic matter' | 'soil' | 'salts'
+  | 'crown' | 'trunk' | 'ring' | 'tree' | 'tub' | 'growth' | 'fruit' | 'leaf' | 'time' | 'dose';
+
+export const ATOMIC_WEIGHT = {
+  H: 1.008, C: 12.011, N: 14.007, O: 15.999, Na: 22.99, Mg: 24.305, Al: 26.982, P: 30.974, S: 32.06, K: 39.098, Ca: 40.078,
+} as const;
+
+const { N, O, Mg, P, S, K, Ca } = ATOMIC_WEIGHT;
+
+/** The share of the element in its oxide by weight: 0.436 for P2O5, 0.830 for K2O. */
+export const ELEMENT_SHARE: Record<Oxide, { element: Element; share: number }> = {
+  P2O5: { element: 'P', share: (2 * P) / (2 * P + 5 * O) },
+  K2O: { element: 'K', share: (2 * K) / (2 * K + O) },
+  MgO: { element: 'Mg', share: Mg / (Mg + O) },
+  CaO: { element: 'Ca', share: Ca / (Ca + O) },
+  SO3: { element: 'S', share: S / (S + 3 * O) },
+  NO3: { element: 'N', share: N / (N + 3 * O) },
+};
+
+/** mg/kg of an element held by 1 cmol(+)/kg (= 1 meq/100 g): atomic weight ÷ charge × 10. */
+export const MG_PER_CMOL: Partial<Record<Element, number>> = {
+  Ca: (ATOMIC_WEIGHT.Ca / 2) * 10,
+  Mg: (ATOMIC_WEIGHT.Mg / 2) * 10,
+  K: ATOMIC_WEIGHT.K * 10,
+  Na: ATOMIC_WEIGHT.Na * 10,
+  Al: (ATOMIC_WEIGHT.Al / 3) * 10,
+};

@@ -1,0 +1,1 @@
+declare const MEDLAR_VERSION: string;

@@ -1,0 +1,89 @@
+/** The season: its year, its bud break, its last day for nitrogen. Windows of days, never a single day. */
+import type { Figure } from '../reason/figure.ts';
+import { figure } from '../reason/figure.ts';
+import type { MonthDay, Orchard } from '../orchard/load.ts';
+import { BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_NITROGEN, NEXT_DOSE, RETEST, SECOND_DOSE, UNTOLD } from '../tables/timing.ts';
+import type { Day } from '../units/date.ts';
+import { addDays, day, daysBetween, yearOf } from '../units/date.ts';
+
+export type Season = {
+  readonly year: number;
+  readonly today: Day;
+  readonly budBreak: Day;
+  readonly firstFrost: Day;
+  readonly lastNitrogen: Day;
+  readonly lastNitrogenEvergreen: Day;
+  /** Weeks before the first frost, with their reason. */
+  readonly lastFigure: Figure<'day', 'time'>;
+  /** Which dates were assumed, since nobody told them. */
+  readonly assumed: readonly ('bud-break' | 'first-frost')[];
+};
+
+export type Window = { readonly from: Day; readonly until: Day; readonly why: Figure<'day', 'time'> };
+
+/** The year of the earliest bud break whose last day for nitrogen has not passed on `today`. */
+export function seasonOf(orchard: Orchard, today: Day): Season {
+  const { south } = orchard.where;
+  const untold = (at: readonly [number, number]): MonthDay => ({ month: south ? ((at[0] + 5) % 12) + 1 : at[0], date: at[1] });
+  const budBreak = orchard.budBreak ?? fromLastFrost(orchard.lastFrost) ?? untold(UNTOLD.budBreak);
+  const frost = orchard.firstFrost ?? untold(UNTOLD.firstFrost);
+  const assumed: Season['assumed'] = [
+    ...(orchard.budBreak ?? orchard.lastFrost ? [] : (['bud-break'] as const)), ...(orchard.firstFrost ? [] : (['first-frost'] as const)),
+  ];
+  const weeks = LAST_NITROGEN.weeks * 7;
+  for (let year = yearOf(today) - 1; ; year++) {
+    const start = on(year, budBreak);
+    const sameYear = on(year, frost);
+    const firstFrost = sameYear > start ? sameYear : on(year + 1, frost);
+    const lastNitrogen = addDays(firstFrost, -weeks);
+    if (lastNitrogen < today) continue;
+    const cite = orchard.firstFrost ? LAST_NITROGEN.cite : UNTOLD.cite;
+    return {
+      year, today, budBreak: start, firstFrost, lastNitrogen, lastNitrogenEvergreen: addDays(firstFrost, -LAST_NITROGEN.evergreenWeeks * 7), assumed,
+      lastFigure: figure(-weeks, 'day', 'time', 'last-nitrogen', cite),
+    };
+  }
+}
+
+const on = (year: number, at: MonthDay): Day => day(year, at.month, at.date);
+
+function fromLastFrost(frost: MonthDay | null): MonthDay | null {
+  if (!frost) return null;
+  const [, month, date] = addDays(day(2025, frost.month, frost.date), -BUD_BREAK_BEFORE_LAST_FROST.days).split('-').map(Number) as [number, number, number];
+  return { month, date };
+}
+
+/**
+ * The windows of a plant's doses, at most `doses`, all closed by the last day for nitrogen.
+ * A window that has passed opens again from today while the season lasts.
+ */
+export function windowsOf(season: Season, doses: number, options: { sandy: boolean; evergreen: boolean }): Window[] {
+  const last = options.evergreen ? season.lastNitrogenEvergreen : season.lastNitrogen;
+  const first = options.sandy ? FIRST_DOSE_SAND : FIRST_DOSE;
+  const offsets = Array.from({ length: doses }, (_, i) =>
+    i === 0 ? first : i === 1 ? SECOND_DOSE : { from: SECOND_DOSE.from + (i - 1) * NEXT_DOSE.every, until: SECOND_DOSE.until + (i - 1) * NEXT_DOSE.every, cite: NEXT_DOSE.cite });
+  const windows: Window[] = [];
+  for (const o of offsets) {
+    let from = addDays(season.budBreak, o.from);
+    let until = addDays(season.budBreak, o.until);
+    const before = windows.at(-1);
+    if (until < season.today) {
+      from = season.today;
+      until = addDays(season.today, FIRST_DOSE.until);
+    }
+    if (from < season.today) from = season.today;
+    const apart = SECOND_DOSE.from - FIRST_DOSE.until;
+    if (before && daysBetween(before.until, from) < apart) {
+      from = addDays(before.until, apart);
+      until = until > from ? until : addDays(from, FIRST_DOSE.until);
+    }
+    if (from > last) break;
+    windows.push({ from, until: until < last ? until : last, why: figure(o.from, 'day', 'time', 'dose-window', o.cite) });
+  }
+  return windows;
+}
+
+/** When to send soil again: three years after the sample, or this season where nobody said when it was taken. */
+export function retestYear(season: Season, taken: Day | null): number {
+  return taken ? Math.max(yearOf(taken) + RETEST.years, season.year) : season.year;
+}

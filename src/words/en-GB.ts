@@ -1,0 +1,24 @@
+/** British English: the American words with what differs. */
+import type { Words } from './en-US.ts';
+import { enUS } from './en-US.ts';
+
+/** Spellings that differ throughout, whole words. */
+const SPELLING: readonly (readonly [RegExp, string])[] = [
+  [/\bSulfate\b/g, 'Sulphate'], [/\bsulfate\b/g, 'sulphate'], [/\bsulfur\b/g, 'sulphur'], [/\bSULFUR\b/g, 'SULPHUR'], [/\bfertilizer/g, 'fertiliser'], [/\bfall frost\b/g, 'autumn frost'],
+  [/\bIn fall\b/g, 'In autumn'], [/\bfall \{year\}/g, 'autumn {year}'], [/, \$9\b/g, ', £7'], [/\b4 lb\b/g, '2 kg'], [/calipers/g, 'callipers'], [/extension office/g, 'adviser'],
+];
+const british = (text: string): string => SPELLING.reduce((t, [from, to]) => t.replace(from, to), text);
+
+const OWN: { [G in keyof Words]?: Partial<Words[G]> } = {
+  notice: {
+    'measure-wrong': '{tree}: I cannot read the measure in "{read}". Examples: 3.5 m across, 4 m high, trunk 28 cm round, shoots 15 cm, spacing 4 x 3 m, tub 60 L, fruit 20 kg, planted 2019.',
+    'crown-impossible': '{tree}: a crown over 40 m across is larger than any fruit tree. Check the unit.',
+  },
+};
+
+export const enGB: Words = Object.fromEntries(
+  Object.entries(enUS).map(([group, words]) => [
+    group,
+    { ...Object.fromEntries(Object.entries(words).map(([key, text]) => [key, british(text)])), ...OWN[group as keyof Words] },
+  ]),
+) as Words;

@@ -1,0 +1,64 @@
+/** Amounts, lengths and days as a grower reads them. */
+import { FOOT, INCH, OUNCE, POUND } from '../units/units.ts';
+import type { Day } from '../units/date.ts';
+import { cupsOf } from '../units/cups.ts';
+
+export type System = 'us' | 'metric';
+
+/** Whole and quarters: 12 1/2, 1/4, 3. */
+export function showFraction(value: number): string {
+  const quarters = Math.round(value * 4);
+  const whole = Math.floor(quarters / 4);
+  const part = ['', '1/4', '1/2', '3/4'][quarters % 4]!;
+  return whole === 0 && part ? part : part ? `${whole} ${part}` : `${whole}`;
+}
+
+const rounded = (value: number, digits: number): string => String(Number(value.toPrecision(digits)));
+
+/** A dose or a weight to buy: ounces under 2 lb and pounds above, or grams and kilograms. */
+export function showMass(g: number, system: System): string {
+  if (system === 'us') {
+    if (g < OUNCE / 4) return `${rounded(g / OUNCE, 1)} oz`;
+    return g < 2 * POUND ? `${showFraction(g / OUNCE)} oz` : `${showFraction(g / POUND)} lb`;
+  }
+  return g < 10 ? `${rounded(g, 1)} g` : g < 1000 ? `${Math.round(g)} g` : `${rounded(g / 1000, 3)} kg`;
+}
+
+/** A nutrient's weight for the back of the sheet: one decimal of an ounce, whole grams. */
+export const showNutrient = (g: number, system: System): string => (system === 'us' ? `${rounded(g / OUNCE, 2)} oz` : `${rounded(g, 2)} g`);
+
+/** Quarter feet, inches under a foot where they are whole; or tenths of a metre. */
+export function showLength(m: number, system: System): string {
+  if (system === 'metric') return m < 1 ? `${Math.round(m * 20) * 5} cm` : `${rounded(m, 2)} m`;
+  return `${showFraction(m / FOOT)} ft`;
+}
+
+/** Shoots and trunks: whole inches, or centimetres. */
+export const showShort = (m: number, system: System): string => (system === 'us' ? `${rounded(m / INCH, 3)} in` : `${Math.round(m * 100)} cm`);
+
+/** "1 1/2 cups", "2 tablespoons"; metric in millilitres. */
+export function showVolume(mL: number, system: System): string {
+  if (system === 'metric') return `${mL < 50 ? Math.round(mL / 5) * 5 || 5 : Math.round(mL / 10) * 10} mL`;
+  const measure = cupsOf(mL);
+  if ('cups' in measure) return `${showFraction(measure.cups)} ${measure.cups > 1 ? 'cups' : 'cup'}`;
+  return `${showFraction(measure.spoons)} ${measure.spoons > 1 ? 'tablespoons' : 'tablespoon'}`;
+}
+
+const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+
+export const showDay = (d: Day, withYear = false): string => {
+  const [y, m, date] = d.split('-').map(Number) as [number, number, number];
+  return `${date} ${MONTHS[m - 1]!}${withYear ? ` ${y}` : ''}`;
+};
+export const showMonth = (d: Day): string => `${MONTHS[Number(d.slice(5, 7)) - 1]!.slice(0, 3)} ${d.slice(0, 4)}`;
+
+/** "10-25 April", "29 March-26 April". */
+export function showWindow(from: Day, until: Day): string {
+  return from === until ? showDay(from) : from.slice(0, 7) === until.slice(0, 7) ? `${Number(from.slice(8))}-${showDay(until)}` : `${showDay(from)}-${showDay(until)}`;
+}
+
+export const showPrice = (amount: number, currency: string): string =>
+  `${/^[A-Z]{3}$/.test(currency) ? `${currency} ` : currency}${Number.isInteger(amount) ? amount : amount.toFixed(2)}`;
+
+/** A figure's value with its unit, four figures at most. */
+export const showValue = (value: number, unit: string): string => `${rounded(value, 4)} ${unit === 'm2' ? 'm²' : unit === 'g/m2' ? 'g/m²' : unit}`;

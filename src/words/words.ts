@@ -1,0 +1,32 @@
+/** Sentences by key and language. `{fact}` is filled in; `[fact| text]` is said only where the fact is told. */
+import { enGB } from './en-GB.ts';
+import type { Words } from './en-US.ts';
+import { enUS } from './en-US.ts';
+
+export type Language = 'en-US' | 'en-GB';
+export type NoticeId = keyof Words['notice'];
+export type AskId = keyof Words['ask'];
+export type StepId = keyof Words['step'];
+export type Group = keyof Words;
+
+const LANGUAGES: Readonly<Record<Language, Words>> = { 'en-US': enUS, 'en-GB': enGB };
+
+/** Says a sentence. An unknown fact is a fault of ours and throws. */
+export function say<G extends Group>(language: Language, group: G, key: keyof Words[G] & string, facts: Readonly<Record<string, string | number>> = {}): string {
+  const text: string = LANGUAGES[language][group][key];
+  return text
+    .replace(/\[(\w+)\|([^\]]*)\]/g, (_, fact: string, part: string) => (facts[fact] === undefined || facts[fact] === '' ? '' : part))
+    .replace(/\{(\w+)\}/g, (_, fact: string) => {
+      const value = facts[fact];
+      if (value === undefined) throw new RangeError(`${group}.${key} wants the fact ${fact}`);
+      return String(value);
+    });
+}
+
+/** A key that data holds as plain text, such as the reason of a judgement; the text itself where there is no such key. */
+export function sayIfKnown(language: Language, group: Group, key: string): string {
+  const words: Readonly<Record<string, string>> = LANGUAGES[language][group];
+  return Object.hasOwn(words, key) ? words[key]! : key;
+}
+
+export const keysOf = (group: Group): string[] => Object.keys(enUS[group]);

@@ -1,0 +1,34 @@
+/** Runs a command as a terminal would, in a fresh folder, and gives back what it said. */
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { run } from '../src/cli/main.ts';
+
+export type FigureJson = { value: number; unit: string; of: string; step: string; text: string; from: string[]; cite: { source: string; at: string; mark: string } };
+export type Answer = {
+  medlar: string; schema: number; command: string; ok: boolean;
+  // The result's shape differs by command; tests look at the part they check.
+  result: any;
+  questions: { code: string; text: string; about: string; choices: string[]; changes: string }[];
+  notices: { code: string; severity: string; text: string; file?: string; line?: number; column?: number }[];
+  figures: Record<string, FigureJson>;
+};
+export type Run = { code: number; stdout: string; stderr: string; json: Answer };
+
+/** `files` are written into a new folder, which is the working folder; `look` may read what the command left there. */
+export async function medlar(argv: readonly string[], files: Readonly<Record<string, string | Buffer>> = {}, stdin = '', look?: (folder: string) => void): Promise<Run> {
+  const folder = mkdtempSync(join(tmpdir(), 'medlar-'));
+  try {
+    for (const [name, text] of Object.entries(files)) {
+      mkdirSync(dirname(join(folder, name)), { recursive: true });
+      writeFileSync(join(folder, name), text);
+    }
+    let stdout = '';
+    let stderr = '';
+    const code = await run(argv, { cwd: folder, today: '2026-03-14', out: (t) => { stdout += t; }, err: (t) => { stderr += t; }, stdin: () => Promise.resolve(stdin) });
+    look?.(folder);
+    return { code, stdout, stderr, json: (argv.includes('--json') && stdout ? JSON.parse(stdout) : null) as Answer };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
