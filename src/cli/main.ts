@@ -20,7 +20,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   const json = argv.includes('--json');
   const program = new Command('medlar').description(w('help')).version(MEDLAR_VERSION).exitOverride()
     .configureOutput({ writeOut: (t) => io.out(t), writeErr: (t) => (json ? undefined : io.err(tame(t))) })
-    .addHelpText('after', `\n${w('help-after')}`).helpCommand(false);
+    .addHelpText('after', `\n${w('help-after')}`).helpCommand(false).enablePositionalOptions();
   const common = (c: Command): Command => c
     .option('--json', w('opt-json')).option('--folder <dir>', w('opt-folder')).addOption(new Option('--today <day>', w('opt-today')).argParser(today))
     .exitOverride();
@@ -28,23 +28,23 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   const sheetOptions = (c: Command): Command => c.addOption(new Option('--as <form>', w('opt-as')).choices(['html', 'text']))
     .addOption(new Option('--paper <size>', w('opt-paper')).choices(['a4', 'letter'])).option('--large', w('opt-large')).option('--force', w('opt-force'));
 
-  command('read', 'cmd-read').argument('[report]').action(async (report: string | undefined, o: Common) => {
-    code = await (await import('./read.ts')).readCommand(report, o, io);
+  command('read', 'cmd-read').argument('[report]').action(async (report: string | undefined, _: unknown, self: Command) => {
+    code = await (await import('./read.ts')).readCommand(report, self.optsWithGlobals<Common>(), io);
   });
-  command('plan', 'cmd-plan').argument('[tree]').action(async (tree: string | undefined, o: Common) => {
-    code = (await import('./plan.ts')).planCommand(tree, o, io);
+  command('plan', 'cmd-plan').argument('[tree]').action(async (tree: string | undefined, _: unknown, self: Command) => {
+    code = (await import('./plan.ts')).planCommand(tree, self.optsWithGlobals<Common>(), io);
   });
-  sheetOptions(command('sheet', 'cmd-sheet').argument('[tree]')).action(async (tree: string | undefined, o: Common) => {
-    code = await (await import('./sheet.ts')).sheetCommand(tree, o, io);
+  sheetOptions(command('sheet', 'cmd-sheet').argument('[tree]')).action(async (tree: string | undefined, _: unknown, self: Command) => {
+    code = await (await import('./sheet.ts')).sheetCommand(tree, self.optsWithGlobals<Common>(), io);
   });
-  command('why', 'cmd-why').argument('<tree>').argument('[what]').action(async (tree: string, what: string | undefined, o: Common) => {
-    code = (await import('./why.ts')).whyCommand(tree, what, o, io);
+  command('why', 'cmd-why').argument('<tree>').argument('[what]').action(async (tree: string, what: string | undefined, _: unknown, self: Command) => {
+    code = (await import('./why.ts')).whyCommand(tree, what, self.optsWithGlobals<Common>(), io);
   });
-  command('check', 'cmd-check').action(async (o: Common) => {
-    code = (await import('./check.ts')).checkCommand(o, io);
+  command('check', 'cmd-check').action(async (_: unknown, self: Command) => {
+    code = (await import('./check.ts')).checkCommand(self.optsWithGlobals<Common>(), io);
   });
-  command('schema', 'cmd-schema').argument('[command]').action(async (name: string | undefined, o: Common) => {
-    code = (await import('./schema.ts')).schemaCommand(name, o, io);
+  command('schema', 'cmd-schema').argument('[command]').action(async (name: string | undefined, _: unknown, self: Command) => {
+    code = (await import('./schema.ts')).schemaCommand(name, self.optsWithGlobals<Common>(), io);
   });
   common(program).action(async (o: Common, self: Command) => {
     const [unknown] = self.args;

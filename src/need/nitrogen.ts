@@ -9,7 +9,7 @@ import { LEAF_STEP } from '../tables/growth.ts';
 import { ORGANIC_MATTER, TUB } from '../tables/limits.ts';
 import type { Rule } from '../tables/nitrogen.ts';
 import {
-  GEORGIA_FIG, LOUISIANA_FIG, MICHIGAN_POME, PENN_BLUEBERRY, PENN_STONE, RHS_APPLE_BARE, RHS_APPLE_GRASS, RHS_PEAR_STONE, RHS_PEAR_YOUNG, SIZE_CAP,
+  GEORGIA_FIG, LOUISIANA_FIG, MICHIGAN_POME, NITROGEN_RULES, PENN_BLUEBERRY, PENN_STONE, RHS_APPLE_BARE, RHS_APPLE_GRASS, RHS_PEAR_STONE, RHS_PEAR_YOUNG, SIZE_CAP,
 } from '../tables/nitrogen.ts';
 import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
@@ -72,14 +72,30 @@ function byRule(f: Facts): Dose {
   }
   if (f.tree.crop === 'blueberry') return { need: blueberry(PENN_BLUEBERRY, f), cap: Infinity, doses: 1 };
   if (f.tree.crop === 'fig') return fig(f);
-  const age = POME.includes(f.tree.crop) ? MICHIGAN_POME : PENN_STONE;
-  const candidates = [applyRule(age, f, age.low), applyRule(areaRule(f), f, areaRule(f).low), sizeCap(f)].filter((x): x is Nitrogen => x !== null);
+  const age = ageRule(f);
+  const candidates = [applyRule(age, f, age.low, age.base?.[0] ?? 0), applyRule(areaRule(f), f, areaRule(f).low), sizeCap(f)].filter((x): x is Nitrogen => x !== null);
   const least = candidates.reduce((a, b) => (b.value < a.value ? b : a));
-  const caps = [age.cap === undefined ? Infinity : capOf(age), sizeCap(f)?.value ?? Infinity];
+  const caps = [capOf(age), sizeCap(f)?.value ?? Infinity];
   return { need: figure(least.value, 'g', 'N', 'smallest', least.cite, candidates), cap: Math.min(...caps), doses: 1 };
 }
 
-const capOf = (rule: Rule): number => (convert(rule.cap!, 'lb', 'g') * (rule.gives.percentN ?? 100)) / 100;
+const STATES: Readonly<Record<string, string>> = {
+  iowa: 'US-IA', michigan: 'US-MI', utah: 'US-UT', pennsylvania: 'US-PA', maryland: 'US-MD', maine: 'US-ME', virginia: 'US-VA', colorado: 'US-CO', kansas: 'US-KS', georgia: 'US-GA',
+};
+
+/** The rule of the grower's own state where one is held and its facts are known; else the default. */
+function ageRule(f: Facts): Rule {
+  const region = f.where.state === null ? undefined : STATES[f.where.state];
+  const own = NITROGEN_RULES.find((r) => r.region === region && !r.label && r.by !== 'area' && fits(r, f) && applyRule(r, f, r.low, r.base?.[0] ?? 0) !== null);
+  return own ?? (POME.includes(f.tree.crop) ? MICHIGAN_POME : PENN_STONE);
+}
+
+/** A rule's own ceiling in grams of N. */
+function capOf(rule: Rule): number {
+  if (rule.cap === undefined || rule.gives.unit === 'g/m2') return Infinity;
+  const grams = rule.gives.unit === 'cup' ? convert(rule.cap * (rule.gives.ozPerCup ?? 0), 'oz', 'g') : convert(rule.cap, rule.gives.unit, 'g');
+  return (grams * (rule.gives.percentN ?? 100)) / 100;
+}
 
 function areaRule(f: Facts): Rule {
   if (f.tree.crop === 'apple') return has(f, 'grass') ? RHS_APPLE_GRASS : RHS_APPLE_BARE;
@@ -98,7 +114,7 @@ function sizeCap(f: Facts): Nitrogen | null {
 function fig(f: Facts): Dose {
   const rule = GEORGIA_FIG.find((r) => fits(r, f));
   const need = rule ? applyRule(rule, f, rule.low) : null;
-  if (rule && need) return { need, cap: rule.cap === undefined ? Infinity : capOf(rule), doses: rule.id === 'georgia.fig.6' ? 1 : 3 };
+  if (rule && need) return { need, cap: capOf(rule), doses: rule.id.startsWith('georgia.fig.6') ? 1 : 3 };
   const byAge = applyRule(LOUISIANA_FIG, f, LOUISIANA_FIG.low) ?? applyRule(LOUISIANA_FIG, { ...f, years: 1 }, LOUISIANA_FIG.low)!;
   return { need: byAge, cap: capOf(LOUISIANA_FIG), doses: 1 };
 }

@@ -3,7 +3,7 @@ import type { Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
 import { trunkDiameter } from '../orchard/geometry.ts';
 import type { CitrusRow, Rule } from '../tables/nitrogen.ts';
-import { CALIFORNIA_CITRUS, FLORIDA_CITRUS, NEW_YORK_BLUEBERRY, NITROGEN_RULES, PENN_BLUEBERRY } from '../tables/nitrogen.ts';
+import { CALIFORNIA_CITRUS, FLORIDA_CITRUS, NEW_YORK_BLUEBERRY, NEW_YORK_BLUEBERRY_SULPHATE, NITROGEN_RULES, PENN_BLUEBERRY } from '../tables/nitrogen.ts';
 import { convert, FOOT, INCH } from '../units/units.ts';
 import type { Facts } from './facts.ts';
 import { growthOf, has, yearsOf } from './facts.ts';
@@ -47,6 +47,7 @@ export function fits(rule: Rule, f: Facts): boolean {
   if (rule.ground === 'grass' && !has(f, 'grass') && !has(f, 'fed lawn')) return false;
   if (rule.ground === 'bare' && (has(f, 'grass') || has(f, 'fed lawn'))) return false;
   if (rule.years && (f.years === null ? rule.by !== 'trunk' : f.years < rule.years[0] || f.years > rule.years[1])) return false;
+  if (rule.spacingFt !== undefined && !(tree.spacing && Math.min(...tree.spacing) >= rule.spacingFt * FOOT * (1 - 1e-9))) return false;
   if (rule.if === 'no-soil-test' && f.soil) return false;
   if (rule.if === 'growth-short') {
     const growth = growthOf(f);
@@ -66,7 +67,7 @@ export function span(f: Facts): Nitrogen[] {
   });
   if (f.tree.tub !== undefined) return [];
   if (f.tree.crop === 'citrus') found.push(...citrusSpan(f));
-  if (f.tree.crop === 'blueberry') found.push(blueberry(PENN_BLUEBERRY, f), blueberry(NEW_YORK_BLUEBERRY, f));
+  if (f.tree.crop === 'blueberry') found.push(blueberry(PENN_BLUEBERRY, f), blueberry(NEW_YORK_BLUEBERRY_SULPHATE, f), blueberry(NEW_YORK_BLUEBERRY, f));
   return found;
 }
 

@@ -24,19 +24,22 @@ export type Context = {
   readonly method: Method | null;
   readonly unit: ReportUnit | null;
   readonly saturation: boolean;
+  /** The lowest index of a scale that the report names: 0 in the UK, 1 in Ireland. */
+  readonly indexFrom: 0 | 1 | null;
 };
 
 export type LineResult = { readonly readings: readonly Reading[]; readonly notices: readonly Notice[] };
 
 type Piece = Span & { readonly nameStart: number; readonly item: Item | 'ratio' | 'lime'; readonly form: Oxide | null; readonly method: Method | null; readonly prefix: string };
 
+const FORMS: Readonly<Record<string, Oxide>> = { p2o5: 'P2O5', k2o: 'K2O', mgo: 'MgO', cao: 'CaO' };
 const GROUP = /\(([^()]*)\)|\[([^\][]*)\]/g;
-const FILLER = /^(?:[\s:;=|,.!'"-]|\b(?:is|was|were|are|at|of|in|by|about|around|approx(?:imately)?|only|came|out|back|levels?|result|results|value|reading|rating|test|tests|soil|extractable|available|exchangeable|extract|total|the|a|content|range|estimated?|index|stufe|klasse|class|gehalt|gehaltsklasse|method)\b)*$/i;
+const FILLER = /^(?:[\s:;=|,.!'"-]|\b(?:is|was|were|are|at|of|in|by|about|around|approx(?:imately)?|only|came|out|back|levels?|result|results|value|reading|rating|test|tests|soil|extractable|available|exchangeable|extract|total|the|a|content|range|estimated?|index|stufe|klasse|class|gehalt|gehaltsklasse|method|en|im|de|del|to|for|by)\b)*$/i;
 const ABSENT = /\b(?:not requested|not tested|not determined|not analy[sz]ed|n\/a|no data)\b/i;
 const TRACE = /\b(?:trace|undetectable|not detected|none detected|below detection|bdl|nd|n\.d\.)(?![\p{L}])/iu;
 const RANGE_LABEL = /(?:\b(?:range|is|are|of|level|levels|between|target)\b|[\s:=])*$/i;
 const DATE = /\b\d{1,4}[/.-]\d{1,2}[/.-]\d{2,4}\b/g;
-const VALUE = new RegExp(`(<=?|>=?|≤|≥|less than|more than|under|over)?\\s*(?<![\\p{L}\\d.,])(-(?=\\.?\\d))?(${NUMBER})(?![\\d:])`, 'giu');
+const VALUE = new RegExp(`(<=?|>=?|≤|≥|less than|more than|under|over)?\\s*(?<![\\p{L}\\d.,])(-(?=\\.?\\d))?(${NUMBER})(?![\\d:]|[.,']\\d)`, 'giu');
 const SPAN = new RegExp(`(?<![\\d.,\\p{L}])(${NUMBER})\\s*(?:-|–|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d))\\s*(${NUMBER})(?![\\d])`, 'giu');
 
 export function readLine(line: Line, context: Context): LineResult {
@@ -59,8 +62,10 @@ export function readLine(line: Line, context: Context): LineResult {
 function cut(text: string): Piece[] {
   const groups = [...text.matchAll(GROUP)].map((m) => ({ start: m.index, end: m.index + m[0].length }));
   const within = (at: Span): Span | undefined => groups.find((g) => g.start < at.start && at.end < g.end);
+  const units = findUnits(text);
   const merged: { start: number; end: number; names: Found<Name>[] }[] = [];
   for (const found of findNames(text)) {
+    if (units.some((u) => u.start <= found.start && found.end <= u.end)) continue;
     const last = merged.at(-1);
     if (last?.names[0]!.is.item === 'texture' && /^(?:sand|silt|clay)$/.test(found.is.item)) continue;
     const group = within(found);
@@ -82,7 +87,7 @@ function cut(text: string): Piece[] {
     return {
       nameStart: start, start: end, end: cutAt, item,
       form: items.find((n) => n.form)?.form ?? null,
-      method: items.find((n) => n.method)?.method ?? null,
+      method: items.find((n) => n.method)?.method ?? findMethods(text.slice(start, end))[0]?.is ?? null,
       prefix: i === 0 || stop > before ? text.slice(stop, start) : '',
     };
   });
@@ -112,22 +117,22 @@ function readPiece(piece: Piece, text: string, line: Line, context: Context, not
   if (ABSENT.test(outside)) return null;
   if (piece.item === 'texture') return textureOf(piece, own, line, where);
 
-  const main = judge(outside, context);
-  const inGroups = groups.map((g) => ({ ...g, ...judge(g.inside, context) }));
+  const main = judge(outside);
+  const inGroups = groups.map((g) => ({ ...g, ...judge(g.inside) }));
   const carrier = main.values.length === 0 && main.spans.length === 0 && !main.trace
     ? inGroups.find((g) => (g.values.length > 0 && (g.units.length > 0 || g.bare)) || g.trace) : undefined;
   const source = carrier ?? main;
   const offset = carrier ? carrier.start + 1 : 0;
 
   const units = [...source.units, ...main.units, ...inGroups.filter((g) => g.bare || g.units.length > 0).flatMap((g) => g.units)];
-  const methods = [...main.methods, ...inGroups.flatMap((g) => g.methods)];
+  const methods = [...main.methods, ...inGroups.flatMap((g) => g.methods), ...findMethods(piece.prefix)];
   const ratings = [...main.ratings, ...inGroups.filter((g) => g.values.length === 0).flatMap((g) => g.ratings)];
   const prefixRatings = findRatings(piece.prefix);
   const rating = ratings[0]?.is ?? lastWord(piece.prefix, prefixRatings);
 
   const first = source.values[0];
   const span = first ? undefined : source.spans[0];
-  let filler = first ? source.rest.slice(0, first.start) : span ? source.rest.slice(0, span.start) : source.rest;
+  let filler = first ? source.rest.slice(0, first.from) : span ? source.rest.slice(0, span.start) : source.rest;
   if (carrier) filler = main.rest;
   if (first ?? span ?? source.trace) {
     if (!FILLER.test(filler)) return slipOf(piece, own, units, notices, place);
@@ -150,7 +155,9 @@ function readPiece(piece: Piece, text: string, line: Line, context: Context, not
   const at = (first ?? span)?.end ?? 0;
   const isIndex = first !== undefined && /\bindex\W*$|-i\W*$/i.test(source.rest.slice(0, first.start));
   const unit = isIndex ? 'index' : nearest(source.units, at) ?? units[0]?.is ?? null;
-  const shaped = shape(piece, unit, context, methods.map((m) => m.is));
+  const printedUnit = (source.units.find((u) => u.start >= at) ?? units[0]);
+  const inUnit = printedUnit ? /p2o5|k2o|mgo|cao/i.exec((carrier ? own.slice(offset) : own).slice(printedUnit.start, printedUnit.end))?.[0] : undefined;
+  const shaped = shape({ ...piece, form: piece.form ?? FORMS[inUnit?.toLowerCase() ?? ''] ?? null }, unit, context, methods.map((m) => m.is));
   if (!shaped) return null;
 
   if (value !== null && shaped.unit === null && first) {
@@ -173,14 +180,14 @@ function readPiece(piece: Piece, text: string, line: Line, context: Context, not
     item: shaped.item, value, unit: shaped.unit, form: shaped.form, method: shaped.method,
     asPrinted: line.raw.slice(piece.nameStart - piece.prefix.length, piece.end).replace(/\*+/g, '').replace(/[\s,;|]+$/, '').trim(),
     place: where,
-    lab: { rating, range: rangeOf(source, main, inGroups, span, context) },
+    lab: { rating: rating ?? indexWord(outside, isIndex ? value : null, methods[0]?.is ?? context.method, context), range: rangeOf(source, main, inGroups, span, context) },
     ...(span ? { to: numberOr(span.second, context) } : {}),
     ...(first?.sign === '<' || source.trace ? { below: true as const } : {}),
     ...(first?.sign === '>' ? { above: true as const } : {}),
   };
 }
 
-type Value = Span & { readonly printed: string; readonly sign: '<' | '>' | null; readonly minus: boolean };
+type Value = Span & { readonly from: number; readonly printed: string; readonly sign: '<' | '>' | null; readonly minus: boolean };
 type SpanOf = Span & { readonly printed: string; readonly second: string; readonly labelled: boolean };
 type Judged = {
   /** The text with units, methods and words blanked. */
@@ -195,7 +202,7 @@ type Judged = {
   readonly bare: boolean;
 };
 
-function judge(text: string, context: Context): Judged {
+function judge(text: string): Judged {
   const methods = findMethods(text);
   const masked = blank(text, methods);
   const units = findUnits(masked);
@@ -221,12 +228,19 @@ function judge(text: string, context: Context): Judged {
     const before = single.slice(0, m.index + lead);
     const minus = m[2] !== undefined && /[=:]\s*$/.test(before);
     const sign = m[1] ? (/^(?:<|≤|less|under)/i.test(m[1]) ? '<' : '>') : null;
-    values.push({ start, end: start + m[3]!.length, printed: m[3]!, sign, minus });
+    values.push({ from: m.index, start, end: start + m[3]!.length, printed: m[3]!, sign, minus });
   }
-  const rest = blank(wordless, []);
+  const rest = values.length > 0 ? single : wordless;
   const bare = values.length === 1 && /^[\s<>=≤≥:.,-]*$/.test(blank(single, values));
-  void context;
   return { rest, units, methods, ratings, values, spans, trace: trace !== null, bare };
+}
+
+/** An index of a scale that the report itself names: Ireland's has its target at 3, the UK's at 2. */
+function indexWord(text: string, value: number | null, method: Method | null, context: Context): Rating | null {
+  const first = context.indexFrom ?? (method === 'morgan' ? 1 : null);
+  const said = value ?? Number(/\bindex\s*:?\s*(\d)/i.exec(text)?.[1] ?? NaN);
+  if (first === null || Number.isNaN(said) || said < first) return null;
+  return (['very-low', 'low', 'optimum'] as const)[Math.floor(said) - first] ?? 'high';
 }
 
 /** What the item really is, given its unit and heading: "K 2.7 %" is a share of the exchange sites only where a heading says so. */
@@ -246,6 +260,8 @@ function shape(piece: Piece, unit: ReportUnit | null, context: Context, methods:
     return { item: salt ? 'ph-salt' : 'ph', unit: 'pH', form: null, method };
   }
   if (piece.item === 'buffer-ph') return { item: 'buffer-ph', unit: 'pH', form: null, method };
+  // "Exchangeable sodium 0.2 cmol/kg" is a content; only a share is a saturation.
+  if (piece.item === 'saturation-na' && unit !== null && unit !== '%') return { item: 'sodium', unit, form: null, method };
   if (piece.item.startsWith('saturation')) return { item: piece.item, unit: '%', form: null, method: null };
   return {
     item: piece.item, form: piece.form, unit: unit ?? (element ? context.unit : null),
@@ -256,7 +272,7 @@ function shape(piece: Piece, unit: ReportUnit | null, context: Context, methods:
 const extracted = (item: Item): boolean => item !== 'nitrogen' && item !== 'nitrate-n';
 
 /** Items that mean nothing without a unit. */
-export const needsUnit = (item: Item): boolean => ELEMENT_OF[item] !== undefined || item === 'organic-matter' || item === 'salts';
+export const needsUnit = (item: Item): boolean => ELEMENT_OF[item] !== undefined || item === 'organic-matter' || item === 'salts' || item === 'cec';
 
 function implausible(item: Item, value: number, unit: ReportUnit | null): 'ph-impossible' | 'value-negative' | 'share-impossible' | null {
   if ((item === 'ph' || item === 'ph-salt') && (value < 2.5 || value > 11)) return 'ph-impossible';
@@ -291,7 +307,7 @@ function numberOr(printed: string, context: Context): number {
 function rangeOf(source: Judged, main: Judged, groups: readonly Judged[], span: SpanOf | undefined, context: Context): Range | null {
   const found = [...source.spans, ...main.spans, ...groups.flatMap((g) => g.spans)].find((s) => s !== span);
   if (found && (found.labelled || source.values.length > 0)) return [numberOr(found.printed, context), numberOr(found.second, context)];
-  const limit = source.values.slice(1).find((v) => v.sign !== null);
+  const limit = [...source.values.slice(1), ...groups.filter((g) => g !== source).flatMap((g) => g.values)].find((v) => v.sign !== null);
   if (limit) return limit.sign === '<' ? [null, numberOr(limit.printed, context)] : [numberOr(limit.printed, context), null];
   return null;
 }

@@ -1,7 +1,7 @@
 /** Numbers as labs and growers print them: thousands commas, decimal commas, a point without a zero. */
 
 /** One printed number; never part of a word, a longer number or a ratio such as 1:1. */
-export const NUMBER = '(?:\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+[.,]\\d+|[.]\\d+|\\d+)';
+export const NUMBER = '(?:\\d{1,3}(?:[,\']\\d{3})+(?:\\.\\d+)?|\\d+[.,]\\d+|[.]\\d+|\\d+)';
 
 export type Style = 'point' | 'comma';
 export type Parsed = { readonly value: number } | { readonly unclear: readonly [number, number] };
@@ -16,6 +16,7 @@ export function styleOf(text: string): Style {
  * decimal points, and unclear in a text with decimal commas; the same for a point the other way round.
  */
 export function parseNumber(printed: string, style: Style): Parsed {
+  if (printed.includes("'")) return { value: Number(printed.replace(/[',]/g, '')) };
   const commaThousands = /^\d{1,3}(?:,\d{3})+$/.test(printed) && !printed.startsWith('0,');
   const pointThousands = /^\d{1,3}\.\d{3}$/.test(printed) && !printed.startsWith('0.');
   if (commaThousands && style === 'comma' && printed.split(',').length === 2) {

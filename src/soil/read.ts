@@ -11,7 +11,8 @@ import type { Context } from './line.ts';
 import { needsUnit, readLine } from './line.ts';
 import { styleOf } from './number.ts';
 import type { Reading, Sample, Unread } from './reading.ts';
-import { barred, columnHeadings, isTableRule, readCrosswise } from './table.ts';
+import type { Columns } from './table.ts';
+import { columnsOf, isTableRule, readCrosswise, rowOf } from './table.ts';
 import type { Line } from './text.ts';
 import { isBinary, LARGEST_REPORT, linesOf, LONGEST_LINE } from './text.ts';
 import { blank, findMethods, findNames, findUnits, methodCalled, unitCalled } from './vocabulary.ts';
@@ -26,7 +27,7 @@ type Answer = { method?: Method; unit?: ReportUnit | 'unknown' };
 type Draft = { name: string; named: boolean; taken?: string; depth?: string; readings: Reading[]; unread: Unread[] };
 
 const HEADING_WORDS = /^(?:[\s:;,.()/|&-]|\b(?:extract(?:able|ion|ant|ed)?|method|methods|results?|in|units?|by|using|with|all|values?|nutrients?|soil|test|analysis|available|exchangeable|major|minor|macronutrients|micronutrients|are|given|as|for|the|cations?|anions?|base|saturation|percent|%)\b)*$/i;
-const SATURATION_HEADING = /\b(?:cation|base)\s+saturation\b|\bsaturation\s*%|%\s*saturation|basensättigung/i;
+const SATURATION_HEADING = /\b(?:cation|base)\s+saturation\b|\bsaturation\s*%|%\s*saturation|basensattigung/i;
 const SAMPLE = /^\s*(?:sample(?:\s+(?:id|name|no\.?|number|description))?|probenbezeichnung|muestra)\s*(?:[:=#|-]\s*|\s+(?=\d))(.*)$/i;
 const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|date taken|probenahme)\s*[:=|-]?\s*(.+)$/i;
 const DEPTH = /^\s*(?:depth|sample depth|sampling depth|probenahmetiefe)\s*[:=|-]?\s*(\d.*)$/i;
@@ -40,12 +41,12 @@ export function readReport(text: string, file: string): Report {
   const notices: Notice[] = [];
   const answers = new Map<Item, Answer>();
   const lines = linesOf(text);
-  let context: Context = { file, style: styleOf(lines.map((l) => l.text).join('\n')), method: null, unit: null, saturation: false };
-  let csv = false;
+  let context: Context = { file, style: styleOf(lines.map((l) => l.text).join('\n')), method: null, unit: null, saturation: false, indexFrom: /\b(?:uk|rb209)\b/i.test(text) ? 0 : null };
+  let columns: Columns | null = null;
   let draft: Draft = { name: 'sample 1', named: false, readings: [], unread: [] };
   const drafts = [draft];
   const next = (name: string): void => {
-    if (draft.readings.length === 0 && !draft.named) [draft.name, draft.named] = [name, true];
+    if (!draft.named && draft.readings.every((r) => r.value === null)) [draft.name, draft.named] = [name, true];
     else drafts.push((draft = { name, named: true, readings: [], unread: [] }));
   };
 
@@ -56,12 +57,20 @@ export function readReport(text: string, file: string): Report {
       continue;
     }
     if (!line.text.trim() || isTableRule(line.text)) continue;
-    const headings = columnHeadings(line.text);
+    const headings = columnsOf(line.text);
     if (headings) {
-      csv = headings === 'commas';
+      columns = headings;
       continue;
     }
-    if (csv) line = { ...line, text: barred(line.text) };
+    const row = columns ? rowOf(line.text, columns) : null;
+    if (row) {
+      const found = readLine({ ...line, text: row.text }, columns!.parted === ',' ? { ...context, style: 'point' } : context);
+      const place = placeIn(file, line.number, line.raw, row.start, row.end);
+      notices.push(...found.notices.map((n) => ({ ...n, place })));
+      for (const reading of found.readings) keep(draft, { ...reading, asPrinted: line.raw.trim(), place }, notices);
+      if (found.readings.length === 0 && found.notices.length === 0) draft.unread.push({ line: line.number, text: line.raw.trim() });
+      continue;
+    }
 
     const meta = metaOf(line.text);
     if (meta) {
@@ -88,7 +97,7 @@ export function readReport(text: string, file: string): Report {
         for (const piece of row.pieces) {
           const found = readLine({ number: row.line.number, raw: row.line.raw, text: piece.text }, context);
           notices.push(...found.notices);
-          draft.readings.push(...found.readings.map((r) => ({ ...r, asPrinted: piece.text.replace(' | ', ' '), place: placeIn(file, row.line.number, row.line.raw, piece.start, piece.start + 1) })));
+          draft.readings.push(...found.readings.map((r) => ({ ...r, asPrinted: row.line.raw.slice(piece.start, piece.end), place: placeIn(file, row.line.number, row.line.raw, piece.start, piece.end) })));
         }
       }
       i += table.length - 1;
@@ -105,7 +114,7 @@ export function readReport(text: string, file: string): Report {
     .filter((d) => d.readings.length > 0 || d.named || drafts.length === 1)
     .map((d, i) => finish(d, i, answers));
   if (samples.every((s) => s.readings.length === 0) && !notices.some((n) => n.severity === 'error')) {
-    notices.push(notice('nothing-read', 'error', { file }));
+    notices.push(notice('nothing-read', 'warning', { file }));
   }
   return { samples, notices, questions: samples.flatMap((s) => s.readings.flatMap((r) => asked(r, answers, samples.length > 1 ? s.name : ''))) };
 }
@@ -201,7 +210,7 @@ function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, sample: str
   const says = answers.get(reading.item);
   const decides = reading.item === 'phosphorus' || reading.item === 'potassium';
   if (reading.value !== null && reading.unit === null && needsUnit(reading.item) && says?.unit !== 'unknown') {
-    const choices = reading.item === 'organic-matter' ? ['%', 'g/kg'] : reading.item === 'salts' ? ['dS/m', 'mS/cm', 'uS/cm'] : UNIT_CHOICES;
+    const choices = reading.item === 'cec' ? ['meq/100g', 'cmol/kg', 'mmolc/dm3'] : reading.item === 'organic-matter' ? ['%', 'g/kg'] : reading.item === 'salts' ? ['dS/m', 'mS/cm', 'uS/cm'] : UNIT_CHOICES;
     const changes = reading.lab.rating === null && decides ? 'changes-p-and-k' : reading.item === 'salts' ? 'changes-salts' : reading.item === 'organic-matter' ? 'changes-organic' : 'changes-nothing-bought';
     questions.push({ code: 'unit-missing', about: reading.item, facts, choices, changes, place: reading.place });
   }

@@ -5,10 +5,10 @@
 import type { Line } from './text.ts';
 import { blank, findNames, findRatings, findUnits } from './vocabulary.ts';
 
-export type Cell = { readonly text: string; readonly start: number };
+type Cell = { readonly text: string; readonly start: number };
 
 /** Cells of a line, parted by bars, or by two or more blanks. */
-export function cellsOf(text: string): Cell[] {
+function cellsOf(text: string): Cell[] {
   const cells: Cell[] = [];
   const parted = text.includes('|') ? /[^|]+/g : /\S(?:\S| (?! ))*/g;
   for (const m of text.matchAll(parted)) {
@@ -18,10 +18,13 @@ export function cellsOf(text: string): Cell[] {
   return cells;
 }
 
-export type Crosswise = {
+/** A name with its value, and where the value stands in the row. */
+type Piece = { readonly text: string; readonly start: number; readonly end: number };
+
+type Crosswise = {
   /** How many lines the table takes, its header included. */
   readonly length: number;
-  readonly rows: readonly { readonly sample: string | null; readonly line: Line; readonly pieces: readonly { readonly text: string; readonly start: number }[] }[];
+  readonly rows: readonly { readonly sample: string | null; readonly line: Line; readonly pieces: readonly Piece[] }[];
 };
 
 const hasNumber = (text: string): boolean => /\d/.test(text);
@@ -56,40 +59,88 @@ export function readCrosswise(lines: readonly Line[], at: number): Crosswise | n
   return rows.length > 0 ? { length: next - at, rows } : null;
 }
 
-const byPlace = (heads: readonly Cell[], named: readonly unknown[], cells: readonly Cell[]): { text: string; start: number }[] =>
-  heads.flatMap((head, i) => (named[i] ? [{ text: `${head.text} | ${cells[i]!.text}`, start: cells[i]!.start }] : []));
+const byPlace = (heads: readonly Cell[], named: readonly unknown[], cells: readonly Cell[]): Piece[] =>
+  heads.flatMap((head, i) => (named[i] ? [{ text: `${head.text} | ${cells[i]!.text}`, start: cells[i]!.start, end: cells[i]!.start + cells[i]!.text.length }] : []));
 
 /** Columns told apart by the row below the names: a value column (unit or the name itself), then perhaps its class. */
-function byKind(heads: readonly Cell[], kinds: readonly Cell[], cells: readonly Cell[]): { text: string; start: number }[] | null {
+function byKind(heads: readonly Cell[], kinds: readonly Cell[], cells: readonly Cell[]): Piece[] | null {
   const isValue = (c: Cell): boolean => findUnits(c.text).length > 0 || findNames(c.text).length > 0;
   if (kinds.filter(isValue).length !== heads.length || cells.length !== kinds.length) return null;
-  const pieces: { text: string; start: number }[] = [];
+  const pieces: Piece[] = [];
   let name = -1;
   kinds.forEach((kind, i) => {
     const cell = cells[i]!;
     if (isValue(kind)) {
       name++;
       const unit = findUnits(kind.text)[0];
-      pieces.push({ text: `${heads[name]!.text} | ${cell.text}${unit ? ` ${kind.text.slice(unit.start, unit.end)}` : ''}`, start: cell.start });
+      pieces.push({ text: `${heads[name]!.text} | ${cell.text}${unit ? ` ${kind.text.slice(unit.start, unit.end)}` : ''}`, start: cell.start, end: cell.start + cell.text.length });
     } else if (pieces.length > 0 && findRatings(cell.text).length > 0) {
       const last = pieces.at(-1)!;
-      pieces[pieces.length - 1] = { text: `${last.text} | ${cell.text}`, start: last.start };
+      pieces[pieces.length - 1] = { text: `${last.text} | ${cell.text}`, start: last.start, end: cell.start + cell.text.length };
     }
   });
   return pieces;
 }
 
-const COLUMN = /^(?:test|nutrient|element|analysis|analyte|item|parameter|result|results|value|level|found|units?|method|optimum(?: range)?|optimal(?: range)?|range|target(?: range)?|rating|status|interpretation|guideline|class|stufe|wert|einheit|parametro|resultado|unidad|symbol)$/i;
+type Role = 'name' | 'value' | 'previous' | 'unit' | 'method' | 'low' | 'high' | 'range' | 'rating' | 'index';
+const ROLES: readonly (readonly [Role, RegExp])[] = [
+  ['previous', /^(?:previous|last|before|old)\b/i],
+  ['index', /\bindex$/i],
+  ['name', /^(?:test|nutrient|element|analysis|analyte|item|parameter|determinand|measurement|parametro|symbol)s?$/i],
+  ['value', /^(?:result|value|found|level|wert|resultado|your soil)s?\b/i],
+  ['unit', /^(?:unit|units|einheit|unidad)$/i],
+  ['method', /^(?:method|extractant)$/i],
+  ['low', /^(?:low|min|minimum|from)$/i],
+  ['high', /^(?:high|max|maximum|to)$/i],
+  ['range', /\b(?:range|optimum|optimal|target|guideline|sufficiency)\b/i],
+  ['rating', /^(?:rating|status|interpretation|comment|class|stufe)s?$/i],
+];
 
-/** A row of column headings ("Test, Result, Unit, Rating"); says whether commas part its columns. */
-export function columnHeadings(text: string): 'commas' | 'cells' | null {
-  const commas = text.split(',').map((c) => c.trim().replace(/^"|"$/g, ''));
-  if (commas.length >= 3 && commas.filter((c) => COLUMN.test(c)).length >= Math.max(2, commas.length - 1)) return 'commas';
-  const cells = cellsOf(text).map((c) => c.text);
-  if (cells.length >= 2 && cells.filter((c) => COLUMN.test(c)).length >= Math.max(2, cells.length - 1)) return 'cells';
+/** What each column of a table holds, told by a row of headings such as "Test, Result, Unit, Rating". */
+export type Columns = { readonly parted: ',' | '|'; readonly roles: readonly (Role | null)[]; readonly unit: string };
+
+export function columnsOf(text: string): Columns | null {
+  for (const parted of [',', '|'] as const) {
+    const cells = split(text, parted);
+    const roles = cells.map((c) => ROLES.find(([, p]) => p.test(c.text))?.[0] ?? null);
+    const blanks = cells.filter((c) => c.text === '').length;
+    if (cells.length - blanks < 2 || !roles.includes('name') || !roles.includes('value') || roles.filter((r) => r === null).length - blanks > 1) continue;
+    const head = cells[roles.indexOf('value')]!.text;
+    const unit = findUnits(head)[0];
+    return { parted, roles, unit: unit ? head.slice(unit.start, unit.end) : '' };
+  }
   return null;
 }
 
-/** Turns the commas of a comma-separated row into bars, length kept. */
-export const barred = (text: string): string => text.replace(/"[^"]*"|,/g, (part) => (part === ',' ? '|' : part.replace(/"/g, ' ')));
+/** A row under headings as one line in reading order, and where its value stands; null where the cells do not fit. */
+export function rowOf(text: string, columns: Columns): { readonly text: string; readonly start: number; readonly end: number } | null {
+  const cells = split(text, columns.parted);
+  if (cells.length < 2 || cells.length > columns.roles.length + 1) return null;
+  const cell = (role: Role): string => cells[columns.roles.indexOf(role)]?.text ?? '';
+  if (findNames(cell('name')).length === 0) return null;
+  const range = cell('range') || (cell('low') && cell('high') ? `${cell('low')}-${cell('high')}` : cell('low') ? `>${cell('low')}` : cell('high') ? `<${cell('high')}` : '');
+  const parts = [
+    cell('name'), `${cell('value')} ${cell('unit') || columns.unit}`.trim(), cell('method'), range && `(${range.replace(/[()]/g, ' ')})`, cell('index') && `index ${cell('index')}`, cell('rating'),
+  ];
+  const at = cells[columns.roles.indexOf('value')]!;
+  return { text: parts.filter(Boolean).join(' | '), start: at.start, end: at.start + Math.max(1, at.text.length) };
+}
+
+/** Cells with the empty ones kept, so that each stays under its heading; quotation marks hold a comma. */
+function split(text: string, by: ',' | '|'): Cell[] {
+  const edged = by === '|' ? text.replace(/^(\s*)\|/, '$1 ').replace(/\|(\s*)$/, ' $1') : text;
+  const cells: Cell[] = [];
+  let start = 0;
+  let quoted = false;
+  for (let i = 0; i <= edged.length; i++) {
+    if (edged[i] === '"') quoted = !quoted;
+    if (i < edged.length && (edged[i] !== by || (quoted && by === ','))) continue;
+    const raw = edged.slice(start, i);
+    const lead = raw.length - raw.trimStart().length;
+    cells.push({ text: raw.trim().replace(/^"|"$/g, ''), start: start + lead });
+    start = i + 1;
+  }
+  return cells;
+}
+
 export const isTableRule = isRule;

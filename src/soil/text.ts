@@ -16,12 +16,17 @@ const SINGLE: Readonly<Record<string, string>> = {
 
 function prepare(raw: string): string {
   return raw
-    .replace(/[^\x20-\x7e]|[*_]/g, (c) => SINGLE[c] ?? (c === '\t' ? '\t' : /\s/.test(c) ? ' ' : fullWidth(c)))
+    .replace(/(\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d))/g, "$1'")
+    .replace(/[^\x20-\x7e]|[*_]/g, (c) => SINGLE[c] ?? (c === '\t' ? '\t' : /\s/.test(c) ? ' ' : plainLetter(c)))
+    .replace(/mol\([+c]\)/gi, (unit) => `${unit.slice(0, 3)}   `)
     .replace(/\t/g, '|');
 }
 
-function fullWidth(c: string): string {
+/** A full-width digit as a plain one, a letter without its accent; always one character for one. */
+function plainLetter(c: string): string {
   const code = c.charCodeAt(0);
+  const base = /\p{L}/u.test(c) ? c.normalize('NFD').charAt(0) : c;
+  if (base !== c) return base;
   return code >= 0xff10 && code <= 0xff19 ? String.fromCharCode(code - 0xff10 + 48) : c;
 }
 

@@ -6,23 +6,25 @@ import type { Rating } from '../tables/ratings.ts';
 export type Span = { readonly start: number; readonly end: number };
 export type Found<T> = Span & { readonly is: T };
 
+/** Lines lose their accents before they are matched, and so do the names. */
+const unaccented = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '');
 const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&').replace(/ /g, '[ ]+');
 const NOT_AFTER = '(?<![\\p{L}\\p{N}])';
 const NOT_BEFORE = '(?![\\p{L}\\p{N}])';
 
 const byLength = <T>(list: readonly T[], text: (t: T) => string): T[] => [...list].sort((a, b) => text(b).length - text(a).length);
-const named = byLength(NAMES.filter((n) => !n.exact), (n) => n.name);
+const named = byLength(NAMES.filter((n) => !n.exact).map((n) => ({ ...n, name: unaccented(n.name) })), (n) => n.name);
 const symbols = byLength(NAMES.filter((n) => n.exact), (n) => n.name);
 const NAME_INDEX = new Map(named.map((n) => [n.name, n]));
 const SYMBOL_INDEX = new Map(symbols.map((n) => [n.name, n]));
 
 const NAME_PATTERN = new RegExp(`${NOT_AFTER}(?:${named.map((n) => escape(n.name)).join('|')})${NOT_BEFORE}`, 'giu');
 /** A symbol stands at the start of a piece, or right before a number. */
-const SYMBOL_PATTERN = new RegExp(`(?<=^ *|[,;|(:]\\s*|  )(?:${symbols.map((n) => escape(n.name)).join('|')})(?=\\s*(?:$|[:;=|(),-]|  |[<>]?\\s*[\\d.]))|${NOT_AFTER}(?:${symbols.map((n) => escape(n.name)).join('|')})(?=\\s*[:=]?\\s*[<>]?\\s*\\.?\\d)`, 'gu');
+const SYMBOL_PATTERN = new RegExp(`(?<=^ *|[,;|(:]\\s*|  |\\b(?:soil|exch(?:angeable|\\.)?|avail(?:able|\\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|Soil|Colwell|Olsen|Bray|DTPA|Exch(?:angeable|\\.)?) )(?:${symbols.map((n) => escape(n.name)).join('|')})(?=\\s*(?:$|[:;=|(),[-]|  |index\\b|[<>]?\\s*[\\d.]))|${NOT_AFTER}(?:${symbols.map((n) => escape(n.name)).join('|')})(?=\\s*[:=]?\\s*[<>]?\\s*\\.?\\d)`, 'gu');
 const UNIT_PATTERN = new RegExp(UNIT_PATTERNS.map(([, p], i) => `(?<u${i}>${p.startsWith('(?:%') ? '' : '(?<![\\p{L}/])'}${p})`).join('|'), 'giu');
 const METHOD_PATTERN = new RegExp(METHOD_PATTERNS.map(([, p], i) => `(?<m${i}>${NOT_AFTER}${p})`).join('|'), 'giu');
-const ratingWords = byLength(RATING_WORDS, ([w]) => w);
-const RATING_INDEX = new Map<string, Rating>(RATING_WORDS.map(([w, r]) => [w, r]));
+const ratingWords = byLength(RATING_WORDS.map(([w, r]) => [unaccented(w), r] as const), ([w]) => w);
+const RATING_INDEX = new Map<string, Rating>(ratingWords);
 const RATING_PATTERN = new RegExp(`${NOT_AFTER}(?:${ratingWords.map(([w]) => escape(w)).join('|')})${NOT_BEFORE}`, 'giu');
 
 const squeeze = (text: string): string => text.replace(/ +/g, ' ');
@@ -55,8 +57,15 @@ function grouped<T>(pattern: RegExp, text: string, list: readonly (readonly [T, 
 export const findUnits = (text: string): Found<ReportUnit>[] => grouped(UNIT_PATTERN, text, UNIT_PATTERNS, 'u');
 export const findMethods = (text: string): Found<Method>[] => grouped(METHOD_PATTERN, text, METHOD_PATTERNS, 'm');
 
+/** German and Austrian classes A to E, and the letters of American labs that follow a value. */
+const LETTER_PATTERN = /(?:\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|stufe|klasse|class)\s+([a-e])\b)|(?<=[\d%)]\s{0,24}|[\d)]\s{0,24}\|\s{0,3})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)]))/gi;
+const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
+
 export function findRatings(text: string): Found<Rating>[] {
   const found: Found<Rating>[] = [];
+  for (const m of text.matchAll(LETTER_PATTERN)) {
+    found.push({ start: m.index, end: m.index + m[0].length, is: LETTERS[(m[1] ?? m[2]!).toLowerCase()]! });
+  }
   for (const m of text.matchAll(RATING_PATTERN)) {
     const is = RATING_INDEX.get(squeeze(m[0].toLowerCase()));
     if (is) found.push({ start: m.index, end: m.index + m[0].length, is });

@@ -20,9 +20,11 @@ export type LeafRange = { readonly crop: Crop; readonly nutrient: 'N' | 'K' | 'P
 const leaf = (crop: Crop, nutrient: 'N' | 'K' | 'P' | 'Mg', low: number, high: number): LeafRange =>
   ({ crop, nutrient, low, high, cite: { source: 'washington-em119e', at: 'leaf ranges', mark: 'read' } });
 
+const michigan = (crop: Crop): LeafRange => ({ crop, nutrient: 'N', low: 1.9, high: 2.7, cite: { source: 'michigan-leaf', at: 'nitrogen, most kinds', mark: 'read' } });
+
 /** Percent of dry leaf. */
 export const LEAF_RANGES: readonly LeafRange[] = [
-  leaf('apple', 'N', 1.7, 2.5), leaf('pear', 'N', 1.8, 2.6), leaf('cherry', 'N', 2.0, 3.03), leaf('peach', 'N', 2.7, 3.5),
+  michigan('apple'), michigan('pear'), leaf('cherry', 'N', 2.0, 3.03), leaf('peach', 'N', 2.7, 3.5),
   leaf('apple', 'K', 1.2, 1.9), leaf('pear', 'K', 1.0, 2.0), leaf('cherry', 'K', 1.2, 3.3), leaf('peach', 'K', 1.2, 3.0),
   leaf('apple', 'P', 0.15, 0.3), leaf('pear', 'P', 0.12, 0.25), leaf('cherry', 'P', 0.1, 0.27), leaf('peach', 'P', 0.1, 0.3),
   { crop: 'plum', nutrient: 'N', low: 2.4, high: 3.4, cite: { source: 'washington-old-leaf', at: 'plums and prunes', mark: 'read' } },

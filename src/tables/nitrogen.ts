@@ -26,6 +26,8 @@ export type Rule = {
   readonly years?: readonly [number, number];
   readonly ground?: 'bare' | 'grass';
   readonly bearing?: boolean;
+  /** Least spacing in feet that the rate is printed for. */
+  readonly spacingFt?: number;
   /** A condition that the publication prints with its rate. */
   readonly if?: 'growth-short' | 'no-soil-test';
   /** Orchard rates, old or weak pages: they widen the span and are labelled. */
@@ -75,6 +77,7 @@ export const GEORGIA_FIG: readonly Rule[] = [
   { id: 'georgia.fig.new', source: 'georgia-fig', crops: ['fig'], region: 'US-GA', by: 'plant', gives: { of: 'product', unit: 'oz', percentN: 10 }, low: 4.5, years: [0, 0], cite: read('georgia-fig', 'new figs, 1 1/2 oz three times') },
   { id: 'georgia.fig.second', source: 'georgia-fig', crops: ['fig'], region: 'US-GA', by: 'plant', gives: { of: 'product', unit: 'oz', percentN: 10 }, low: 9, years: [1, 1], cite: read('georgia-fig', 'second year, 3 oz three times') },
   { id: 'georgia.fig.3-5', source: 'georgia-fig', crops: ['fig'], region: 'US-GA', by: 'height', gives: TEN, low: 1, years: [2, 4], cite: read('georgia-fig', 'years 3 to 5, 1/3 lb a foot three times') },
+  { id: 'georgia.fig.6.wide', source: 'georgia-fig', crops: ['fig'], region: 'US-GA', by: 'height', gives: TEN, low: 1, cap: 10, years: [5, 99], spacingFt: 20, cite: read('georgia-fig', 'from 6 years, 1 lb a foot at 20 ft spacing') },
   { id: 'georgia.fig.6', source: 'georgia-fig', crops: ['fig'], region: 'US-GA', by: 'height', gives: TEN, low: 0.5, cap: 5, years: [5, 99], cite: read('georgia-fig', 'from 6 years, 1/2 lb a foot at 10 ft spacing') },
 ];
 
@@ -84,6 +87,7 @@ export const NITROGEN_RULES: readonly Rule[] = [
   { id: 'michigan.stone.years', source: 'michigan-garden-fruit', crops: STONE, region: 'US-MI', by: 'years', gives: TEN, low: 0.5, cap: 5, years: [1, 99], cite: read('michigan-garden-fruit', 'stone fruit by age; its cap taken a tree, not an inch') },
   { id: 'michigan.stone.trunk', source: 'michigan-garden-fruit', crops: STONE, region: 'US-MI', by: 'trunk', gives: TEN, low: 1, cap: 5, years: [1, 99], cite: read('michigan-garden-fruit', 'stone fruit by trunk') },
   { id: 'penn.stone.planting', source: 'penn-stone', crops: STONE, region: 'US-PA', by: 'plant', gives: { of: 'product', unit: 'oz', percentN: 10 }, low: 8, years: [0, 0], cite: read('penn-stone', 'planting season') },
+  { id: 'maryland.stone.planting', source: 'maryland-stone', crops: STONE, region: 'US-MD', by: 'plant', gives: { of: 'product', unit: 'oz', percentN: 10 }, low: 8, years: [0, 0], cite: read('maryland-stone', 'worked in before planting') },
   { id: 'maryland.stone.years', source: 'maryland-stone', crops: STONE, region: 'US-MD', by: 'years', gives: TEN, low: 0.5, cap: 5, years: [1, 99], cite: read('maryland-stone', 'established trees') },
   { id: 'maryland.pear.planting', source: 'maryland-pear', crops: ['pear'], region: 'US-MD', by: 'plant', gives: { of: 'product', unit: 'oz', percentN: 10 }, low: 16, years: [0, 0], cite: read('maryland-pear', 'planting season, 8 oz twice') },
   { id: 'maryland.pear.dwarf', source: 'maryland-pear', crops: ['pear'], size: 'dwarf', region: 'US-MD', by: 'years', gives: TEN, base: [0.5, 1], low: 0.25, cap: 2.5, years: [1, 99], cite: read('maryland-pear', 'dwarf') },
@@ -150,6 +154,10 @@ export const CALIFORNIA_CITRUS: { cite: Cite; rows: readonly CitrusRow[] } = {
 /** Highbush blueberry: oz of ammonium sulphate a bush, the planting year as 1, from 6 on the same. */
 export const PENN_BLUEBERRY: { cite: Cite; percentN: number; ounces: readonly number[] } = {
   cite: read('penn-blueberry', 'ammonium sulphate by year'), percentN: 21, ounces: [0, 4, 5, 6, 7, 8],
+};
+/** New York prints the same ounces of ammonium sulphate, or urea at half. */
+export const NEW_YORK_BLUEBERRY_SULPHATE: { cite: Cite; percentN: number; ounces: readonly number[] } = {
+  cite: read('new-york-home-fruit', 'blueberries, ammonium sulphate by year'), percentN: 21, ounces: [0, 4, 5, 6, 7, 8],
 };
 export const NEW_YORK_BLUEBERRY: { cite: Cite; percentN: number; ounces: readonly number[] } = {
   cite: read('new-york-home-fruit', 'blueberries, urea by year'), percentN: 46, ounces: [0, 2, 2.5, 3, 3.5, 4],

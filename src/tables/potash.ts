@@ -25,7 +25,7 @@ export const REMOVAL: readonly Removal[] = [
   { crops: ['apple'], of: 'K', unit: 'lb/ton', low: 2.0, high: 3.9, cite: { source: 'washington-removal', at: 'apple', mark: 'read' } },
   { crops: ['pear'], of: 'K', unit: 'lb/ton', low: 3.0, high: 3.0, cite: { source: 'washington-removal', at: 'pear', mark: 'read' } },
   { crops: ['cherry'], of: 'K', unit: 'lb/ton', low: 2.9, high: 6.3, cite: { source: 'washington-removal', at: 'cherry', mark: 'read' } },
-  { crops: ['peach'], of: 'K', unit: 'lb/ton', low: 5.7, high: 5.7, cite: { source: 'california-peach-removal', at: '86 lb K in 15 tons', mark: 'derived' } },
+  { crops: ['peach'], of: 'K', unit: 'lb/ton', low: 86 / 15, high: 86 / 15, cite: { source: 'california-peach-removal', at: '86 lb K in 15 tons', mark: 'derived' } },
   { crops: ['plum'], of: 'K2O', unit: 'kg/t', low: 2.3, high: 4.6, cite: { source: 'tarn-et-garonne', at: 'plum', mark: 'read' } },
   { crops: ['citrus'], of: 'K2O', unit: 'kg/t', low: 1.82, high: 1.82, cite: { source: 'bragantia-citrus', at: 'mean of nine kinds', mark: 'derived' } },
 ];

@@ -17,7 +17,7 @@ published(source, () => {
     ['pear, standard, planted 2014, trunk 5 in across, 20 ft across, shoots 4 in', [0.5 * LB]],
     ['apple, standard, planted 2016, trunk 4 in across, 15 ft across, shoots 4 in', [0.4 * LB]],
     ['peach, planted 2014, trunk 5 in across, 15 ft across, shoots 4 in', [0.625 * LB]],
-    ['apricot, planted 2014, trunk 5 in across, 15 ft across, shoots 4 in', [0.625 * LB]],
+    ['cherry, planted 2014, trunk 5 in across, 15 ft across, shoots 4 in', [0.625 * LB]],
     ['peach, planted 2016, trunk 4 in across, 15 ft across, shoots 4 in', [0.5 * LB]],
   ]);
 

@@ -13,8 +13,8 @@ const source = {
 published(source, () => {
   // Pounds a tree by age; ages that fall in one row however the planting year is counted.
   expectFigures(source.id, [
-    ['plum, planted 2022, 10 ft across, shoots 4 in', [LB / 4, LB / 3]],
-    ['plum, planted 2020, 12 ft across, shoots 4 in', [LB / 3, LB / 2]],
-    ['plum, planted 2017, 15 ft across, shoots 4 in', [LB / 2, (LB * 3) / 4]],
+    ['prune, planted 2022, 10 ft across, shoots 4 in', [LB / 4, LB / 3]],
+    ['prune, planted 2020, 12 ft across, shoots 4 in', [LB / 3, LB / 2]],
+    ['prune, planted 2017, 15 ft across, shoots 4 in', [LB / 2, (LB * 3) / 4]],
   ]);
 });

@@ -14,7 +14,7 @@ const source = {
 
 // Line, item, basis, mg of the element in a kg of soil, decimals that the notes carry.
 const table = [
-  ['Phosphorus 35 mg P2O5/100 g CAL', 'phosphorus', 'oxide', 152.7, 1],
+  ['Phosphorus 35 mg P2O5/100 g CAL', 'phosphorus', 'oxide', 152.75, 1],
   ['Phosphorus 10 mg P2O5/100 g CAL', 'phosphorus', 'oxide', 43.64, 1],
   ['Potassium 24 mg K2O/100 g CAL', 'potassium', 'oxide', 199.2, 1],
   ['Potassium 10 mg K2O/100 g CAL', 'potassium', 'oxide', 83.02, 1],

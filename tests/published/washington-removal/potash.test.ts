@@ -19,7 +19,6 @@ const table = [
   ['pear, semi-dwarf', 3.0, 3.0],
   ['sweet cherry', 2.9, 6.3],
   ['peach', 86 / 15, 8.1],
-  ['apricot', 6.6, 6.6],
 ] as const;
 
 const soil =
