@@ -3,7 +3,7 @@ import { choose } from './bags/choose.ts';
 import type { Portion } from './bags/choose.ts';
 import type { Purchase } from './bags/buy.ts';
 import { purchasesOf } from './bags/buy.ts';
-import { roundTogether, volumeOf } from './bags/round.ts';
+import { roundTogether, stepOf, volumeOf } from './bags/round.ts';
 import type { Spread } from './bags/spread.ts';
 import { spread } from './bags/spread.ts';
 import type { Facts, Soil } from './need/facts.ts';
@@ -118,7 +118,7 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
 
   // A bag in the shed that runs out under the whole need is set aside, one at a time, and the rest planned again.
   for (;;) {
-    const chosen = drafts.map((d) => feedsOf(d, season, bags));
+    const chosen = drafts.map((d) => feedsOf(d, season, bags, system));
     const rounded = roundFeeds(chosen.flat(), system);
     const used = new Map<Bag, number>();
     for (const feed of rounded) used.set(feed.bag, (used.get(feed.bag) ?? 0) + feed.g * feed.draft.facts.tree.count);
@@ -151,7 +151,7 @@ function draftOf(tree: Tree, season: Season, soils: ReadonlyMap<string, Soil>, o
 }
 
 /** The doses of one plant: which bag, how much, in which window, on which ring. */
-function feedsOf(draft: Draft, season: Season, bags: readonly Bag[]): DraftFeed[] {
+function feedsOf(draft: Draft, season: Season, bags: readonly Bag[], orchardUnits: 'us' | 'metric'): DraftFeed[] {
   const { facts, need } = draft;
   if (need.verdict !== 'feed') return [];
   const { tree } = facts;
@@ -166,7 +166,9 @@ function feedsOf(draft: Draft, season: Season, bags: readonly Bag[]): DraftFeed[
     const quick = n > 0 && !portion.bag.slow && !inTub;
     const plain: Spread = { doses: 1, ring: ringOf(tree, facts.crown), n, cut: false, mostPerDose: Infinity };
     const how = quick ? spread(n, need.nitrogen.doses || 1, windows.length, (s) => ringOf(tree, facts.crown, s)) : plain;
-    const doses = !quick && portion.serves === 'K2O' && sandy ? Math.min(2, windows.length) : how.doses;
+    // Potash on sand goes in halves, unless half would be too little to weigh.
+    const halves = !quick && portion.serves === 'K2O' && sandy && portion.g / 2 >= stepOf(orchardUnits);
+    const doses = halves ? Math.min(2, windows.length) : how.doses;
     const g = (how.cut && share > 0 ? how.n / share : portion.g) / doses;
     const most = share > 0 ? Math.min(how.mostPerDose, need.nitrogen.cap / doses) / share : Infinity;
     const from: Figure[] = [need[portion.serves], ...(inTub ? [] : [how.ring.area])];

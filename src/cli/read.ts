@@ -80,9 +80,9 @@ function sampleText({ sample, rated }: RatedSample, questions: readonly Question
   for (const u of sample.unread) rows.push([u.line, u.text, say(L, 'read', 'not-a-reading'), '']);
   rows.sort((a, b) => a[0] - b[0]);
   const clip = (t: string, n: number): string => ([...t].length > n ? `${[...t].slice(0, n - 1).join('')}…` : t.padEnd(n));
-  const table = rows.map(([n, p, t, r]) => `${String(n).padStart(4)}  ${clip(p.replace(/\s+/g, ' '), 36)}  ${clip(t, 18)}  ${r}`.trimEnd());
+  const table = rows.map(([n, p, t, r]) => `${String(n).padStart(4)}  ${clip(p.replace(/\s+/g, ' '), 36)}  ${clip(t, 20)}  ${r}`.trimEnd());
   const dated = sample.taken ? `, ${say(L, 'read', 'taken', { day: showDay(sample.taken, true) })}` : '';
-  return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(18)}  ${rating}`, ...table, '', summary(rated, where), ''].join('\n');
+  return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(20)}  ${rating}`, ...table, '', summary(rated, where), ''].join('\n');
 }
 
 function takenAs({ reading: r }: Rated, where: Where): string {

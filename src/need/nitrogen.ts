@@ -57,9 +57,13 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
     if (growth >= range.low.value) return none('growth-within', range.low.cite, [measured, range.low, range.high]);
   }
   const dose = byRule(f);
+  if (!leaf && growth !== null && range) {
+    const need = figure(dose.need.value, 'g', 'N', 'growth-short', range.low.cite, [dose.need, told(growth, 'm', 'growth', f.tree.name), range.low]);
+    return { ...adjusted(f, { ...dose, need }, 0, dose.need.cite), ifBelow: null };
+  }
   const conditional = !leaf && growth === null && range !== null && !f.young;
   const short = leaf ? leaf.short : 0;
-  return { ...adjusted(f, dose, short), ifBelow: conditional ? range.low : null };
+  return { ...adjusted(f, dose, short, dose.need.cite), ifBelow: conditional ? range.low : null };
 }
 
 type Dose = { need: Nitrogen; cap: number; doses: number };
@@ -120,9 +124,8 @@ function fig(f: Facts): Dose {
 }
 
 /** Organic matter and a lost crop halve the dose; a leaf short of nitrogen raises it, within the caps. */
-function adjusted(f: Facts, dose: Dose, leafShort: number): Omit<NitrogenNeed, 'ifBelow'> {
+function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit<NitrogenNeed, 'ifBelow'> {
   let { need } = dose;
-  const followed = need.cite;
   const organic = ratedOf(f, 'organic-matter')?.reading;
   const percent = organic?.value != null && organic.unit === '%' ? organic.value : organic?.value != null && organic.unit === 'g/kg' ? organic.value / 10 : null;
   const half = percent !== null && percent > ORGANIC_MATTER.half;

@@ -4,7 +4,7 @@ import { isWeak } from '../reason/figure.ts';
 import { retestYear } from '../when/season.ts';
 import { addDays } from '../units/date.ts';
 import { OUNCE } from '../units/units.ts';
-import { showDay, showLength, showMass, showMonth, showNutrient, showPrice, showShort, showVolume, showWindow } from '../words/show.ts';
+import { showDay, showLength, showMass, showMonth, showNutrient, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { drawRing, drawStrip } from './drawings.ts';
@@ -72,7 +72,8 @@ function rowOf(plan: Plan, t: TreePlan, feed: Feed | null, several: boolean, w: 
   const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? w('only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
   const from = feed.ring ? showLength(feed.ring.from.value, system) : '';
   const to = feed.ring ? showLength(feed.ring.to.value, system) : '';
-  const where = feed.ring ? w('ring', { from, to }) : w('tub');
+  const [shortFrom, shortTo] = showSpan(from, to);
+  const where = feed.ring ? w('ring', { from: shortFrom, to: shortTo }) : w('tub');
   const crown = showLength(t.facts.crown.diameter.value / 2, system);
   const ring = feed.ring ? drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: t.facts.crown.diameter.value / 2, fromText: from, toText: to, label: w('drawing-ring', { from, to, crown }), id: `${number}${feed.serves}${feed.window.from}` }) : '';
   const product = several ? feed.bag.label : '';
@@ -83,7 +84,7 @@ function rowOf(plan: Plan, t: TreePlan, feed: Feed | null, several: boolean, w: 
   };
 }
 
-const column = (left: string, dose: string, right: string): string => `${left.padEnd(26)} ${dose.padEnd(14)} ${right}`;
+const column = (left: string, dose: string, right: string): string => `${left.padEnd(23)} ${dose.padEnd(12)} ${right}`;
 
 /** Why a tree gets nothing, in a few words. */
 export function idleReason(t: TreePlan, language: Language): string {
@@ -153,7 +154,7 @@ function whyOf(plan: Plan, t: TreePlan, w: Words): string {
   const followed = t.need.nitrogen.followed;
   const others = t.need.rules.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
   const ends = [others[0], others.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system));
-  const range = ends.length === 0 ? '' : ends[0] === ends[1] ? w('why-span-one', { a: ends[0]! }) : w('why-span', { a: ends[0]!, b: ends[1]! });
+  const range = ends.length === 0 ? '' : ends[0] === ends[1] ? w('why-span-one', { a: ends[0]! }) : w('why-span', { a: showSpan(ends[0]!, ends[1]!)[0], b: ends[1]! });
   return w('why-line', { n: showNutrient(t.need.N.value, system), span: range });
 }
 

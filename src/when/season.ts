@@ -6,6 +6,9 @@ import { BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_NITROGEN
 import type { Day } from '../units/date.ts';
 import { addDays, day, daysBetween, yearOf } from '../units/date.ts';
 
+/** A window of fewer days is no use to somebody with a job. */
+const SHORTEST = 7;
+
 export type Season = {
   readonly year: number;
   readonly today: Day;
@@ -75,7 +78,7 @@ export function windowsOf(season: Season, doses: number, options: { sandy: boole
     const apart = SECOND_DOSE.from - FIRST_DOSE.until;
     if (before && daysBetween(before.until, from) < apart) {
       from = addDays(before.until, apart);
-      until = until > from ? until : addDays(from, FIRST_DOSE.until);
+      until = daysBetween(from, until) >= SHORTEST ? until : addDays(from, FIRST_DOSE.until);
     }
     if (from > last) break;
     windows.push({ from, until: until < last ? until : last, why: figure(o.from, 'day', 'time', 'dose-window', o.cite) });

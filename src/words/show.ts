@@ -24,8 +24,18 @@ export function showMass(g: number, system: System): string {
   return g < 10 ? `${rounded(g, 1)} g` : g < 1000 ? `${Math.round(g)} g` : `${rounded(g / 1000, 3)} kg`;
 }
 
-/** A nutrient's weight for the back of the sheet: one decimal of an ounce, whole grams. */
-export const showNutrient = (g: number, system: System): string => (system === 'us' ? `${rounded(g / OUNCE, 2)} oz` : `${rounded(g, 2)} g`);
+/** A nutrient's weight for the back of the sheet: one decimal under ten, else whole. */
+export function showNutrient(g: number, system: System): string {
+  const value = system === 'us' ? g / OUNCE : g;
+  const said = value >= 9.95 ? Math.round(value) : value >= 0.05 ? Math.round(value * 10) / 10 : Number(value.toPrecision(1));
+  return `${said} ${system === 'us' ? 'oz' : 'g'}`;
+}
+
+/** "2 to 7 1/2 ft", "15 cm to 1.6 m": the unit once where it is the same. */
+export function showSpan(from: string, to: string): readonly [string, string] {
+  const unit = to.slice(to.lastIndexOf(' '));
+  return [from.endsWith(unit) ? from.slice(0, -unit.length) : from, to];
+}
 
 /** Quarter feet, inches under a foot where they are whole; or tenths of a metre. */
 export function showLength(m: number, system: System): string {
