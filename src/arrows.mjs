@@ -16,7 +16,8 @@ const rows = [
   ['sheet', 'json'],
   ['cli'],
 ];
-const beside = { units: rows[0], reason: rows[0], tables: rows[0], words: rows[0], rating: ['soil'] };
+
+const beside = { json: ['sheet'], units: rows[0], reason: rows[0], tables: rows[0], words: rows[0], rating: ['soil'] };
 
 const rooms = rows.flat();
 const buildFiles = ['build.mjs', 'arrows.mjs'];

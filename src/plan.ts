@@ -227,6 +227,19 @@ function daysOf(plans: readonly TreePlan[]): WorkingDay[] {
   return days.map((d) => ({ ...d, doses: d.doses.sort((a, b) => walking.get(a.plan)! - walking.get(b.plan)!) }));
 }
 
+/** One notice for all trees of one pH and one wish. */
+function phNotices(plans: readonly TreePlan[]): Notice[] {
+  const groups = new Map<string, { code: 'ph-low' | 'ph-high'; ph: PhVerdict; trees: string[] }>();
+  for (const { ph, tree } of plans) {
+    if (!ph || ph.verdict === 'leave') continue;
+    const key = `${ph.now} ${ph.low} ${ph.high}`;
+    const group = groups.get(key) ?? { code: ph.verdict === 'too-low' ? 'ph-low' : 'ph-high', ph, trees: [] };
+    group.trees.push(tree.name);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ code, ph, trees }) => notice(code, 'warning', { tree: trees.join(', '), now: ph.now, low: ph.low, high: ph.high }));
+}
+
 /** A shortfall or surplus under this share of the need is rounding. */
 const ROUNDING = 0.08;
 
@@ -251,8 +264,5 @@ function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard)
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  for (const plan of plans) {
-    if (plan.ph && plan.ph.verdict !== 'leave') notices.push(notice(plan.ph.verdict === 'too-low' ? 'ph-low' : 'ph-high', 'warning', { tree: plan.tree.name, now: plan.ph.now, low: plan.ph.low, high: plan.ph.high }));
-  }
-  return notices;
+  return [...notices, ...phNotices(plans)];
 }

@@ -40,10 +40,10 @@ export function give(answer: Answer, json: boolean, io: Io): number {
   }
   if (answer.text) io.out(tame(answer.text));
   const errors = notices.filter((n) => n.severity === 'error');
-  if (errors.length > 0) {
-    io.err(tame(errors.map((n) => diagnostic(n, language)).join('\n')));
-    if (answer.command === 'check') io.err(`${say(language, 'say', errors.length === 1 ? 'mistakes1' : 'mistakesN', { n: errors.length })}\n`);
-  }
+  // A plan tells its own warnings; those that point into a file are told here.
+  const told = notices.filter((n) => n.severity === 'error' || (n.severity === 'warning' && (n.place !== undefined || answer.command === 'read')));
+  if (told.length > 0) io.err(tame(told.map((n) => diagnostic(n, language)).join('\n')));
+  if (errors.length > 0 && answer.command === 'check') io.err(`${say(language, 'say', errors.length === 1 ? 'mistakes1' : 'mistakesN', { n: errors.length })}\n`);
   return code;
 }
 

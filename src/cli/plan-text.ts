@@ -8,7 +8,7 @@ import { noticeText } from '../json/notices.ts';
 export function treeLine(plan: Plan, t: TreePlan, width: number): string {
   const { language: L, units: system } = plan.orchard.where;
   const name = `  ${t.tree.name.padEnd(width)}`;
-  if (t.need.verdict === 'wait') return `${name}  ${say(L, 'plan', 'wait')}`;
+  if (t.need.verdict === 'wait') return `${name}  ${say(L, 'plan', 'wait', { why: idleReason(t, L) })}`;
   if (t.feeds.length === 0) return `${name}  ${say(L, 'plan', 'nothing', { why: idleReason(t, L) })}`;
   const only = t.need.nitrogen.ifBelow && t.feeds.some((f) => f.serves === 'N') ? say(L, 'plan', 'only', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
   const doses = t.feeds.map((f) => {

@@ -48,7 +48,8 @@ export function potashOf(f: Facts): SoilNeed<Potash> {
   if (has(f, 'fed lawn') && target !== 'far-below') return { need: give(0, { source: 'iowa-fruit-trees', at: 'fed lawn', mark: 'read' }), span: span(0, 10), ask: null };
 
   const removed = removalOf(f);
-  const vetoed = has(f, 'pit-prone') || targetOf(f, 'magnesium') === 'below' || targetOf(f, 'magnesium') === 'far-below' || potashOverMagnesium(f) > 5;
+  const magnesium = ratedOf(f, 'magnesium')?.rating;
+  const vetoed = has(f, 'pit-prone') || magnesium === 'low' || magnesium === 'very-low' || potashOverMagnesium(f) > 5;
   if (target === 'at' || vetoed) {
     if (f.young) return { need: give(0, { source: 'medlar', at: 'young-potash', mark: 'judgement' }), span: span(0, 10), ask: null };
     return { need: removed ?? give(0, { source: 'medlar', at: 'potash-at-target', mark: 'judgement' }), span: span(target === 'at' ? 5 : 8, target === 'at' ? 10 : 20), ask: removed ? null : 'fruit-weight' };

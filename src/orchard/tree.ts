@@ -175,7 +175,8 @@ export function readItem(item: string, zones: readonly string[]): Read {
   }
   const fact = SIMPLE.find((f) => lower.startsWith(`${f} `) || lower.endsWith(` ${f}`));
   if (fact) return { wrong: 'measure-wrong', expected: fact };
-  const guess = suggest(lower.replace(/^\d+ +/, ''), [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES, ...FLAGS, ...SIZES, ...SIMPLE, ...zones]);
+  const firstWord = suggest(lower.split(' ')[0]!, SIMPLE);
+  const guess = firstWord.length > 0 && lower.includes(' ') ? firstWord : suggest(lower.replace(/^\d+ +/, ''), [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES, ...FLAGS, ...SIZES, ...SIMPLE, ...zones]);
   return { wrong: 'item-unknown', guess: guess.join(', ') };
 }
 

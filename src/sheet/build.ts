@@ -88,7 +88,7 @@ const column = (left: string, dose: string, right: string): string => `${left.pa
 
 /** Why a tree gets nothing, in a few words. */
 export function idleReason(t: TreePlan, language: Language): string {
-  if (t.need.verdict === 'wait') return say(language, 'none', 'wait');
+  if (t.need.verdict === 'wait') return say(language, 'none', `wait-${t.need.stops[0]!.id}`);
   if (t.need.verdict === 'feed') return say(language, 'none', 'no-bag');
   return say(language, 'none', t.need.nitrogen.none ?? 'table-none');
 }
@@ -126,14 +126,16 @@ function backOf(plan: Plan, w: Words): View['back'] {
   if (plan.trees.some((t) => t.tree.flags.includes('fed lawn'))) assumed.push(w('assumed-lawn'));
   const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
   const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)));
-  const dogs = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)).filter((b) => b.material?.temptsDogs).map((b) => b.label))];
+  const used = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)))];
+  const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
+  const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
   const shorts = plan.trees.flatMap((t) => (t.need.verdict === 'feed'
     ? (['N', 'P2O5', 'K2O'] as const).filter((n) => t.short[n] > 0.08 * t.need[n].value && t.short[n] > OUNCE / 20).map((n) => w('short-line', { tree: t.tree.name, amount: showNutrient(t.short[n], system), nutrient: n === 'N' ? w('nutrient') : n })) : []));
   return {
     lime: limeOf(plan, w), why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shorts, assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w('test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 ? [] : [
-      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })),
+      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })),
     ],
     foot: `${w('dagger')} ${say(language, 'say', 'not-endorsed')}`,
   };
@@ -151,6 +153,7 @@ function limeOf(plan: Plan, w: Words): string[] {
 function whyOf(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
   if (t.need.verdict !== 'feed') return w('why-none', { why: idleReason(t, language) });
+  if (t.need.nitrogen.none) return w('why-none', { why: say(language, 'none', t.need.nitrogen.none) });
   const followed = t.need.nitrogen.followed;
   const others = t.need.rules.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
   const ends = [others[0], others.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system));

@@ -48,7 +48,7 @@ function walk(program: hbs.AST.Program, scope: readonly Shape[], watch: Watch): 
 }
 
 function block(node: hbs.AST.BlockStatement, scope: readonly Shape[], watch: Watch): void {
-  const name = (node.path as hbs.AST.PathExpression).original;
+  const name = (node.path).original;
   const param = node.params[0];
   if (!BLOCKS.includes(name) || !param || node.params.length > 1) return refuse(watch, node, node.path);
   const shape = look(param, scope, watch);

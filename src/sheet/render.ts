@@ -8,7 +8,7 @@ export type SheetForm = 'html' | 'text';
 export type Template = (view: View) => string;
 
 const hb = (Handlebars as unknown as typeof import('handlebars')).create();
-const builtIn: Readonly<Record<SheetForm, Template>> = { html: hb.template(html) as Template, text: hb.template(plain) as Template };
+const builtIn: Readonly<Record<SheetForm, Template>> = { html: hb.template(html), text: hb.template(plain) };
 
 export function renderSheet(view: View, form: SheetForm, own?: Template): string {
   const out = (own ?? builtIn[form])(view);

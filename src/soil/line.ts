@@ -178,7 +178,7 @@ function readPiece(piece: Piece, text: string, line: Line, context: Context, not
 
   return {
     item: shaped.item, value, unit: shaped.unit, form: shaped.form, method: shaped.method,
-    asPrinted: line.raw.slice(piece.nameStart - piece.prefix.length, piece.end).replace(/\*+/g, '').replace(/[\s,;|]+$/, '').trim(),
+    asPrinted: line.raw.slice(ratings.length === 0 && rating !== null ? piece.nameStart - piece.prefix.length : piece.nameStart, piece.end).replace(/\*+/g, '').replace(/[\s,;|]+$/, '').trim(),
     place: where,
     lab: { rating: rating ?? indexWord(outside, isIndex ? value : null, methods[0]?.is ?? context.method, context), range: rangeOf(source, main, inGroups, span, context) },
     ...(span ? { to: numberOr(span.second, context) } : {}),
