@@ -78,6 +78,8 @@ export function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>):
   const notices: Notice[] = [];
   const zones = orchard.zones.flatMap((zone): ZoneSoil[] => {
     const samples = reports.get(zone.file)?.samples ?? [];
+    // A report that cannot be read has said so already.
+    if (samples.length === 0) return [];
     const sample = zone.sample === null ? samples[0] : samples.find((s) => s.name.toLowerCase() === zone.sample!.toLowerCase()) ?? numbered(zone.sample, samples);
     if (!sample) {
       const names = samples.map((s) => s.name);

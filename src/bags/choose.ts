@@ -11,7 +11,7 @@ export type Wants = { readonly N: number; readonly P2O5: number; readonly K2O: n
 export type Portion = { readonly bag: Bag; readonly g: number; readonly serves: Nutrient };
 
 /** Whether a bag may feed this plant at all. */
-export function allowed(bag: Bag, crop: Crop, tub: boolean): boolean {
+function allowed(bag: Bag, crop: Crop, tub: boolean): boolean {
   if (bag.weedKiller) return false;
   if (tub) return bag.slow;
   return !bag.liquid && !(bag.chloride && CHLORIDE_SENSITIVE.includes(crop) && bag.grade.N === 0);

@@ -9,7 +9,7 @@ import { convert } from '../units/units.ts';
 
 export type Spread = { readonly doses: number; readonly ring: Ring; readonly n: number; readonly cut: boolean; readonly mostPerDose: number };
 
-export const RING_LIMIT_G = convert(RING_LIMIT.value, RING_LIMIT.unit, 'g/m2');
+const RING_LIMIT_G = convert(RING_LIMIT.value, RING_LIMIT.unit, 'g/m2');
 
 /** `n` grams of N a year; `ringAt` gives the ring for a stretch of the crown; at most `windows` doses fit the season. */
 export function spread(n: number, wanted: number, windows: number, ringAt: (outerShare: number) => Ring): Spread {

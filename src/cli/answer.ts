@@ -21,7 +21,7 @@ export type Answer = {
 const FILE_CODES: readonly string[] = ['file-missing', 'file-unwritable', 'file-edited', 'no-orchard'];
 
 /** Mistakes in the input win over files that cannot be read, and both over questions. */
-export function codeOf(notices: readonly Notice[]): number {
+function codeOf(notices: readonly Notice[]): number {
   const errors = notices.filter((n) => n.severity === 'error');
   if (errors.some((n) => n.code === 'usage' || n.code === 'tree-unknown' || n.code === 'figure-unknown')) return EXIT.usage;
   if (errors.some((n) => !FILE_CODES.includes(n.code))) return EXIT.mistakes;
@@ -32,10 +32,12 @@ export function give(answer: Answer, json: boolean, io: Io): number {
   const { language, notices, questions = [] } = answer;
   const code = answer.code ?? codeOf(notices);
   if (json) {
-    io.out(`${JSON.stringify({
+    const body = JSON.stringify({
       medlar: MEDLAR_VERSION, schema: 1, command: answer.command, ok: code === EXIT.fine, result: answer.result ?? null,
       questions: questions.map((q) => questionJson(q, language)), notices: notices.map((n) => noticeJson(n, language)), figures: answer.figures ?? {},
-    })}\n`);
+    });
+    // JSON leaves these as they are, and a terminal may obey them.
+    io.out(`${body.replace(/[\u007f-\u009f]/g, (c) => `\\u00${c.charCodeAt(0).toString(16)}`)}\n`);
     return code;
   }
   if (answer.text) io.out(tame(answer.text));
@@ -48,7 +50,7 @@ export function give(answer: Answer, json: boolean, io: Io): number {
 }
 
 /** Where, what was read, what was expected; the line with a caret under the fault. */
-export function diagnostic(n: Notice, language: Language): string {
+function diagnostic(n: Notice, language: Language): string {
   const text = noticeText(n, language);
   if (!n.place) return `${text}\n`;
   const { file, line, column, length, source } = n.place;

@@ -15,7 +15,7 @@ import type { Language } from '../words/words.ts';
 import { seasonOf } from '../when/season.ts';
 import type { Common, Io } from './io.ts';
 
-export const ORCHARD_FILE = 'orchard.yaml';
+const ORCHARD_FILE = 'orchard.yaml';
 
 export type Folder = {
   readonly path: string;

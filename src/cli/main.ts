@@ -1,6 +1,7 @@
 /** The command line: each command is loaded when it is asked for. */
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import type { Day } from '../units/date.ts';
+import { suggest } from '../reason/suggest.ts';
 import { say } from '../words/words.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT, tame } from './io.ts';
@@ -48,7 +49,10 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   });
   common(program).action(async (o: Common, self: Command) => {
     const [unknown] = self.args;
-    if (unknown !== undefined) self.error(`error: unknown command '${unknown}'`);
+    if (unknown !== undefined) {
+      const guess = suggest(unknown, program.commands.map((c) => c.name())).join(', ');
+      self.error(w('command-unknown', { read: unknown, guess }));
+    }
     code = (await import('./here.ts')).hereCommand(o, io, () => program.helpInformation());
   });
   program.allowExcessArguments(true);

@@ -5,7 +5,7 @@ import { showDay, showMass, showPrice, showShort, showWindow } from '../words/sh
 import { say } from '../words/words.ts';
 import { noticeText } from '../json/notices.ts';
 
-export function treeLine(plan: Plan, t: TreePlan, width: number): string {
+function treeLine(plan: Plan, t: TreePlan, width: number): string {
   const { language: L, units: system } = plan.orchard.where;
   const name = `  ${t.tree.name.padEnd(width)}`;
   if (t.need.verdict === 'wait') return `${name}  ${say(L, 'plan', 'wait', { why: idleReason(t, L) })}`;

@@ -30,7 +30,7 @@ export async function sheetCommand(tree: string | undefined, options: SheetOptio
 
   const view = sheetView(plan, { paper: options.paper ?? plan.orchard.where.paper, large: options.large === true });
   const text = renderSheet(view, form, own.template);
-  const name = `sheet${tree === undefined ? '' : `-${slug(plan.trees[0]!.tree.name)}`}.${form === 'html' ? 'html' : 'txt'}`;
+  const name = `sheet${tree === undefined ? '' : `-${fileNameOf(plan.trees[0]!.tree.name, plan.orchard.trees.map((t) => t.name))}`}.${form === 'html' ? 'html' : 'txt'}`;
   const path = join(folder.path, name);
   const shown = relative(io.cwd, path) || name;
   const refused = writeOwn(path, shown, text, form, options.force === true);
@@ -46,6 +46,12 @@ export async function sheetCommand(tree: string | undefined, options: SheetOptio
 }
 
 const slug = (name: string): string => name.normalize('NFKD').replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '').toLowerCase() || 'tree';
+
+/** Two names that would share a file are told apart by a number. */
+function fileNameOf(name: string, all: readonly string[]): string {
+  const alike = all.filter((n) => slug(n) === slug(name));
+  return alike.indexOf(name) > 0 ? `${slug(name)}-${alike.indexOf(name) + 1}` : slug(name);
+}
 
 async function ownTemplate(folder: string, form: SheetForm): Promise<{ template?: Template; notices: readonly Notice[] }> {
   const file = `templates/sheet.${form === 'html' ? 'html' : 'txt'}.hbs`;

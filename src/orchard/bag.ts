@@ -60,7 +60,8 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
     else if (weight) notices.push(notice('number-two-ways', 'error', { read: weight.unclear, dot: weight.unclear.replace(',', '.'), plain: weight.unclear.replace(',', '') }, place));
     else if (cost) price = { amount: Number((cost[3] ?? cost[4]!).replace(',', '.')), currency: cost[1] ?? cost[2] ?? cost[5]! };
     else if (rest) {
-      const share = SHARE[(rest[1] ?? rest[3] ?? '').toLowerCase()];
+      const said = (rest[1] ?? rest[3] ?? '').toLowerCase();
+      const share = Object.hasOwn(SHARE, said) ? SHARE[said] : undefined;
       const amount = rest[2] ? massOf(rest[2]) : null;
       left = share !== undefined ? { share } : typeof amount === 'number' ? { g: amount } : null;
       if (!left) notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));

@@ -47,7 +47,7 @@ export const orchardSchema = z.strictObject({
   store: bags,
 });
 const KEYS = Object.keys(orchardSchema.shape);
-export const LARGEST_ORCHARD = 1_000_000;
+const LARGEST_ORCHARD = 1_000_000;
 
 export function loadOrchard(source: string, file: string): OrchardResult {
   if (source.trim() === '') return failed(notice('orchard-empty', 'error', { file }));
@@ -98,7 +98,7 @@ function syntax(doc: Document, at: At): Notice[] {
       notices.push(notice('yaml-alias', 'error', {}, at(range?.[0] ?? 0, range?.[1])));
       return visit.BREAK;
     }
-    if (node && typeof node === 'object' && 'tag' in node && typeof node.tag === 'string' && node.tag.startsWith('!')) {
+    if (node && typeof node === 'object' && 'tag' in node && typeof node.tag === 'string') {
       const range = (node as Node).range;
       notices.push(notice('yaml-alias', 'error', {}, at(range?.[0] ?? 0, range?.[1])));
       return visit.BREAK;

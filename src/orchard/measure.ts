@@ -18,7 +18,7 @@ export function numberOf(text: string): Measured {
 
 function measured(text: string, units: Readonly<Record<string, (n: number) => number>>): Measured {
   const m = new RegExp(`^${NUM} *([\\p{L}'"]+)\\.?$`, 'u').exec(text.trim());
-  const to = m ? units[m[2]!.toLowerCase()] : undefined;
+  const to = m && Object.hasOwn(units, m[2]!.toLowerCase()) ? units[m[2]!.toLowerCase()] : undefined;
   if (!m || !to) return null;
   const n = numberOf(m[1]!);
   return typeof n === 'number' ? to(n) : n;

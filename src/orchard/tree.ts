@@ -123,7 +123,7 @@ type Read =
   | { wrong: 'item-unknown' | 'measure-wrong' | 'measure-zero'; guess?: string; expected?: string };
 
 /** One fact. */
-export function readItem(item: string, zones: readonly string[]): Read {
+function readItem(item: string, zones: readonly string[]): Read {
   const lower = item.toLowerCase().replace(/\s+/g, ' ');
   const flag = FLAGS.find((f) => f === lower);
   if (flag) return { key: 'flag', flag };
@@ -134,6 +134,7 @@ export function readItem(item: string, zones: readonly string[]): Read {
 
   const crop = /^(?:(\d+) +)?(.+)$/.exec(lower)!;
   const word = cropWord(crop[2]!);
+  if (word && crop[1] && Number(crop[1]) === 0) return { wrong: 'measure-zero' };
   if (word) return { key: 'crop', value: { word, count: crop[1] ? Number(crop[1]) : 1 } };
 
   const planted = /^planted +(?:(\p{L}+)\.? +)?(\d{4})$/u.exec(lower);

@@ -32,10 +32,10 @@ export const NOWHERE: Where = { text: '', country: null, state: null, south: fal
 export function parseWhere(text: string): Where | null {
   const parts = text.split(',').map((p) => p.trim().toLowerCase()).filter(Boolean);
   const last = parts.at(-1) ?? '';
-  const country = COUNTRIES[last];
+  const country = Object.hasOwn(COUNTRIES, last) ? COUNTRIES[last] : undefined;
   if (!country) return null;
   const said = parts.length > 1 ? parts.at(-2)! : null;
-  const state = said && country === 'US' ? STATE_CODES[said] ?? said : said;
+  const state = said && country === 'US' && Object.hasOwn(STATE_CODES, said) ? STATE_CODES[said]! : said;
   const us = country === 'US';
   return {
     text, country, state, south: SOUTH.includes(country), units: us ? 'us' : 'metric',

@@ -10,7 +10,7 @@ import { ECOCROP, PH_RANGES, TREE_FRUIT_PH } from '../tables/ph-ranges.ts';
 export type PhVerdict = { readonly now: number; readonly low: number; readonly high: number; readonly verdict: 'leave' | 'too-low' | 'too-high'; readonly cite: Cite };
 
 /** The suiting range of a crop: EcoCrop's optimum, widened by Washington's for tree fruit. Null for a crop without figures. */
-export function phRange(crop: Crop): { low: number; high: number; cite: Cite } | null {
+function phRange(crop: Crop): { low: number; high: number; cite: Cite } | null {
   if (crop === 'other') return null;
   const [low, high] = PH_RANGES[crop];
   if (!TREE_FRUIT.includes(crop)) return { low, high, cite: ECOCROP };

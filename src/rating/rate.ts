@@ -32,7 +32,7 @@ export function rateSample(sample: Sample, country: string | null): Rated[] {
   return sample.readings.map((reading) => rate(reading, country, heaviness, density));
 }
 
-export function rate(reading: Reading, country: string | null, heaviness: Heaviness | null, density: number | null): Rated {
+function rate(reading: Reading, country: string | null, heaviness: Heaviness | null, density: number | null): Rated {
   const mgPerKg = contentOf(reading, density);
   const { rating: word, range } = reading.lab;
   const done = (rating: Rating, target: Target, by: Rated['by'], cite: Cite): Rated => ({ reading, mgPerKg, rating, target, by, cite });
@@ -94,7 +94,7 @@ function inUnit(reading: Reading, scale: Scale): number | null {
 const elementShare = (reading: Reading): number => (reading.form ? ELEMENT_SHARE[reading.form].share : 1);
 
 /** mg of the element in a kg of soil, with each step; null where unit or density is missing. */
-export function contentOf(reading: Reading, density: number | null): Figure<'mg/kg'> | null {
+function contentOf(reading: Reading, density: number | null): Figure<'mg/kg'> | null {
   const element = ELEMENT_OF[reading.item];
   if (!element || reading.value === null || reading.unit === null) return null;
   const printed = toMgPerKg(reading, element, density);

@@ -13,8 +13,6 @@ import type { Row, View } from './view.ts';
 export type SheetOptions = { readonly paper: 'a4' | 'letter'; readonly large: boolean };
 type Words = (key: Parameters<typeof say<'sheet'>>[2], facts?: Readonly<Record<string, string | number>>) => string;
 
-const HEADINGS = ['use', 'not', 'stop', 'how', 'back', 'lime-sulphur', 'why-so-little', 'short', 'assumed', 'measure', 'test2', 'slip', 'cut', 'caution', 'year', 'tick', 'tree', 'dose', 'where'] as const;
-
 export function sheetView(plan: Plan, options: SheetOptions): View {
   const { language, units: system } = plan.orchard.where;
   const w: Words = (key, facts) => say(language, 'sheet', key, facts);
@@ -33,7 +31,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     return {
       title: w('day', { n: i + 1 }),
       when: i > 0 || day.from > plan.season.budBreak ? w('when', { window }) : w('when-first', { window }),
-      weigh: w('weigh', { amounts }), rows: doses.map(({ plan: t, feed }) => rowOf(plan, t, feed, products.size > 1, w)), done: w('done'), weighs: w('bag-weighs'),
+      weigh: w('weigh', { amounts }), rows: doses.map(({ plan: t, feed }, k) => rowOf(plan, t, feed, products.size > 1, w, doses[k - 1]?.plan === t && doses[k - 1]?.feed?.ring?.to.value === feed?.ring?.to.value)), done: w('done'), weighs: w('bag-weighs'),
     };
   });
   return {
@@ -43,9 +41,14 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     not: notOf(plan, w), strip: stripOf(plan, w), days,
     idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, null, false, w)) : [],
     stop: stopOf(plan, w), lost: plan.days.length > 1 ? w('lost') : '', how: plan.days.length > 0 ? w('how-text') : '', back: backOf(plan, w),
-    words: Object.fromEntries(HEADINGS.map((k) => [k.replace(/-(\w)/g, (_, c: string) => c.toUpperCase()), w(k)])),
+    words: headings(w),
   };
 }
+
+const headings = (w: Words): View['words'] => ({
+  use: w('use'), not: w('not'), stop: w('stop'), how: w('how'), back: w('back'), limeSulphur: w('lime-sulphur'), whySoLittle: w('why-so-little'), short: w('short'), assumed: w('assumed'), measure: w('measure'),
+  test2: w('test2'), slip: w('slip'), cut: w('cut'), caution: w('caution'), year: w('year'), tick: w('tick'), tree: w('tree'), dose: w('dose'), where: w('where'),
+});
 
 const isPhosphateHigh = (plan: Plan): boolean => plan.zones.some((z) => z.soil.rated.some((r) => r.reading.item === 'phosphorus' && r.target === 'above'));
 
@@ -56,7 +59,7 @@ function notOf(plan: Plan, w: Words): string[] {
   ];
 }
 
-function rowOf(plan: Plan, t: TreePlan, feed: Feed | null, several: boolean, w: Words): Row {
+function rowOf(plan: Plan, t: TreePlan, feed: Feed | null, several: boolean, w: Words, sameRing = false): Row {
   const { language, units: system } = plan.orchard.where;
   const number = String(plan.trees.indexOf(t) + 1);
   const name = t.tree.name.toUpperCase();
@@ -64,22 +67,22 @@ function rowOf(plan: Plan, t: TreePlan, feed: Feed | null, several: boolean, w: 
     const wait = t.need.verdict === 'wait';
     const dose = wait ? w('wait') : w('nothing');
     const where = idleReason(t, language);
-    return { number, name, fed: false, dose, product: '', each: '', only: '', cups: '', where, ring: '', lines: [column(` x  ${number} ${name}`, dose, where)] };
+    return { number, name, fed: false, dose, product: '', plants: '', only: '', cups: '', where, ring: '', lines: [column(` x  ${number} ${name}`, dose, where)] };
   }
   const dose = `${showMass(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
   const cups = feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL, system) });
-  const each = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
+  const plants = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
   const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? w('only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
   const from = feed.ring ? showLength(feed.ring.from.value, system) : '';
   const to = feed.ring ? showLength(feed.ring.to.value, system) : '';
   const [shortFrom, shortTo] = showSpan(from, to);
-  const where = feed.ring ? w('ring', { from: shortFrom, to: shortTo }) : w('tub');
+  const where = !feed.ring ? w('tub') : sameRing ? w('same-ring') : w('ring', { from: shortFrom, to: shortTo });
   const crown = showLength(t.facts.crown.diameter.value / 2, system);
-  const ring = feed.ring ? drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: t.facts.crown.diameter.value / 2, fromText: from, toText: to, label: w('drawing-ring', { from, to, crown }), id: `${number}${feed.serves}${feed.window.from}` }) : '';
+  const ring = feed.ring && !sameRing ? drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: t.facts.crown.diameter.value / 2, fromText: from, toText: to, label: w('drawing-ring', { from, to, crown }), id: `${number}${feed.serves}${feed.window.from}` }) : '';
   const product = several ? feed.bag.label : '';
-  const below = [product, each, cups].filter(Boolean).join(', ');
+  const below = [product, plants, cups].filter(Boolean).join(', ');
   return {
-    number, name, fed: true, dose, product, each, only, cups, where, ring,
+    number, name, fed: true, dose, product, plants, only, cups, where, ring,
     lines: [column(`[ ] ${number} ${name}`, dose, where), ...(only ? [`        ${only}`] : []), ...(below ? [`        ${below}`] : [])],
   };
 }

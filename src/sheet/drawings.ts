@@ -2,7 +2,7 @@
 import type { Day } from '../units/date.ts';
 import { addDays, daysBetween } from '../units/date.ts';
 
-export const escapeXml = (text: string): string => text.replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
+const escapeXml = (text: string): string => text.replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
 
 /** 12 points in millimetres. */
 const LETTER = 4.23;
@@ -35,7 +35,9 @@ export function drawStrip(d: StripDrawing): string {
   const months: string[] = [];
   for (let at = d.start; at < d.end; at = addDays(`${at.slice(0, 8)}01`, 32).slice(0, 8) + '01') {
     const label = d.months[Number(at.slice(5, 7)) - 1]!;
-    months.push(`<path d="M${n(x(at))} 8V11" stroke="#000" stroke-width=".3"/><text x="${n(x(at) + 1)}" y="19">${escapeXml(label)}</text>`);
+    // A month too close to the edge keeps its mark and loses its name.
+    const name = x(at) + 12 < width ? `<text x="${n(x(at) + 1)}" y="19">${escapeXml(label)}</text>` : '';
+    months.push(`<path d="M${n(x(at))} 8V11" stroke="#000" stroke-width=".3"/>${name}`);
   }
   const windows = d.windows.map((w) => {
     const [a, b] = [x(w.from), Math.max(x(w.until), x(w.from) + 3)];

@@ -18,7 +18,7 @@ export function renderSheet(view: View, form: SheetForm, own?: Template): string
 const WIDTH = 78;
 
 /** Breaks long lines at blanks, hanging under their text. */
-export function wrap(text: string): string {
+function wrap(text: string): string {
   return text.split('\n').map((line) => {
     if (line.length <= WIDTH) return line.trimEnd();
     const lines: string[] = [];

@@ -5,9 +5,12 @@
 import * as z from 'zod';
 
 const text = z.string();
+
+const HEADINGS = ['use', 'not', 'stop', 'how', 'back', 'limeSulphur', 'whySoLittle', 'short', 'assumed', 'measure', 'test2', 'slip', 'cut', 'caution', 'year', 'tick', 'tree', 'dose', 'where'] as const;
+type Heading = (typeof HEADINGS)[number];
 const row = z.strictObject({
   number: text.meta({ description: 'place in the walk' }), name: text, fed: z.boolean(), dose: text, product: text.meta({ description: 'said where more than one product is used' }),
-  each: text, only: text, cups: text, where: text, ring: text.meta({ description: 'drawing, SVG' }), lines: z.array(text).meta({ description: 'the row as padded lines of plain text' }),
+  plants: text.meta({ description: 'said where one line stands for several plants' }), only: text, cups: text, where: text, ring: text.meta({ description: 'drawing, SVG' }), lines: z.array(text).meta({ description: 'the row as padded lines of plain text' }),
 });
 
 export const viewSchema = z.strictObject({
@@ -20,7 +23,7 @@ export const viewSchema = z.strictObject({
     lime: z.array(text), why: z.array(z.strictObject({ name: text, text })), short: z.array(text), assumed: z.array(text), measure: text, again: text,
     slip: z.array(text), cautions: z.array(text), foot: text,
   }),
-  words: z.record(text, text).meta({ description: 'headings, by key' }),
+  words: z.strictObject(Object.fromEntries(HEADINGS.map((k) => [k, text])) as Record<Heading, typeof text>).meta({ description: 'headings' }),
 });
 
 export type View = z.infer<typeof viewSchema>;

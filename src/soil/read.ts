@@ -114,7 +114,7 @@ export function readReport(text: string, file: string): Report {
     .filter((d) => d.readings.length > 0 || d.named || drafts.length === 1)
     .map((d, i) => finish(d, i, answers));
   if (samples.every((s) => s.readings.length === 0) && !notices.some((n) => n.severity === 'error')) {
-    notices.push(notice('nothing-read', 'warning', { file }));
+    notices.push(notice('nothing-read', 'error', { file }));
   }
   return { samples, notices, questions: samples.flatMap((s) => s.readings.flatMap((r) => asked(r, answers, samples.length > 1 ? s.name : ''))) };
 }

@@ -4,9 +4,6 @@ import type { Cite } from '../reason/figure.ts';
 /** Quick nitrogen in one dose on the ring, lb/1000 sq ft. A turf limit; on trees it is our judgement. */
 export const RING_LIMIT = { value: 1, unit: 'lb/1000 sq ft', cite: { source: 'new-york-lawn', at: 'most nitrogen in one application', mark: 'read' } satisfies Cite } as const;
 
-/** A stated dose above this is refused, g/m². */
-export const RING_REFUSAL = { value: 9.8, unit: 'g/m2', cite: { source: 'medlar', at: 'ring-refusal', mark: 'judgement' } satisfies Cite } as const;
-
 const washington: Cite = { source: 'washington-em119e', at: 'electrical conductivity', mark: 'read' };
 /** Conductivity above which nothing is fed, dS/m, by how the lab wetted the soil. */
 export const SALT_STOP = { dilute: 1, paste: 4, cite: washington } as const;

@@ -10,7 +10,7 @@ export type Source = {
   readonly note?: 'read in a copy' | 'weak page';
 };
 
-export const SOURCES = {
+const SOURCES = {
   grower: { title: 'What you wrote in your own folder', publisher: 'you' },
   lab: { title: 'Your soil report', publisher: 'your laboratory' },
   definition: { title: 'A definition or plain arithmetic', publisher: 'international standards' },
@@ -80,6 +80,5 @@ export const SOURCES = {
   'maine-safety': { title: 'Fertiliser cautions in Growing Fruit Trees in Maine', publisher: 'University of Maine Cooperative Extension', url: 'https://extension.umaine.edu/fruit/growing-fruit-trees-in-maine/fertilization/' },
 } as const satisfies Record<string, Source>;
 
-export type SourceId = keyof typeof SOURCES;
-
+/** A publication by its id; undefined for an id that no table names. */
 export const sourceOf = (id: string): Source | undefined => (SOURCES as Record<string, Source>)[id];

@@ -1,0 +1,47 @@
+// Calendar days against the calendar itself.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { addDays, daysBetween, isoDate, monthDay, monthOf } from '../../src/units/date.ts';
+
+test.each([
+  ['2024-02-28', 1, '2024-02-29'], ['2025-02-28', 1, '2025-03-01'], ['2000-02-28', 1, '2000-02-29'], ['2100-02-28', 1, '2100-03-01'], ['2026-12-31', 1, '2027-01-01'],
+  ['2026-01-01', -1, '2025-12-31'], ['2026-10-12', -84, '2026-07-20'], ['2026-04-12', -14, '2026-03-29'], ['1970-01-01', -1, '1969-12-31'], ['2024-03-01', -1, '2024-02-29'], ['2026-03-29', 0, '2026-03-29'],
+] as const)('%s and %i days is %s', (from, days, to) => {
+  expect(addDays(from, days)).toBe(to);
+  expect(daysBetween(from, to)).toBe(days);
+});
+
+test('adding and taking away the same days changes nothing; 400 years hold 146,097 days', () => {
+  fc.assert(fc.property(fc.integer({ min: -30_000, max: 60_000 }), fc.integer({ min: -5000, max: 5000 }), (start, days) => {
+    const from = addDays('1970-01-01', start);
+    expect(addDays(addDays(from, days), -days)).toBe(from);
+    expect(daysBetween(from, addDays(from, days))).toBe(days);
+  }));
+  expect(addDays('1800-01-01', 146_097)).toBe('2200-01-01');
+});
+
+describe('a day of the year', () => {
+  test.each([['12 April', 4, 12], ['April 12', 4, 12], ['12 Apr', 4, 12], ['1. Oct.', 10, 1], ['31 December', 12, 31], ['9 sept', 9, 9]] as const)('%s', (text, month, date) => {
+    expect(monthDay(text)).toEqual({ month, date });
+  });
+  test.each(['31 April', '30 February', '0 May', '32 Jan', '4/12', 'April', '12', '', '12 Aprl', '12 Ju', '-1 May', '12 April 2026', 'tomorrow'])('%j is none', (text) => {
+    expect(monthDay(text)).toBeNull();
+  });
+});
+
+describe('a date', () => {
+  test.each([['3 Nov 2025', '2025-11-03'], ['November 3, 2025', '2025-11-03'], ['2025-11-03', '2025-11-03'], ['3.11.2025', '2025-11-03'], ['29 Feb 2024', '2024-02-29'], ['Nov 2025', '2025-11-01']])('%s', (text, iso) => {
+    expect(isoDate(text)).toBe(iso);
+  });
+  // 3/11/2025 is 3 November or 11 March.
+  test.each(['3/11/2025', '29 Feb 2025', '31.4.2025', '2025-00-10', '2025-13-01', '', 'soon', '3 Nov 25'])('%j is none', (text) => {
+    expect(isoDate(text)).toBeNull();
+  });
+});
+
+test('a month by three letters', () => {
+  expect(monthOf('mar')).toBe(3);
+  expect(monthOf('May')).toBe(5);
+  expect(monthOf('ma')).toBeNull();
+  expect(monthOf('marx')).toBeNull();
+});

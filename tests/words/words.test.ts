@@ -1,0 +1,63 @@
+// Words by key: the same facts in every language, none unused, and no sentence outside the word files (design.md 8).
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
+import { describe, expect, test } from 'vitest';
+import { enGB } from '../../src/words/en-GB.ts';
+import { enUS } from '../../src/words/en-US.ts';
+
+const SRC = fileURLToPath(new URL('../../src', import.meta.url));
+const sources = readdirSync(SRC, { recursive: true }).map((f) => String(f).replaceAll('\\', '/')).filter((f) => f.endsWith('.ts') && !f.endsWith('.d.ts')).sort();
+const groups = Object.keys(enUS) as (keyof typeof enUS)[];
+const facts = (text: string): string[] => [...new Set([...text.matchAll(/\{(\w+)\}|\[(\w+)\|/g)].map((m) => m[1] ?? m[2]!))].sort();
+
+test('the British words have the American keys and facts', () => {
+  expect(sources.length).toBeGreaterThan(40);
+  for (const group of groups) {
+    const [us, gb]: Record<string, string>[] = [enUS[group], enGB[group]];
+    expect(Object.keys(gb!)).toEqual(Object.keys(us!));
+    for (const key of Object.keys(us!)) expect([key, facts(gb![key]!)]).toEqual([key, facts(us![key]!)]);
+  }
+});
+
+test('brackets and braces close', () => {
+  for (const group of groups) for (const [key, text] of Object.entries({ ...enUS[group] })) {
+    expect([key, text.replace(/\[\w+\|[^[\]]*\]/g, '').replace(/\{\w+\}/g, '').match(/[{}[\]]/)]).toEqual([key, null]);
+  }
+});
+
+test('spelling: American for America, British elsewhere', () => {
+  const all = (w: object): string => Object.values(w).flatMap((g) => Object.values(g as object)).join(' ');
+  expect(all(enUS)).not.toMatch(/\b(?:sulphur|fertiliser|colour|autumn|metre|litre)\w*\b/i);
+  expect(all(enGB)).not.toMatch(/\b(?:sulfur|sulfate|fertilizer|color)\w*\b/i);
+});
+
+test('every key is used somewhere', () => {
+  const code = sources.filter((f) => !f.startsWith('words/en-')).map((f) => readFileSync(`${SRC}/${f}`, 'utf8')).join('\n');
+  // Keys that are put together: `stop-${id}`, `${what}N`, a rating, an item or a cite's own words.
+  const built = /^(?:stop-|trees|samples|zones|unit-|changes-)/;
+  const unused = groups.flatMap((group) => Object.keys(enUS[group]).filter((k) => !built.test(k) && !code.includes(`'${k}'`) && !new RegExp(`\\b${k}\\b:|\\b${k}\\b`).test(code)).map((k) => `${group}.${k}`));
+  expect(unused).toEqual([]);
+});
+
+/** Literals of more than six words, outside comments, regular expressions and thrown errors. */
+function sentences(file: string): string[] {
+  const source = ts.createSourceFile(file, readFileSync(`${SRC}/${file}`, 'utf8'), ts.ScriptTarget.ESNext, true);
+  const found: string[] = [];
+  const walk = (node: ts.Node): void => {
+    if (ts.isThrowStatement(node)) return;
+    if (ts.isPropertyAssignment(node) && node.name.getText() === 'description') return;
+    const text = ts.isStringLiteralLike(node) ? node.text : ts.isTemplateExpression(node) ? [node.head, ...node.templateSpans.map((s) => s.literal)].map((p) => p.text).join(' … ') : '';
+    const words = text.match(/(?<![\w/.-])\p{L}{2,}(?![\w/-])/gu) ?? [];
+    if (words.length > 6 && !/[\\^$*+]|\(\?/.test(text)) found.push(`${file}: ${text}`);
+    ts.forEachChild(node, walk);
+  };
+  walk(source);
+  return found;
+}
+
+describe('no sentence in code', () => {
+  // Tables hold titles and places of publications; `*.hbs` are layout.
+  test.each(sources.filter((f) => !f.startsWith('words/') && !f.startsWith('tables/')))('%s', (file) => { expect(sentences(file)).toEqual([]); });
+  test('such a sentence would be seen', () => { expect(sentences('words/en-US.ts').length).toBeGreaterThan(50); });
+});
