@@ -162,12 +162,15 @@ function feedsOf(draft: Draft, season: Season, bags: readonly Bag[], orchardUnit
   if (windows.length === 0) return [];
   const inTub = tree.tub !== undefined;
   const wants: Amounts = { N: need.N.value, P2O5: need.P2O5.value, K2O: need.K2O.value };
+  // All products of a plant go on one ring: the one its nitrogen needs.
+  let shared: Ring | null = null;
   return choose(wants, bags, tree.crop, inTub).flatMap((portion) => {
     const share = portion.bag.grade.N;
     const n = portion.g * share;
     const quick = n > 0 && !portion.bag.slow && !inTub;
-    const plain: Spread = { doses: 1, ring: ringOf(tree, facts.crown), n, cut: false, mostPerDose: Infinity };
+    const plain: Spread = { doses: 1, ring: shared ?? ringOf(tree, facts.crown), n, cut: false, mostPerDose: Infinity };
     const how = quick ? spread(n, need.nitrogen.doses || 1, windows.length, (s) => ringOf(tree, facts.crown, s)) : plain;
+    shared ??= how.ring;
     // Potash on sand goes in halves, unless half would be too little to weigh.
     const halves = !quick && portion.serves === 'K2O' && sandy && portion.g / 2 >= stepOf(orchardUnits);
     const doses = halves ? Math.min(2, windows.length) : how.doses;

@@ -20,9 +20,9 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
   const tests = plan.zones.flatMap((z) => z.sample.taken ?? []).sort();
   const idleTrees = plan.trees.filter((t) => t.feeds.length === 0);
   const days = plan.days.map((day, i) => {
-    const doses: { plan: TreePlan; feed: Feed | null }[] = plan.trees.flatMap((t): { plan: TreePlan; feed: Feed | null }[] => {
-      const mine = day.doses.filter((x) => x.plan === t);
-      return mine.length > 0 ? mine : i === 0 && idleTrees.includes(t) ? [{ plan: t, feed: null }] : [];
+    const rows = plan.trees.flatMap((t) => {
+      const mine = day.doses.filter((x) => x.plan === t).map((x) => x.feed);
+      return mine.length > 0 || (i === 0 && idleTrees.includes(t)) ? [rowOf(plan, t, mine, products.size > 1, w)] : [];
     });
     const sums = new Map<string, number>();
     for (const { plan: t, feed } of day.doses) sums.set(feed.bag.label, (sums.get(feed.bag.label) ?? 0) + feed.g * t.tree.count);
@@ -31,7 +31,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     return {
       title: w('day', { n: i + 1 }),
       when: i > 0 || day.from > plan.season.budBreak ? w('when', { window }) : w('when-first', { window }),
-      weigh: w('weigh', { amounts }), rows: doses.map(({ plan: t, feed }, k) => rowOf(plan, t, feed, products.size > 1, w, doses[k - 1]?.plan === t && doses[k - 1]?.feed?.ring?.to.value === feed?.ring?.to.value)), done: w('done'), weighs: w('bag-weighs'),
+      weigh: w('weigh', { amounts }), rows, done: w('done'), weighs: w('bag-weighs'),
     };
   });
   return {
@@ -39,7 +39,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     feeding: w('feeding', { year: plan.season.year }), made: w('made', { day: showDay(plan.season.today, true) }), test: tests.length > 0 ? w('test', { day: showMonth(tests.at(-1)!) }) : plan.zones.length > 0 ? '' : w('no-test'),
     use: [...products].map((b) => (b.label.includes(b.printed) ? b.label : `${b.label} ${b.printed}`)),
     not: notOf(plan, w), strip: stripOf(plan, w), days,
-    idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, null, false, w)) : [],
+    idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, [], false, w)) : [],
     stop: stopOf(plan, w), lost: plan.days.length > 1 ? w('lost') : '', how: plan.days.length > 0 ? w('how-text') : '', back: backOf(plan, w),
     words: headings(w),
   };
@@ -59,32 +59,40 @@ function notOf(plan: Plan, w: Words): string[] {
   ];
 }
 
-function rowOf(plan: Plan, t: TreePlan, feed: Feed | null, several: boolean, w: Words, sameRing = false): Row {
+/** One tree on one day: all its doses, and the ring they share. Without a dose: NOTHING or WAIT, and why. */
+function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], several: boolean, w: Words): Row {
   const { language, units: system } = plan.orchard.where;
   const number = String(plan.trees.indexOf(t) + 1);
   const name = t.tree.name.toUpperCase();
-  if (!feed) {
-    const wait = t.need.verdict === 'wait';
-    const dose = wait ? w('wait') : w('nothing');
+  const [first] = feeds;
+  if (!first) {
+    const amount = t.need.verdict === 'wait' ? w('wait') : w('nothing');
     const where = idleReason(t, language);
-    return { number, name, fed: false, dose, product: '', plants: '', only: '', cups: '', where, ring: '', lines: [column(` x  ${number} ${name}`, dose, where)] };
+    return { number, name, fed: false, doses: [{ amount, product: '', only: '', cups: '' }], plants: '', where, ring: '', lines: [column(` x  ${number} ${name}`, amount, where)] };
   }
-  const dose = `${showMass(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
-  const cups = feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL, system) });
+  const doses = feeds.map((feed) => ({
+    amount: `${showMass(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`,
+    product: several ? feed.bag.label : '',
+    only: t.need.nitrogen.ifBelow && feed.serves === 'N' ? w('only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '',
+    cups: feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL, system) }),
+  }));
   const plants = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
-  const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? w('only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
-  const from = feed.ring ? showLength(feed.ring.from.value, system) : '';
-  const to = feed.ring ? showLength(feed.ring.to.value, system) : '';
+  const { where, ring } = ringOn(t, first, number, system, w);
+  const lines = doses.flatMap((d, k) => {
+    const below = [d.product, k === 0 ? plants : '', d.cups].filter(Boolean).join(', ');
+    return [column(k === 0 ? `[ ] ${number} ${name}` : '', d.amount, k === 0 ? where : ''), ...(d.only ? [`        ${d.only}`] : []), ...(below ? [`        ${below}`] : [])];
+  });
+  return { number, name, fed: true, doses, plants, where, ring, lines };
+}
+
+function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric', w: Words): { where: string; ring: string } {
+  if (!feed.ring) return { where: w('tub'), ring: '' };
+  const [from, to] = [showLength(feed.ring.from.value, system), showLength(feed.ring.to.value, system)];
+  const radius = t.facts.crown.diameter.value / 2;
   const [shortFrom, shortTo] = showSpan(from, to);
-  const where = !feed.ring ? w('tub') : sameRing ? w('same-ring') : w('ring', { from: shortFrom, to: shortTo });
-  const crown = showLength(t.facts.crown.diameter.value / 2, system);
-  const ring = feed.ring && !sameRing ? drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: t.facts.crown.diameter.value / 2, fromText: from, toText: to, label: w('drawing-ring', { from, to, crown }), id: `${number}${feed.serves}${feed.window.from}` }) : '';
-  const product = several ? feed.bag.label : '';
-  const below = [product, plants, cups].filter(Boolean).join(', ');
-  return {
-    number, name, fed: true, dose, product, plants, only, cups, where, ring,
-    lines: [column(`[ ] ${number} ${name}`, dose, where), ...(only ? [`        ${only}`] : []), ...(below ? [`        ${below}`] : [])],
-  };
+  const label = w('drawing-ring', { from, to, crown: showLength(radius, system) });
+  const ring = drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: radius, fromText: from, toText: to, label, id: `${number}${feed.window.from}` });
+  return { where: w('ring', { from: shortFrom, to: shortTo }), ring };
 }
 
 const column = (left: string, dose: string, right: string): string => `${left.padEnd(23)} ${dose.padEnd(12)} ${right}`;

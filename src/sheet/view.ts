@@ -9,8 +9,9 @@ const text = z.string();
 const HEADINGS = ['use', 'not', 'stop', 'how', 'back', 'limeSulphur', 'whySoLittle', 'short', 'assumed', 'measure', 'test2', 'slip', 'cut', 'caution', 'year', 'tick', 'tree', 'dose', 'where'] as const;
 type Heading = (typeof HEADINGS)[number];
 const row = z.strictObject({
-  number: text.meta({ description: 'place in the walk' }), name: text, fed: z.boolean(), dose: text, product: text.meta({ description: 'said where more than one product is used' }),
-  plants: text.meta({ description: 'said where one line stands for several plants' }), only: text, cups: text, where: text, ring: text.meta({ description: 'drawing, SVG' }), lines: z.array(text).meta({ description: 'the row as padded lines of plain text' }),
+  number: text.meta({ description: 'place in the walk' }), name: text, fed: z.boolean(),
+  doses: z.array(z.strictObject({ amount: text, product: text.meta({ description: 'said where more than one product is used' }), only: text.meta({ description: 'the condition of this dose' }), cups: text })),
+  plants: text.meta({ description: 'said where one line stands for several plants' }), where: text, ring: text.meta({ description: 'drawing, SVG' }), lines: z.array(text).meta({ description: 'the row as padded lines of plain text' }),
 });
 
 export const viewSchema = z.strictObject({

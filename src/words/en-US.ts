@@ -200,7 +200,7 @@ export const enUS = {
     feeding: 'FEEDING {year}', made: 'Made {day}. Bin older sheets.', test: 'Soil test: {day}', 'no-test': 'No soil test', use: 'USE', not: 'NOT',
     'not-p': '10-10-10, bone meal, any middle number above 0 (this soil has enough phosphorus already)', 'not-weed': 'weed-and-feed: its weed killer reaches the tree',
     day: 'DAY {n}', when: 'about {window}', 'when-first': 'as buds show green, about {window}', 'when-bloom': 'at bloom, about {window}', weigh: 'Damp ground, rain due. Weigh out {amounts}.',
-    nothing: 'NOTHING', wait: 'WAIT', about: 'about {cups}', ring: 'ring {from} to {to} from the trunk', 'same-ring': 'the same ring', tub: 'on the mix in the tub', each: 'each of {count}', 'only-if': 'only if last year\'s shoots were under {length}',
+    nothing: 'NOTHING', wait: 'WAIT', about: 'about {cups}', ring: 'ring {from} to {to} from the trunk', tub: 'on the mix in the tub', each: 'each of {count}', 'only-if': 'only if last year\'s shoots were under {length}',
     done: 'Done on ____________  by ____________', 'bag-weighs': 'bag weighs now ____________', stop: 'STOP', 'stop-text': 'No nitrogen after {day}, even if a day was missed.', 'stop-citrus': 'Citrus: {day}.', how: 'HOW',
     'how-text': 'Pull mulch back. Spread evenly over the ring. Mulch back. Water. Nothing against the trunk. Cups are rough: weigh. Skip it if the ground is dry, frozen or flooded, or a storm is due.',
     lost: 'Frost took the crop? Leave out every later dose.',

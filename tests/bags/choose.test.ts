@@ -48,7 +48,7 @@ describe('the bag', () => {
   test.each(['Weed and feed, 21-0-0, 10 lb, $1', 'Lawn feed with weed killer, 21-0-0, 10 lb, $1', 'Lawn food, 21-0-0, weed control, 10 lb', 'Lawn herbicide feed, 21-0-0, 10 lb'])('never: %s', async (label) => {
     const json = await plan(orchard(APPLE, [label]));
     expect(bagsOf(json)).toEqual([]);
-    expect(json.result.trees[0].short.N).toBeCloseTo(73.6, 1);
+    expect(json.result.trees[0].short.N).toBeCloseTo(73.6, 0);
     expect(json.notices.map((n) => n.code)).toContain('short');
   });
   test('a tub takes coated feed alone; the ground does not need it', async () => {

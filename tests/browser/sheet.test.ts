@@ -41,8 +41,8 @@ const SHEETS: readonly { name: string; files: Files; paper: Paper; large?: true;
   { name: 'chapel-bank', files: sample('chapel-bank'), paper: 'letter', pages: [2, 2] },
   { name: 'chapel-bank', files: sample('chapel-bank'), paper: 'a4', pages: [2, 2] },
   { name: 'chapel-bank', files: sample('chapel-bank'), paper: 'letter', large: true, pages: [2, 5] },
-  { name: 'two-gullies', files: sample('two-gullies'), paper: 'letter', pages: [2, 4] },
-  { name: 'two-gullies', files: sample('two-gullies'), paper: 'a4', pages: [2, 4] },
+  { name: 'two-gullies', files: sample('two-gullies'), paper: 'letter', pages: [2, 5] },
+  { name: 'two-gullies', files: sample('two-gullies'), paper: 'a4', pages: [2, 5] },
 ];
 const titleOf = (s: { name: string; paper: string; large?: true }): string => `${s.name}-${s.paper}${s.large ? '-large' : ''}`;
 

@@ -46,7 +46,7 @@ describe('a template of one\'s own', () => {
 
   test('a good one is used, and its text is escaped', async () => {
     const yaml = GOOD.replace('Test Bank', '"<b>Bank"');
-    await inFolder({ ...files, 'orchard.yaml': yaml, 'templates/sheet.html.hbs': 'MINE {{orchard}} {{#each days}}{{#each rows}}{{name}} {{dose}} {{../../orchard}}{{/each}}{{@index}}{{/each}} {{words.tick}}' }, async (folder, medlar) => {
+    await inFolder({ ...files, 'orchard.yaml': yaml, 'templates/sheet.html.hbs': 'MINE {{orchard}} {{#each days}}{{#each rows}}{{name}} {{#each doses}}{{amount}}{{/each}} {{../../orchard}}{{/each}}{{@index}}{{/each}} {{words.tick}}' }, async (folder, medlar) => {
       expect((await medlar('sheet')).code).toBe(0);
       const html = readFileSync(join(folder, 'sheet.html'), 'utf8');
       expect(html).toMatch(/^MINE &lt;B&gt;BANK GATE APPLE \d/);
