@@ -39,8 +39,8 @@ const ABSENT = /\b(?:not requested|not tested|not determined|not analy[sz]ed|n\/
 const TRACE = /\b(?:trace|undetectable|not detected|none detected|below detection|bdl|nd|n\.d\.)(?![\p{L}])/iu;
 const RANGE_LABEL = /(?:\b(?:range|is|are|of|level|levels|between|target)\b|[\s:=])*$/i;
 const DATE = /\b\d{1,4}[/.-]\d{1,2}[/.-]\d{2,4}\b/g;
-const VALUE = new RegExp(`(<=?|>=?|≤|≥|less than|more than|under|over)?\\s*(?<![\\p{L}\\d.,])(-(?=\\.?\\d))?(${NUMBER})(?![\\d:]|[.,']\\d)`, 'giu');
-const SPAN = new RegExp(`(?<![\\d.,\\p{L}])(${NUMBER})\\s*(?:-|–|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d))\\s*(${NUMBER})(?![\\d])`, 'giu');
+const VALUE = new RegExp(`(<=?|>=?|≤|≥|less than|more than|under|over)?\\s*(?<![a-z\\d.,])(-(?=\\.?\\d))?(${NUMBER})(?![\\d:]|[.,']\\d)`, 'gi');
+const SPAN = new RegExp(`(?<![\\d.,a-z])(${NUMBER})\\s*(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d))\\s*(${NUMBER})(?![\\d])`, 'gi');
 
 export function readLine(line: Line, context: Context): LineResult {
   const notices: Notice[] = [];

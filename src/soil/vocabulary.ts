@@ -8,69 +8,138 @@ export type Found<T> = Span & { readonly is: T };
 
 /** Lines lose their accents before they are matched, and so do the names. */
 const unaccented = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '');
-const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&').replace(/ /g, '[ ]+');
-const NOT_AFTER = '(?<![\\p{L}\\p{N}])';
-const NOT_BEFORE = '(?![\\p{L}\\p{N}])';
 
-const byLength = <T>(list: readonly T[], text: (t: T) => string): T[] => [...list].sort((a, b) => text(b).length - text(a).length);
-const named = byLength(NAMES.filter((n) => !n.exact).map((n) => ({ ...n, name: unaccented(n.name) })), (n) => n.name);
-const symbols = byLength(NAMES.filter((n) => n.exact), (n) => n.name);
-const NAME_INDEX = new Map(named.map((n) => [n.name, n]));
-const SYMBOL_INDEX = new Map(symbols.map((n) => [n.name, n]));
+/** Lower case that keeps every offset: a letter whose small form is longer stays as it is. */
+function lower(text: string): string {
+  const small = text.toLowerCase();
+  return small.length === text.length ? small : text.replace(/[A-Z]/g, (c) => c.toLowerCase());
+}
 
-const NAME_PATTERN = new RegExp(`${NOT_AFTER}(?:${named.map((n) => escape(n.name)).join('|')})${NOT_BEFORE}`, 'giu');
+/** Words by their first two letters, the longest first: a matcher that costs nothing to make. */
+type Index<T> = ReadonlyMap<string, readonly { readonly text: string; readonly is: T }[]>;
+
+function indexed<T>(entries: readonly (readonly [text: string, is: T])[]): Index<T> {
+  const index = new Map<string, { text: string; is: T }[]>();
+  for (const [text, is] of entries) {
+    const key = text.slice(0, 2);
+    index.set(key, [...(index.get(key) ?? []), { text, is }]);
+  }
+  for (const list of index.values()) list.sort((x, y) => y.text.length - x.text.length);
+  return index;
+}
+
+function isWordAt(text: string, i: number): boolean {
+  const code = text.charCodeAt(i) | 32;
+  return (code >= 97 && code <= 122) || (code >= 48 && code <= 57);
+}
+
+/** Where a known word that starts at `i` ends, several blanks counting as one; -1 where it does not stand there. */
+function endOf(word: string, text: string, i: number): number {
+  let at = i;
+  for (let k = 0; k < word.length; k++) {
+    if (text[at] !== word[k]) return -1;
+    at++;
+    if (word[k] === ' ') while (text[at] === ' ') at++;
+  }
+  return isWordAt(text, at - 1) && isWordAt(text, at) ? -1 : at;
+}
+
+/** All known words as whole words, left to right, the longest at each place. */
+function findWords<T>(index: Index<T>, text: string, accept: (start: number, end: number) => boolean = () => true): Found<T>[] {
+  const found: Found<T>[] = [];
+  for (let i = 0; i < text.length; i++) {
+    if (isWordAt(text, i) && isWordAt(text, i - 1)) continue;
+    for (const { text: word, is } of [...(index.get(text.slice(i, i + 2)) ?? []), ...(index.get(text[i]!) ?? [])]) {
+      const end = endOf(word, text, i);
+      if (end < 0 || !accept(i, end)) continue;
+      found.push({ start: i, end, is });
+      i = end - 1;
+      break;
+    }
+  }
+  return found;
+}
+
+const named = NAMES.filter((n) => !n.exact).map((n) => ({ ...n, name: unaccented(n.name) }));
+const NAME_INDEX = indexed(named.map((n) => [n.name, n] as const));
+const SYMBOL_INDEX = indexed(NAMES.filter((n) => n.exact).map((n) => [n.name, n] as const));
+const RATING_INDEX = indexed(RATING_WORDS.map(([w, r]) => [unaccented(w), r] as const));
+
+/** Patterns by the letter they start with, each compiled when it is first tried. */
+type Patterns<T> = ReadonlyMap<string, readonly { readonly is: T; readonly at: (text: string, i: number) => number }[]>;
+
+function byStart<T>(list: readonly (readonly [is: T, starts: string, pattern: string])[]): Patterns<T> {
+  const patterns = new Map<string, { is: T; at: (text: string, i: number) => number }[]>();
+  for (const [is, starts, pattern] of list) {
+    let compiled: RegExp | null = null;
+    const at = (text: string, i: number): number => {
+      compiled ??= new RegExp(pattern, 'y');
+      compiled.lastIndex = i;
+      return compiled.test(text) ? compiled.lastIndex : -1;
+    };
+    for (const letter of starts) patterns.set(letter, [...(patterns.get(letter) ?? []), { is, at }]);
+  }
+  return patterns;
+}
+
+const UNITS_BY_START = byStart(UNIT_PATTERNS);
+const METHODS_BY_START = byStart(METHOD_PATTERNS);
+
+const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa) )$/i;
+const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|index\b|[<>]?\s*[\d.])|^  /;
+const BEFORE_NUMBER = /^\s*[:=]?\s*[<>]?\s*\.?\d/;
+
 /** A symbol stands at the start of a piece, or right before a number. */
-const SYMBOL_PATTERN = new RegExp(`(?<=^ *|[,;|(:]\\s*|  |\\b(?:soil|exch(?:angeable|\\.)?|avail(?:able|\\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|Soil|Colwell|Olsen|Bray|DTPA|Exch(?:angeable|\\.)?) )(?:${symbols.map((n) => escape(n.name)).join('|')})(?=\\s*(?:$|[:;=|(),[-]|  |index\\b|[<>]?\\s*[\\d.]))|${NOT_AFTER}(?:${symbols.map((n) => escape(n.name)).join('|')})(?=\\s*[:=]?\\s*[<>]?\\s*\\.?\\d)`, 'gu');
-const UNIT_PATTERN = new RegExp(UNIT_PATTERNS.map(([, p], i) => `(?<u${i}>${p.startsWith('(?:%') ? '' : '(?<![\\p{L}/])'}${p})`).join('|'), 'giu');
-const METHOD_PATTERN = new RegExp(METHOD_PATTERNS.map(([, p], i) => `(?<m${i}>${NOT_AFTER}${p})`).join('|'), 'giu');
-const ratingWords = byLength(RATING_WORDS.map(([w, r]) => [unaccented(w), r] as const), ([w]) => w);
-const RATING_INDEX = new Map<string, Rating>(ratingWords);
-const RATING_PATTERN = new RegExp(`${NOT_AFTER}(?:${ratingWords.map(([w]) => escape(w)).join('|')})${NOT_BEFORE}`, 'giu');
-
-const squeeze = (text: string): string => text.replace(/ +/g, ' ');
+function isSymbol(text: string, start: number, end: number): boolean {
+  const after = text.slice(end, end + 40);
+  return BEFORE_NUMBER.test(after) || (AFTER_SYMBOL.test(after) && PIECE_START.test(text.slice(Math.max(0, start - 40), start)));
+}
 
 /** Names in order of place; where two overlap the longer one stands. */
 export function findNames(text: string): Found<Name>[] {
-  const found: Found<Name>[] = [];
-  for (const m of text.matchAll(NAME_PATTERN)) {
-    const is = NAME_INDEX.get(squeeze(m[0].toLowerCase()));
-    if (is) found.push({ start: m.index, end: m.index + m[0].length, is });
-  }
-  for (const m of text.matchAll(SYMBOL_PATTERN)) {
-    const is = SYMBOL_INDEX.get(squeeze(m[0]));
-    const span = { start: m.index, end: m.index + m[0].length };
-    if (is && !found.some((f) => f.start < span.end && span.start < f.end)) found.push({ ...span, is });
+  const found = findWords(NAME_INDEX, lower(text));
+  for (const f of findWords(SYMBOL_INDEX, text, (start, end) => isSymbol(text, start, end))) {
+    if (!found.some((g) => g.start < f.end && f.start < g.end)) found.push(f);
   }
   return found.sort((a, b) => a.start - b.start);
 }
 
-function grouped<T>(pattern: RegExp, text: string, list: readonly (readonly [T, string])[], letter: string): Found<T>[] {
+/** What the patterns find, left to right; `inside` is a letter after which none may start. */
+function findPatterns<T>(patterns: Patterns<T>, text: string, inside: (code: number) => boolean): Found<T>[] {
+  const small = lower(text);
   const found: Found<T>[] = [];
-  for (const m of text.matchAll(pattern)) {
-    const i = list.findIndex((_, k) => m.groups?.[`${letter}${k}`] !== undefined);
-    const entry = list[i];
-    if (entry) found.push({ start: m.index, end: m.index + m[0].length, is: entry[0] });
+  for (let i = 0; i < small.length; i++) {
+    const tries = patterns.get(small[i]!);
+    if (!tries || (small[i] !== '%' && inside(small.charCodeAt(i - 1)))) continue;
+    for (const { is, at } of tries) {
+      const end = at(small, i);
+      if (end <= i) continue;
+      found.push({ start: i, end, is });
+      i = end - 1;
+      break;
+    }
   }
   return found;
 }
 
-export const findUnits = (text: string): Found<ReportUnit>[] => grouped(UNIT_PATTERN, text, UNIT_PATTERNS, 'u');
-export const findMethods = (text: string): Found<Method>[] => grouped(METHOD_PATTERN, text, METHOD_PATTERNS, 'm');
+const isLetter = (code: number): boolean => code >= 97 && code <= 122;
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+const SLASH = 47;
+
+/** A unit may stand right behind its number, a method may not. */
+export const findUnits = (text: string): Found<ReportUnit>[] => findPatterns(UNITS_BY_START, text, (c) => isLetter(c) || c === SLASH);
+export const findMethods = (text: string): Found<Method>[] => findPatterns(METHODS_BY_START, text, (c) => isLetter(c) || isDigit(c));
 
 /** German and Austrian classes A to E, and the letters of American labs that follow a value. */
-const LETTER_PATTERN = /(?:\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|stufe|klasse|class)\s+([a-e])\b)|(?<=[\d%)]\s{0,24}|[\d)]\s{0,24}\|\s{0,3})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)]))/gi;
+const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|stufe|klasse|class)\s+([a-e])\b/gi;
+const VALUE_LETTER = /[\d%)]([\s|]{0,24})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)]))/gi;
 const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
 
 export function findRatings(text: string): Found<Rating>[] {
   const found: Found<Rating>[] = [];
-  for (const m of text.matchAll(LETTER_PATTERN)) {
-    found.push({ start: m.index, end: m.index + m[0].length, is: LETTERS[(m[1] ?? m[2]!).toLowerCase()]! });
-  }
-  for (const m of text.matchAll(RATING_PATTERN)) {
-    const is = RATING_INDEX.get(squeeze(m[0].toLowerCase()));
-    if (is) found.push({ start: m.index, end: m.index + m[0].length, is });
-  }
-  return found;
+  for (const m of text.matchAll(CLASS_LETTER)) found.push({ start: m.index, end: m.index + m[0].length, is: LETTERS[m[1]!.toLowerCase()]! });
+  for (const m of text.matchAll(VALUE_LETTER)) found.push({ start: m.index + 1 + m[1]!.length, end: m.index + m[0].length, is: LETTERS[m[2]!.toLowerCase()]! });
+  return [...found, ...findWords(RATING_INDEX, lower(text))];
 }
 
 /** The text with the spans turned to blanks, so that what they hold is not read twice. */

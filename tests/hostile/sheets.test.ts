@@ -61,7 +61,7 @@ describe('a template of one\'s own', () => {
     });
   });
 
-  test('{{#each back.why}} with an alias and {{this}} work as written', async () => {
+  test('{{this}} in a loop over plain texts works as written', async () => {
     await inFolder({ ...files, 'templates/sheet.html.hbs': '{{#each use}}[{{this}}]{{/each}}' }, async (folder, medlar) => {
       expect((await medlar('sheet')).code).toBe(0);
       expect(readFileSync(join(folder, 'sheet.html'), 'utf8')).toMatch(/^\[Sulphate of ammonia/);
@@ -140,7 +140,7 @@ test('a sheet for one tree of an unkind name stays inside the folder', async () 
 
 test('two trees whose names make the same file name do not share a sheet unseen', async () => {
   const yaml = GOOD.replace('trees:', 'trees:\n  Gate-Apple: pear, planted 2015, 18 ft across, shoots 6 in 2025, bank');
-  await inFolder({ ...files, 'orchard.yaml': yaml }, async (folder, medlar) => {
+  await inFolder({ ...files, 'orchard.yaml': yaml }, async (_, medlar) => {
     const one = await medlar('sheet', 'Gate-Apple', '--json');
     const two = await medlar('sheet', 'Gate apple', '--json');
     expect([one.code, two.code]).toEqual([0, 0]);
