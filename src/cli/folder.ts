@@ -30,10 +30,10 @@ export type Folder = {
 
 export const folderOf = (options: Common, io: Io): string => resolve(io.cwd, options.folder ?? '.');
 
-/** The text of a file, or why it cannot be had, in a few words. */
+/** The text of a file, or the cause why it cannot be had: a key of words, or what the system said. */
 export function readText(path: string): { text: string } | { why: string } {
   try {
-    if (statSync(path).isDirectory()) return { why: 'it is a folder' };
+    if (statSync(path).isDirectory()) return { why: 'folder' };
     const bytes = readFileSync(path);
     if (bytes[0] === 0xff && bytes[1] === 0xfe) return { text: bytes.toString('utf16le') };
     return { text: bytes.toString('utf8') };
@@ -44,7 +44,7 @@ export function readText(path: string): { text: string } | { why: string } {
 
 export function reason(e: unknown): string {
   const code = e instanceof Error && 'code' in e ? String(e.code) : '';
-  const known: Readonly<Record<string, string>> = { ENOENT: 'it is not there', EACCES: 'access is denied', EPERM: 'access is denied', ENOSPC: 'the disk is full', EROFS: 'the disk is read-only', EISDIR: 'it is a folder', ENOTDIR: 'a part of its path is no folder' };
+  const known: Readonly<Record<string, string>> = { ENOENT: 'absent', EACCES: 'denied', EPERM: 'denied', ENOSPC: 'full', EROFS: 'read-only', EISDIR: 'folder', ENOTDIR: 'no-folder' };
   return known[code] ?? (e instanceof Error ? e.message : String(e));
 }
 
@@ -54,7 +54,7 @@ export function openFolder(options: Common, io: Io, today: Day): Folder {
   const shown = options.folder ? join(options.folder, ORCHARD_FILE) : ORCHARD_FILE;
   const base = { path, zones: [], files: [], questions: [], language: NOWHERE.language, today };
   const source = readText(join(path, ORCHARD_FILE));
-  if ('why' in source) return { ...base, orchard: null, notices: [notice(source.why === 'it is not there' ? 'no-orchard' : 'file-missing', 'error', { folder: options.folder ?? path, file: shown, why: source.why })] };
+  if ('why' in source) return { ...base, orchard: null, notices: [notice(source.why === 'absent' ? 'no-orchard' : 'file-missing', 'error', { folder: options.folder ?? path, file: shown, why: source.why })] };
   const { orchard, notices, questions } = loadOrchard(source.text, ORCHARD_FILE);
   if (!orchard) return { ...base, orchard: null, files: [ORCHARD_FILE], notices, questions };
   const all = [...notices];

@@ -6,9 +6,12 @@ import { say, sayIfKnown } from '../words/words.ts';
 export type NoticeJson = { code: string; severity: string; text: string; file?: string; line?: number; column?: number };
 export type QuestionJson = { code: string; text: string; about: string; choices: string[]; changes: string };
 
-/** An item's id as the grower calls it. */
-const spoken = (facts: Facts, language: Language): Facts =>
-  typeof facts.item === 'string' ? { ...facts, item: sayIfKnown(language, 'item', facts.item) } : facts;
+/** Facts that are keys themselves, said in words: an item of the report, the cause of a failure. */
+const spoken = (facts: Facts, language: Language): Facts => ({
+  ...facts,
+  ...(typeof facts.item === 'string' ? { item: sayIfKnown(language, 'item', facts.item) } : {}),
+  ...(typeof facts.why === 'string' ? { why: sayIfKnown(language, 'cause', facts.why) } : {}),
+});
 
 export const noticeText = (n: Notice, language: Language): string => say(language, 'notice', n.code, spoken(n.facts, language));
 export const questionText = (q: Question, language: Language): string => say(language, 'ask', q.code, spoken(q.facts, language));

@@ -32,6 +32,13 @@ export const yearsOf = (f: Facts): Figure<'year', 'tree'>[] => (f.years === null
 export const ratedOf = (f: Facts, item: Item): Rated | undefined => f.soil?.rated.find((r) => r.reading.item === item);
 export const targetOf = (f: Facts, item: Item): Target | null => ratedOf(f, item)?.target ?? null;
 
+/** Organic matter in percent; null where the report gives none with a unit. */
+export function organicPercent(f: Facts): number | null {
+  const reading = ratedOf(f, 'organic-matter')?.reading;
+  if (reading?.value == null) return null;
+  return reading.unit === '%' ? reading.value : reading.unit === 'g/kg' ? reading.value / 10 : null;
+}
+
 /** Last season's growth in metres; null where unmeasured or measured in an earlier year. */
 export function growthOf(f: Facts): number | null {
   const { shoots } = f.tree;

@@ -4,7 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { Question } from '../reason/notice.ts';
 import type { AskId } from '../words/words.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, ratedOf } from './facts.ts';
+import { growthOf, organicPercent } from './facts.ts';
 import { ORGANIC_MATTER } from '../tables/limits.ts';
 import type { NitrogenNeed } from './nitrogen.ts';
 import { nitrogenOf } from './nitrogen.ts';
@@ -30,9 +30,9 @@ export type Need = {
 
 export function needOf(f: Facts): Need {
   const stops = [...stopsOf(f)];
-  const organic = ratedOf(f, 'organic-matter')?.reading;
-  if (f.tree.tub === undefined && organic?.unit === '%' && (organic.value ?? 0) > ORGANIC_MATTER.notSoil) {
-    stops.push({ id: 'not-soil', cite: ORGANIC_MATTER.cite, value: organic.value! });
+  const organic = organicPercent(f);
+  if (f.tree.tub === undefined && organic !== null && organic > ORGANIC_MATTER.notSoil) {
+    stops.push({ id: 'not-soil', cite: ORGANIC_MATTER.cite, value: organic });
   }
   if (f.tree.crop === 'other') return refused(f, stops);
   const nitrogen = nitrogenOf(f);

@@ -13,7 +13,7 @@ import {
 } from '../tables/nitrogen.ts';
 import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, has, ratedOf } from './facts.ts';
+import { growthOf, has, organicPercent } from './facts.ts';
 import { growthRange, leafVerdict } from './growth.ts';
 import type { Nitrogen } from './rules.ts';
 import { applyRule, blueberry, citrusRow, fits } from './rules.ts';
@@ -126,8 +126,7 @@ function fig(f: Facts): Dose {
 /** Organic matter and a lost crop halve the dose; a leaf short of nitrogen raises it, within the caps. */
 function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit<NitrogenNeed, 'ifBelow'> {
   let { need } = dose;
-  const organic = ratedOf(f, 'organic-matter')?.reading;
-  const percent = organic?.value != null && organic.unit === '%' ? organic.value : organic?.value != null && organic.unit === 'g/kg' ? organic.value / 10 : null;
+  const percent = organicPercent(f);
   const half = percent !== null && percent > ORGANIC_MATTER.half;
   if (half) need = figure(need.value / 2, 'g', 'N', 'organic-half', ORGANIC_MATTER.cite, [need, told(percent, '%', 'organic matter', 'report')]);
   if (f.tree.fruit?.said === 'none' && f.tree.fruit.year === f.season) {

@@ -52,7 +52,10 @@ export function potashOf(f: Facts): SoilNeed<Potash> {
   const vetoed = has(f, 'pit-prone') || magnesium === 'low' || magnesium === 'very-low' || potashOverMagnesium(f) > 5;
   if (target === 'at' || vetoed) {
     if (f.young) return { need: give(0, { source: 'medlar', at: 'young-potash', mark: 'judgement' }), span: span(0, 10), ask: null };
-    return { need: removed ?? give(0, { source: 'medlar', at: 'potash-at-target', mark: 'judgement' }), span: span(target === 'at' ? 5 : 8, target === 'at' ? 10 : 20), ask: removed ? null : 'fruit-weight' };
+    // The cap that holds below target holds here too: a richer soil never gets more.
+    const most = WEINSBERG.K2O.low * PER_HECTARE * area.value;
+    const replaced = removed && removed.value > most ? give(most, WEINSBERG.cite) : removed;
+    return { need: replaced ?? give(0, { source: 'medlar', at: 'potash-at-target', mark: 'judgement' }), span: span(target === 'at' ? 5 : 8, target === 'at' ? 10 : 20), ask: removed ? null : 'fruit-weight' };
   }
   const [poland, weinsberg] = [POLAND_K2O.low[0] * PER_HECTARE, WEINSBERG.K2O.low * PER_HECTARE];
   let need: Potash;

@@ -67,7 +67,7 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
       if (!left) notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));
     } else if (!label) label = part;
     else if (/^[$£€]/.test(part) || /^\d/.test(part) || numberOf(part) !== null) notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));
-    else if (!/weed|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i.test(part)) label += `, ${part}`;
+    else if (!/weed|herbicide|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i.test(part)) label += `, ${part}`;
   }
   const material = materialOf(label, grade);
   grade ??= material ? [...material.grade] : null;
@@ -96,7 +96,7 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
       slow: /slow|coated|controlled/.test(words),
       liquid: /liquid/.test(words),
       chloride: k > 0 && carriesChloride(words, material),
-      weedKiller: /weed/.test(words),
+      weedKiller: /(?<!sea ?)weed|herbicide|moss ?kill|2,4-d|dicamba|atrazine/.test(words),
     },
   };
 }
@@ -113,7 +113,10 @@ function carriesChloride(words: string, material: Material | null): boolean {
 function faultOf(grade: readonly number[], country: string | null): 'grade-empty' | 'grade-impossible' | null {
   const sum = grade.reduce((a, b) => a + b, 0);
   if (sum === 0) return 'grade-empty';
-  return grade.some((g) => g > 100) || sum > (country && ELEMENTAL_LABELS[country] ? 90 : 100) ? 'grade-impossible' : null;
+  const [n = 0, p = 0, k = 0] = grade;
+  const elemental = country !== null && ELEMENTAL_LABELS[country] !== undefined;
+  const held = elemental ? n + p / ELEMENT_SHARE.P2O5.share + k / ELEMENT_SHARE.K2O.share : sum;
+  return held > 100 ? 'grade-impossible' : null;
 }
 
 /** The material a label names; failing a name, the one whose grade it prints. */

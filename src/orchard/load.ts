@@ -144,6 +144,7 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
     if (s && !read) notices.push(notice('date-wrong', 'error', { key, read: textOf(s) }, whole(s)));
     return read;
   };
+  const dates = { budBreak: date('bud-break'), lastFrost: date('last-frost'), firstFrost: date('first-frost') };
 
   const zones: Zone[] = [];
   for (const pair of pairsOf(map.get('soil', true))) {
@@ -202,7 +203,7 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
   const named = said('orchard');
   return {
     orchard: {
-      name: named ? textOf(named) : '', where, budBreak: date('bud-break'), lastFrost: date('last-frost'), firstFrost: date('first-frost'), zones, trees, shed, store,
+      name: named ? textOf(named) : '', where, ...dates, zones, trees, shed, store,
     },
     notices, questions,
   };

@@ -39,7 +39,7 @@ export function told<U extends Unit, S extends Substance>(value: number, unit: U
 }
 
 /** The marks that decided a figure: its own and those of what it came from; of several candidates only the one that was taken. */
-export function marksOf(root: Figure): Set<Mark> {
+function marksOf(root: Figure): Set<Mark> {
   const seen = new Set<Figure>();
   const marks = new Set<Mark>();
   const walk = (f: Figure): void => {

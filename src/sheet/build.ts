@@ -3,6 +3,7 @@ import type { Feed, Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
 import { retestYear } from '../when/season.ts';
 import { addDays } from '../units/date.ts';
+import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { OUNCE } from '../units/units.ts';
 import { showDay, showLength, showMass, showMonth, showNutrient, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
@@ -30,7 +31,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     const window = showWindow(day.from, day.until);
     return {
       title: w('day', { n: i + 1 }),
-      when: i > 0 || day.from > plan.season.budBreak ? w('when', { window }) : w('when-first', { window }),
+      when: w(whenOf(day, plan.season.budBreak, i), { window }),
       weigh: w('weigh', { amounts }), rows, done: w('done'), weighs: w('bag-weighs'),
     };
   });
@@ -96,6 +97,13 @@ function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric'
 }
 
 const column = (left: string, dose: string, right: string): string => `${left.padEnd(23)} ${dose.padEnd(12)} ${right}`;
+
+/** The first day by what the buds do, where it falls in its usual window. */
+function whenOf(day: Plan['days'][number], budBreak: string, i: number): 'when' | 'when-first' | 'when-bloom' {
+  if (i > 0) return 'when';
+  if (day.from <= budBreak) return 'when-first';
+  return day.from === addDays(budBreak, FIRST_DOSE_SAND.from) ? 'when-bloom' : 'when';
+}
 
 /** Why a tree gets nothing, in a few words. */
 export function idleReason(t: TreePlan, language: Language): string {

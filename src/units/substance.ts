@@ -15,7 +15,7 @@ export type Substance =
   | 'product' | 'organic matter' | 'soil' | 'salts'
   | 'crown' | 'trunk' | 'ring' | 'tree' | 'tub' | 'growth' | 'fruit' | 'leaf' | 'time' | 'dose';
 
-export const ATOMIC_WEIGHT = {
+const ATOMIC_WEIGHT = {
   H: 1.008, C: 12.011, N: 14.007, O: 15.999, Na: 22.99, Mg: 24.305, Al: 26.982, P: 30.974, S: 32.06, K: 39.098, Ca: 40.078,
 } as const;
 

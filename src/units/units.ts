@@ -7,8 +7,8 @@ export const POUND = 453.59237;
 export const OUNCE = POUND / 16;
 export const INCH = 0.0254;
 export const FOOT = 0.3048;
-export const ACRE = 4046.8564224;
-export const US_CUP = 236.5882365;
+const ACRE = 4046.8564224;
+const US_CUP = 236.5882365;
 
 const SQUARE_FOOT = FOOT * FOOT;
 

@@ -7,7 +7,7 @@ import { run } from '../../src/cli/main.ts';
 import type { Answer, Run } from '../medlar.ts';
 import { medlar } from '../medlar.ts';
 
-export const TODAY = '2026-03-14';
+const TODAY = '2026-03-14';
 export type Files = Readonly<Record<string, string | Buffer>>;
 
 export const STORE = 'store:\n  - Sulphate of ammonia, 21-0-0, 4 lb, $9\n';
