@@ -30,6 +30,8 @@ await build({
   define: { MEDLAR_VERSION: JSON.stringify(version) },
   // Some packages are CommonJS and ask for require.
   banner: { js: "import{createRequire as __cr}from'node:module';const require=__cr(import.meta.url);" },
+  // The packages' own ES modules: what is not used falls away.
+  alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
   plugins: [templates],
   metafile: false,
 });

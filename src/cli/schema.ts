@@ -8,7 +8,7 @@ import { give } from './answer.ts';
 import type { Common, Io } from './io.ts';
 
 export function schemaCommand(name: string | undefined, options: Common, io: Io): number {
-  const all: Readonly<Record<string, z.ZodType>> = { ...ANSWERS, ...INPUTS };
+  const all: Readonly<Record<string, z.core.$ZodType>> = { ...ANSWERS, ...INPUTS };
   const names = Object.keys(all);
   const L = 'en-US';
   if (name !== undefined && !Object.hasOwn(all, name)) {

@@ -1,7 +1,7 @@
 /** `orchard.yaml` → checked data, or every mistake at its line and column. */
 import { isAlias, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
 import type { Document, Node, Pair, Scalar, YAMLMap } from 'yaml';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
@@ -32,17 +32,18 @@ export type OrchardResult = { readonly orchard: Orchard | null; readonly notices
 
 const text = z.union([z.string(), z.number(), z.boolean()]);
 const facts = z.record(z.string(), z.union([text, z.array(text)]));
-const bags = z.array(text).nullable().optional();
+const maybe = z.optional(z.nullable(text));
+const bags = z.optional(z.nullable(z.array(text)));
 
 /** The outer shape; what stands inside a line is checked by its own grammar. */
 export const orchardSchema = z.strictObject({
-  orchard: text.optional(),
-  where: text.nullable().optional(),
-  'bud-break': text.nullable().optional(),
-  'last-frost': text.nullable().optional(),
-  'first-frost': text.nullable().optional(),
-  soil: z.record(z.string(), text.nullable()).nullable().optional(),
-  trees: z.record(z.string(), z.union([text, facts]).nullable()),
+  orchard: z.optional(text),
+  where: maybe,
+  'bud-break': maybe,
+  'last-frost': maybe,
+  'first-frost': maybe,
+  soil: z.optional(z.nullable(z.record(z.string(), z.nullable(text)))),
+  trees: z.record(z.string(), z.nullable(z.union([text, facts]))),
   shed: bags,
   store: bags,
 });

@@ -34,6 +34,8 @@ const isRule = (text: string): boolean => /^[\s|:+=-]+$/.test(text) && text.incl
 /** Reads a crosswise table that starts at `at`, or null where the lines are something else. */
 export function readCrosswise(lines: readonly Line[], at: number): Crosswise | null {
   const header = lines[at]!;
+  // A number that belongs to no name, unit or depth: not a row of names.
+  if (/(?<![a-z\d])\d/i.test(header.text.replace(/100 ?g\b|\d+ ?(?:-|to) ?\d+ ?(?:cm|in)\b|\d+ ?(?:cm|in)\b/gi, ''))) return null;
   const heads = cellsOf(header.text);
   const named = heads.map((c) => findNames(c.text)[0]?.is ?? null);
   const count = named.filter(Boolean).length;

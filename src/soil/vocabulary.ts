@@ -44,18 +44,24 @@ function endOf(word: string, text: string, i: number): number {
   return isWordAt(text, at - 1) && isWordAt(text, at) ? -1 : at;
 }
 
+function longest<T>(list: readonly { readonly text: string; readonly is: T }[] | undefined, text: string, i: number, accept: (start: number, end: number) => boolean): Found<T> | null {
+  if (!list) return null;
+  for (const { text: word, is } of list) {
+    const end = endOf(word, text, i);
+    if (end >= 0 && accept(i, end)) return { start: i, end, is };
+  }
+  return null;
+}
+
 /** All known words as whole words, left to right, the longest at each place. */
 function findWords<T>(index: Index<T>, text: string, accept: (start: number, end: number) => boolean = () => true): Found<T>[] {
   const found: Found<T>[] = [];
   for (let i = 0; i < text.length; i++) {
     if (isWordAt(text, i) && isWordAt(text, i - 1)) continue;
-    for (const { text: word, is } of [...(index.get(text.slice(i, i + 2)) ?? []), ...(index.get(text[i]!) ?? [])]) {
-      const end = endOf(word, text, i);
-      if (end < 0 || !accept(i, end)) continue;
-      found.push({ start: i, end, is });
-      i = end - 1;
-      break;
-    }
+    const hit = longest(index.get(text.slice(i, i + 2)), text, i, accept) ?? longest(index.get(text[i]!), text, i, accept);
+    if (!hit) continue;
+    found.push(hit);
+    i = hit.end - 1;
   }
   return found;
 }
