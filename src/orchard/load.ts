@@ -63,7 +63,9 @@ export function loadOrchard(source: string, file: string): OrchardResult {
     const line = lines[from.line - 1] ?? '';
     return placeIn(file, from.line, line, from.col - 1, to.line === from.line ? to.col - 1 : line.length);
   };
-  const notices = [...hidden(lines, file), ...syntax(doc, at)];
+  const buried = hidden(lines, file);
+  // What YAML says of a line that lost its end is only an echo.
+  const notices = buried.some((n) => n.severity === 'error') ? buried : [...buried, ...syntax(doc, at)];
   if (notices.some((n) => n.severity === 'error')) return { orchard: null, notices, questions: [] };
   if (!isMap(doc.contents)) return failed(notice('orchard-shape', 'error', { expected: 'trees' }, at(0)));
   notices.push(...misshapen(doc, at));

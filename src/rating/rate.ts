@@ -42,7 +42,7 @@ function rate(reading: Reading, country: string | null, heaviness: Heaviness | n
     const rating = ({ 'far-below': 'very-low', below: 'low', at: 'optimum', above: 'high' } as const)[target];
     return done(rating, target, 'range', lab(reading));
   }
-  const index = reading.unit === 'index' ? againstIndex(reading.value, country) : null;
+  const index = againstIndex(reading.unit === 'index' ? reading.value : reading.index ?? null, country);
   if (index) return done(index.rating, index.target, 'index', index.cite);
   const scaled = againstScale(reading, country, heaviness);
   if (scaled) return done(scaled.band.rating, scaled.band.target, 'scale', scaled.scale.cite);

@@ -181,6 +181,7 @@ function readPiece(piece: Piece, text: string, line: Line, context: Context, not
     asPrinted: line.raw.slice(ratings.length === 0 && rating !== null ? piece.nameStart - piece.prefix.length : piece.nameStart, piece.end).replace(/\*+/g, '').replace(/[\s,;|]+$/, '').trim(),
     place: where,
     lab: { rating: rating ?? indexWord(outside, isIndex ? value : null, methods[0]?.is ?? context.method, context), range: rangeOf(source, main, inGroups, span, context) },
+    ...indexBeside(outside, isIndex),
     ...(span ? { to: numberOr(span.second, context) } : {}),
     ...(first?.sign === '<' || source.trace ? { below: true as const } : {}),
     ...(first?.sign === '>' ? { above: true as const } : {}),
@@ -233,6 +234,12 @@ function judge(text: string): Judged {
   const rest = values.length > 0 ? single : wordless;
   const bare = values.length === 1 && /^[\s<>=≤≥:.,-]*$/.test(blank(single, values));
   return { rest, units, methods, ratings, values, spans, trace: trace !== null, bare };
+}
+
+/** "Index 2-" printed beside a value. */
+function indexBeside(text: string, isIndex: boolean): { index?: number } {
+  const m = isIndex ? null : /\bindex\s*:?\s*(\d)/i.exec(text);
+  return m ? { index: Number(m[1]) } : {};
 }
 
 /** An index of a scale that the report itself names: Ireland's has its target at 3, the UK's at 2. */

@@ -201,7 +201,10 @@ function finish(draft: Draft, i: number, answers: ReadonlyMap<Item, Answer>): Sa
 }
 
 const UNIT_CHOICES: readonly ReportUnit[] = ['ppm', 'mg/kg', 'lb/acre', 'meq/100g', 'mg/100g', 'mg/L', 'kg/ha'];
-const METHOD_CHOICES: readonly Method[] = ['mehlich-3', 'mehlich-1', 'olsen', 'bray-1', 'modified-morgan', 'morgan', 'ammonium-acetate', 'cal', 'colwell'];
+const METHOD_CHOICES: Partial<Record<Item, readonly Method[]>> = {
+  phosphorus: ['mehlich-3', 'mehlich-1', 'olsen', 'bray-1', 'modified-morgan', 'morgan', 'cal', 'colwell'],
+  potassium: ['ammonium-acetate', 'mehlich-3', 'mehlich-1', 'ammonium-nitrate', 'modified-morgan', 'morgan', 'cal', 'colwell'],
+};
 
 /** What must be asked of one reading: a missing unit always; a missing method where neither word nor range decides. */
 function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, sample: string): Question[] {
@@ -214,8 +217,8 @@ function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, sample: str
     const changes = reading.lab.rating === null && decides ? 'changes-p-and-k' : reading.item === 'salts' ? 'changes-salts' : reading.item === 'organic-matter' ? 'changes-organic' : 'changes-nothing-bought';
     questions.push({ code: 'unit-missing', about: reading.item, facts, choices, changes, place: reading.place });
   }
-  if (decides && reading.value !== null && reading.method === null && reading.lab.rating === null && reading.lab.range === null && reading.unit !== 'index' && says?.method === undefined) {
-    questions.push({ code: 'method-missing', about: reading.item, facts, choices: METHOD_CHOICES, changes: 'changes-p-and-k', place: reading.place });
+  if (decides && reading.value !== null && reading.method === null && reading.lab.rating === null && reading.lab.range === null && reading.unit !== 'index' && reading.index === undefined && says?.method === undefined) {
+    questions.push({ code: 'method-missing', about: reading.item, facts, choices: METHOD_CHOICES[reading.item] ?? [], changes: 'changes-p-and-k', place: reading.place });
   }
   return questions;
 }

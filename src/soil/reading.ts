@@ -18,6 +18,8 @@ export type Reading = {
   /** The oxide in which the value is printed; null for the element and for items that have no such form. */
   readonly form: Oxide | null;
   readonly lab: { readonly rating: Rating | null; readonly range: Range | null };
+  /** An index printed beside the value; whose scale it is, the country tells. */
+  readonly index?: number;
   /** The other end of a printed span. */
   readonly to?: number;
   readonly below?: true;

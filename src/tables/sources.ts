@@ -54,7 +54,7 @@ const SOURCES = {
   'rutgers-levels': { title: 'Relative levels of nutrients', publisher: 'Rutgers Soil Testing Laboratory', url: 'https://njaes.rutgers.edu/soil-testing-lab/relative-levels-of-nutrients.php' },
   'umass-sample-2014': { title: 'Sample soil test report, woody plants', publisher: 'University of Massachusetts', year: 2014, note: 'read in a copy' },
   'ireland-index': { title: 'Soil index system', publisher: 'The Fertilizer Association of Ireland', url: 'https://www.fertilizer-assoc.ie/soil-index-system/' },
-  'northern-ireland-2019-81': { title: 'Nutrient Action Programme Regulations (Northern Ireland) 2019, schedule 5', publisher: 'The Stationery Office', year: 2019, url: 'https://www.legislation.gov.uk/nisr/2019/81/schedule/5/paragraph/10/made' },
+  'northern-ireland-2019-81': { title: 'Nutrient Action Programme Regulations (Northern Ireland) 2019, schedule 5', publisher: 'Northern Ireland statute', year: 2019, url: 'https://www.legislation.gov.uk/nisr/2019/81/schedule/5/paragraph/10/made' },
   'uk-rb209': { title: 'Nutrient Management Guide RB209', publisher: 'AHDB' },
   'georgia-crop-sheets': { title: 'Crop sheets 119, 073 and 074', publisher: 'University of Georgia Soil, Plant and Water Laboratory', url: 'http://aesl.ces.uga.edu/scripts/crop.prg?119' },
   'austria-orchard': { title: 'Richtlinien für die sachgerechte Düngung im Obstbau', publisher: 'Austrian Federal Ministry of Agriculture', note: 'read in a copy' },
