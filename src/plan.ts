@@ -25,7 +25,7 @@ import { notice } from './reason/notice.ts';
 import { suggest } from './reason/suggest.ts';
 import type { Report } from './soil/read.ts';
 import type { Sample } from './soil/reading.ts';
-import { EVERGREEN } from './tables/crops.ts';
+import { CHLORIDE_SENSITIVE, EVERGREEN } from './tables/crops.ts';
 import type { Day } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
@@ -258,11 +258,14 @@ function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard)
     const name = tree.name;
     for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }) }));
     if (need.verdict !== 'feed') continue;
+    const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
     for (const n of NUTRIENTS) {
-      if (short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 20) notices.push(notice('short', 'warning', { tree: name, nutrient: n, g: Math.round(short[n] * 10) / 10 }));
+      if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 20) notices.push(notice('short', 'warning', { tree: name, nutrient: n, g: Math.round(short[n] * 10) / 10 }));
       if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, g: Math.round(over[n] * 10) / 10 }));
     }
-    if (plan.feeds.some((f) => f.planned.step === 'dose-cut')) notices.push(notice('dose-cut', 'warning', { tree: name }));
+    if (cut) notices.push(notice('dose-cut', 'warning', { tree: name }));
+    const chloride = CHLORIDE_SENSITIVE.includes(tree.crop) ? plan.feeds.find((f) => f.bag.chloride) : undefined;
+    if (chloride) notices.push(notice('chloride', 'warning', { tree: name, bag: chloride.bag.label, word: tree.word }));
     if (need.nitrogen.organicHalf) notices.push(notice('organic-half', 'note', { tree: name }));
     if (tree.shoots && tree.shoots.year === undefined) notices.push(notice('fact-last-season', 'note', { tree: name, year: season.year - 1 }));
     if (tree.shoots && growthOf(plan.facts) === null) notices.push(notice('growth-old', 'note', { tree: name, year: tree.shoots.year ?? 0 }));

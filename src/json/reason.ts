@@ -16,9 +16,16 @@ export function valueOf(f: Figure, language: Language, system: System): string {
   if (f.unit === 'm') return showLength(f.value, system);
   if (f.unit === 'm2' && system === 'us') return `${Math.round(f.value / (INCH * 12) ** 2)} sq ft`;
   if (f.unit === 'year') return f.value === 1 ? say(language, 'unit', 'years-1') : `${f.value} ${say(language, 'unit', 'years')}`;
-  if (f.unit === 'day') return Math.abs(f.value) % 7 === 0 && Math.abs(f.value) >= 28 ? `${Math.abs(f.value) / 7} weeks` : `${f.value} days`;
+  if (f.unit === 'day') return timeOf(f.value, language);
   if (f.unit === 'L') return `${showFraction(f.value)} L`;
   return showValue(f.value, f.unit);
+}
+
+/** Days from an event: "14 days before", "12 weeks before", "38 days after". */
+function timeOf(days: number, language: Language): string {
+  const n = Math.abs(days);
+  const weeks = n % 7 === 0 && n >= 28;
+  return say(language, 'unit', days < 0 ? (weeks ? 'weeks-before' : 'days-before') : weeks ? 'weeks-after' : 'days-after', { n: weeks ? n / 7 : n });
 }
 
 export function reasonOf(f: Figure, language: Language, system: System): string {

@@ -55,7 +55,7 @@ const isPhosphateHigh = (plan: Plan): boolean => plan.zones.some((z) => z.soil.r
 
 function notOf(plan: Plan, w: Words): string[] {
   return [
-    ...(isPhosphateHigh(plan) && plan.days.length > 0 ? [w('not-p')] : []),
+    ...(isPhosphateHigh(plan) && plan.days.length > 0 ? [w(plan.buy.some((p) => p.bag.grade.P2O5 > 0) ? 'not-p-but' : 'not-p')] : []),
     ...(plan.trees.some((t) => t.tree.flags.includes('fed lawn') || t.tree.flags.includes('grass')) ? [w('not-weed')] : []),
   ];
 }

@@ -7,6 +7,7 @@ export const enUS = {
     'answer-unknown': 'I cannot use "{read}" as an answer for {item}. Write for instance "phosphorus method: Mehlich 3", "calcium unit: ppm", or "unknown".',
     'bag-part-unknown': 'In the bag "{bag}" I cannot read "{read}". A bag is written like: Sulfate of ammonia, 21-0-0, 4 lb, $9, half left',
     'bud-break-assumed': 'You did not say when buds break, so an average date is taken. Write "bud-break: 12 April" to set the dates right.',
+    chloride: '{tree}: the potash in {bag} is most likely chloride, which {word} takes badly. A bag that says sulfate is better.',
     'crop-missing': '{tree}: which crop? Write it first, for instance "apple, semi-dwarf, planted 2019, 12 ft across".',
     'crown-impossible': '{tree}: a crown over 130 ft (40 m) across is larger than any fruit tree. Check the unit.',
     'date-wrong': '{key}: "{read}" is not a day of the year. Write it like "12 April".',
@@ -136,8 +137,8 @@ export const enUS = {
     'young-half': 'A young tree gets half of {0}: {value}.',
     'growth-short': 'Its shoots grew {1}, less than {2}, so it is fed: {value}.',
     'growth-range': 'The edge of wanted growth is {value}.',
-    'last-nitrogen': 'Nitrogen stops {value} before the first frost.',
-    'dose-window': 'The window opens {value} from bud break.',
+    'last-nitrogen': 'Nitrogen stops {value} the first frost.',
+    'dose-window': 'The window opens {value} bud break.',
     dose: 'The bag\'s share brings {0} in {value}.',
     'dose-split': '{0} in more than one dose, each {value}.',
     'dose-cut': 'Cut to what the ring can take: {value} a dose.',
@@ -198,7 +199,7 @@ export const enUS = {
   },
   sheet: {
     feeding: 'FEEDING {year}', made: 'Made {day}. Bin older sheets.', test: 'Soil test: {day}', 'no-test': 'No soil test', use: 'USE', not: 'NOT',
-    'not-p': '10-10-10, bone meal, any middle number above 0 (this soil has enough phosphorus already)', 'not-weed': 'weed-and-feed: its weed killer reaches the tree',
+    'not-p': '10-10-10, bone meal, any middle number above 0 (this soil has enough phosphorus already)', 'not-p-but': 'more of this than the sheet says: the soil has enough phosphorus already. A bag with 0 in the middle, such as 21-0-0, would be better', 'not-weed': 'weed-and-feed: its weed killer reaches the tree',
     day: 'DAY {n}', when: 'about {window}', 'when-first': 'as buds show green, about {window}', 'when-bloom': 'at bloom, about {window}', weigh: 'Damp ground, rain due. Weigh out {amounts}.',
     nothing: 'NOTHING', wait: 'WAIT', about: 'about {cups}', ring: 'ring {from} to {to} from the trunk', tub: 'on the mix in the tub', each: 'each of {count}', 'only-if': 'only if last year\'s shoots were under {length}',
     done: 'Done on ____________  by ____________', 'bag-weighs': 'bag weighs now ____________', stop: 'STOP', 'stop-text': 'No nitrogen after {day}, even if a day was missed.', 'stop-citrus': 'Citrus: {day}.', how: 'HOW',
@@ -232,7 +233,7 @@ export const enUS = {
   },
   cause: { absent: 'it is not there', denied: 'access is denied', full: 'the disk is full', 'read-only': 'the disk is read-only', folder: 'it is a folder', 'no-folder': 'a part of its path is no folder' },
   mark: { read: 'read', derived: 'worked out from it', memory: 'from memory, not yet seen', practice: 'common practice', judgement: 'our judgement' },
-  unit: { plants: 'plants', years: 'years', 'years-1': '1 year' },
+  unit: { 'days-before': '{n} days before', 'days-after': '{n} days after', 'weeks-before': '{n} weeks before', 'weeks-after': '{n} weeks after', years: 'years', 'years-1': '1 year' },
 } as const;
 
 type Widen<T> = { [G in keyof T]: { [K in keyof T[G]]: string } };
