@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 /** The door: terminal, clock and exit code. */
 import module from 'node:module';
+import { say } from '../words/words.ts';
 import { EXIT } from './io.ts';
 import { run } from './main.ts';
 
@@ -24,6 +25,6 @@ process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(), today: `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`,
   out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin,
 }).catch((e: unknown) => {
-  process.stderr.write(`Something went wrong in Medlar itself: ${e instanceof Error ? e.message : String(e)}\n`);
+  process.stderr.write(`${say('en-US', 'notice', 'fault', { why: e instanceof Error ? e.message : String(e) })}\n`);
   return EXIT.fault;
 });
