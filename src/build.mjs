@@ -16,9 +16,17 @@ const templates = {
   },
 };
 
-await build({
+/** Rarely loaded and fond of all of zod: built apart, so that the everyday commands carry only the part they use. */
+const apart = { schema: 'src/cli/schema.ts', 'own-template': 'src/sheet/own-template.ts' };
+const setApart = {
+  name: 'set apart',
+  setup(b) {
+    b.onResolve({ filter: /\/(?:schema|own-template)\.ts$/ }, ({ path, kind }) => (kind === 'dynamic-import' ? { path: `./${path.split('/').pop().replace('.ts', '.js')}`, external: true } : null));
+  },
+};
+
+const shared = {
   absWorkingDir: root,
-  entryPoints: { medlar: 'src/cli/medlar.ts', index: 'src/index.ts' },
   outdir: 'dist',
   bundle: true,
   splitting: true,
@@ -32,9 +40,10 @@ await build({
   banner: { js: "import{createRequire as __cr}from'node:module';const require=__cr(import.meta.url);" },
   // The packages' own ES modules: what is not used falls away.
   alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
-  plugins: [templates],
-  metafile: false,
-});
+};
+
+await build({ ...shared, entryPoints: { medlar: 'src/cli/medlar.ts', index: 'src/index.ts' }, plugins: [templates, setApart] });
+await build({ ...shared, entryPoints: apart, plugins: [templates] });
 chmodSync(`${root}/dist/medlar.js`, 0o755);
 if (!process.argv.includes('--no-types')) {
   execFileSync(process.execPath, [`${root}/node_modules/typescript/bin/tsc`, '-p', `${root}/src/tsconfig.types.json`], { stdio: 'inherit' });

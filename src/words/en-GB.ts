@@ -16,9 +16,7 @@ const OWN: { [G in keyof Words]?: Partial<Words[G]> } = {
   },
 };
 
-export const enGB: Words = Object.fromEntries(
-  Object.entries(enUS).map(([group, words]) => [
-    group,
-    { ...Object.fromEntries(Object.entries(words).map(([key, text]) => [key, british(text)])), ...OWN[group as keyof Words] },
-  ]),
-) as Words;
+/** A sentence in British English, made when it is said. */
+export function enGB<G extends keyof Words>(group: G, key: keyof Words[G]): string {
+  return OWN[group]?.[key] ?? british(enUS[group][key] as string);
+}

@@ -9,12 +9,11 @@ export type AskId = keyof Words['ask'];
 export type StepId = keyof Words['step'];
 export type Group = keyof Words;
 
-const LANGUAGES: Readonly<Record<Language, Words>> = { 'en-US': enUS, 'en-GB': enGB };
+const textOf = <G extends Group>(language: Language, group: G, key: keyof Words[G]): string => (language === 'en-GB' ? enGB(group, key) : (enUS as Words)[group][key]);
 
 /** Says a sentence. An unknown fact is a fault of ours and throws. */
 export function say<G extends Group>(language: Language, group: G, key: keyof Words[G] & string, facts: Readonly<Record<string, string | number>> = {}): string {
-  const text: string = LANGUAGES[language][group][key];
-  return text
+  return textOf(language, group, key)
     .replace(/\[(\w+)\|([^\]]*)\]/g, (_, fact: string, part: string) => (facts[fact] === undefined || facts[fact] === '' ? '' : part))
     .replace(/\{(\w+)\}/g, (_, fact: string) => {
       const value = facts[fact];
@@ -25,8 +24,7 @@ export function say<G extends Group>(language: Language, group: G, key: keyof Wo
 
 /** A key that data holds as plain text, such as the reason of a judgement; the text itself where there is no such key. */
 export function sayIfKnown(language: Language, group: Group, key: string): string {
-  const words: Readonly<Record<string, string>> = LANGUAGES[language][group];
-  return Object.hasOwn(words, key) ? words[key]! : key;
+  return Object.hasOwn(enUS[group], key) ? textOf(language, group, key as keyof Words[typeof group]) : key;
 }
 
 export const keysOf = (group: Group): string[] => Object.keys(enUS[group]);

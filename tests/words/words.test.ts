@@ -9,13 +9,14 @@ import { enUS } from '../../src/words/en-US.ts';
 const SRC = fileURLToPath(new URL('../../src', import.meta.url));
 const sources = readdirSync(SRC, { recursive: true }).map((f) => String(f).replaceAll('\\', '/')).filter((f) => f.endsWith('.ts') && !f.endsWith('.d.ts')).sort();
 const groups = Object.keys(enUS) as (keyof typeof enUS)[];
+/** All British words, as they are said. */
+const british = Object.fromEntries(groups.map((g) => [g, Object.fromEntries(Object.keys(enUS[g]).map((k) => [k, enGB(g, k as never)]))])) as Record<keyof typeof enUS, Record<string, string>>;
 const facts = (text: string): string[] => [...new Set([...text.matchAll(/\{(\w+)\}|\[(\w+)\|/g)].map((m) => m[1] ?? m[2]!))].sort();
 
-test('the British words have the American keys and facts', () => {
+test('the British words have the American facts', () => {
   expect(sources.length).toBeGreaterThan(40);
   for (const group of groups) {
-    const [us, gb]: Record<string, string>[] = [enUS[group], enGB[group]];
-    expect(Object.keys(gb!)).toEqual(Object.keys(us!));
+    const [us, gb]: Record<string, string>[] = [enUS[group], british[group]];
     for (const key of Object.keys(us!)) expect([key, facts(gb![key]!)]).toEqual([key, facts(us![key]!)]);
   }
 });
@@ -29,7 +30,7 @@ test('brackets and braces close', () => {
 test('spelling: American for America, British elsewhere', () => {
   const all = (w: object): string => Object.values(w).flatMap((g) => Object.values(g as object)).join(' ');
   expect(all(enUS).match(/\b(?:sulphur|fertiliser|colour|autumn|metre|litre)\w*\b/gi)).toBeNull();
-  expect(all(enGB).match(/\b(?:sulfur|sulfate|fertilizer|color|liter)\w*\b/gi)).toBeNull();
+  expect(all(british).match(/\b(?:sulfur|sulfate|fertilizer|color|liter)\w*\b/gi)).toBeNull();
 });
 
 test('every key is used somewhere', () => {
