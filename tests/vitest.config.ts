@@ -10,5 +10,5 @@ export default defineConfig({
     enforce: 'pre',
     load(id: string) { return id.endsWith('.hbs') ? precompiled(id) : null; },
   }],
-  test: { include: ['tests/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, pool: 'forks', reporters: ['default', ['json', { outputFile: 'node_modules/.vitest/results.json' }]] },
+  test: { setupFiles: ['tests/properties.ts'], include: ['tests/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000, pool: 'forks', reporters: ['default', ['json', { outputFile: 'node_modules/.vitest/results.json' }]] },
 });
