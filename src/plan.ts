@@ -27,6 +27,7 @@ import type { Report } from './soil/read.ts';
 import type { Sample } from './soil/reading.ts';
 import { CHLORIDE_SENSITIVE, EVERGREEN } from './tables/crops.ts';
 import type { Day } from './units/date.ts';
+import { daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
 import { OUNCE } from './units/units.ts';
@@ -214,6 +215,10 @@ function finished(draft: Draft, feeds: readonly RoundedFeed[]): TreePlan {
   return { tree: facts.tree, facts, need, ring, feeds: feeds.map(({ draft: _, ...feed }) => feed), supplied, over, short, ph };
 }
 
+/** Windows are done on one day only where they leave a week to choose from. */
+const SHARED_DAYS = 6;
+const overlap = (a: { from: Day; until: Day }, b: { from: Day; until: Day }): number => daysBetween(a.from > b.from ? a.from : b.from, a.until < b.until ? a.until : b.until);
+
 /** Few working days: feeds whose windows overlap are done on one day, in walking order. */
 function daysOf(plans: readonly TreePlan[]): WorkingDay[] {
   const doses = plans.flatMap((plan) => plan.feeds.map((feed) => ({ plan, feed })));
@@ -221,7 +226,7 @@ function daysOf(plans: readonly TreePlan[]): WorkingDay[] {
   const days: { from: Day; until: Day; doses: typeof doses }[] = [];
   for (const dose of sorted) {
     const { from, until } = dose.feed.window;
-    const open = days.find((d) => d.from <= until && from <= d.until && !d.doses.some((x) => x.plan === dose.plan && x.feed.window !== dose.feed.window && x.feed.serves === dose.feed.serves));
+    const open = days.find((d) => overlap(d, dose.feed.window) >= SHARED_DAYS && !d.doses.some((x) => x.plan === dose.plan && x.feed.window !== dose.feed.window && x.feed.serves === dose.feed.serves));
     if (open) {
       open.from = open.from > from ? open.from : from;
       open.until = open.until < until ? open.until : until;
