@@ -1,6 +1,6 @@
 /**
- * One bag for each need, from shed and store: first what brings least unwanted phosphate, then least unwanted potash,
- * then what costs least (what stands in the shed costs nothing), then the label. A bag with weed killer is never tree feed.
+ * One bag for each need, from shed and store: first what brings least of a nutrient that is not wanted at all, then what
+ * leaves least unmet that no other bag could bring, then least surplus phosphate, then potash, then what costs least (what stands in the shed costs nothing), then the label. A bag with weed killer is never tree feed.
  */
 import type { Bag } from '../orchard/bag.ts';
 import { CHLORIDE_SENSITIVE } from '../tables/crops.ts';
@@ -27,7 +27,7 @@ export function choose(wants: Wants, bags: readonly Bag[], crop: Crop, tub: bool
     const best = usable
       .filter((b) => b.grade[nutrient] > 0 && (nutrient === 'N' || b.grade.N === 0))
       .map((bag) => ({ bag, g: left[nutrient] / bag.grade[nutrient] }))
-      .sort((a, b) => compare(a, b, left))[0];
+      .sort((a, b) => compare(a, b, left, usable))[0];
     if (!best) continue;
     portions.push({ ...best, serves: nutrient });
     for (const other of ['N', 'P2O5', 'K2O'] as const) left[other] -= best.g * best.bag.grade[other];
@@ -37,10 +37,14 @@ export function choose(wants: Wants, bags: readonly Bag[], crop: Crop, tub: bool
 
 type Try = { readonly bag: Bag; readonly g: number };
 
-function compare(a: Try, b: Try, wants: Wants): number {
+function compare(a: Try, b: Try, wants: Wants, usable: readonly Bag[]): number {
   const surplus = (t: Try, n: Nutrient): number => Math.max(0, t.g * t.bag.grade[n] - Math.max(0, wants[n]));
   const differs = (x: number, y: number): number => (Math.abs(x - y) < 1e-6 * Math.max(1, x, y) ? 0 : x - y);
-  return differs(surplus(a, 'P2O5'), surplus(b, 'P2O5')) || differs(surplus(a, 'K2O'), surplus(b, 'K2O'))
+  const unwanted = (t: Try, n: Nutrient): number => (wants[n] <= 1e-9 ? surplus(t, n) : 0);
+  const unmet = (t: Try): number => (['P2O5', 'K2O'] as const).reduce((sum, n) =>
+    sum + (usable.some((b) => b.grade.N === 0 && b.grade[n] > 0) ? 0 : Math.max(0, wants[n] - t.g * t.bag.grade[n])), 0);
+  return differs(unwanted(a, 'P2O5'), unwanted(b, 'P2O5')) || differs(unwanted(a, 'K2O'), unwanted(b, 'K2O')) || differs(unmet(a), unmet(b))
+    || differs(surplus(a, 'P2O5'), surplus(b, 'P2O5')) || differs(surplus(a, 'K2O'), surplus(b, 'K2O'))
     || differs(cost(a), cost(b)) || (a.bag.label < b.bag.label ? -1 : a.bag.label > b.bag.label ? 1 : 0);
 }
 
