@@ -3,18 +3,11 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync, rmSync, chmodSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { precompiled } from '../templates/precompile.mjs';
+import { buildPage, templates } from './page.build.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const { version } = JSON.parse(readFileSync(`${root}/package.json`, 'utf8'));
 rmSync(`${root}/dist`, { recursive: true, force: true });
-
-const templates = {
-  name: 'templates',
-  setup(b) {
-    b.onLoad({ filter: /\.hbs$/ }, ({ path }) => ({ contents: precompiled(path), loader: 'js' }));
-  },
-};
 
 /** Rarely loaded and fond of all of zod: built apart, so that the everyday commands carry only the part they use. */
 const apart = { schema: 'src/cli/schema.ts', 'own-template': 'src/sheet/own-template.ts' };
@@ -44,6 +37,7 @@ const shared = {
 
 await build({ ...shared, entryPoints: { medlar: 'src/cli/medlar.ts', index: 'src/index.ts' }, plugins: [templates, setApart] });
 await build({ ...shared, entryPoints: apart, plugins: [templates] });
+await buildPage();
 chmodSync(`${root}/dist/medlar.js`, 0o755);
 if (!process.argv.includes('--no-types')) {
   execFileSync(process.execPath, [`${root}/node_modules/typescript/bin/tsc`, '-p', `${root}/src/tsconfig.types.json`], { stdio: 'inherit' });

@@ -1,53 +1,60 @@
 /** The season's plan: calls the rooms in order. Plain data in, plain data out; files, clock and terminal are elsewhere. */
-import { choose } from './bags/choose.ts';
-import type { Portion } from './bags/choose.ts';
+import type { AmendmentBag } from './bags/amend.ts';
+import { amendmentBagOf } from './bags/amend.ts';
 import type { Purchase } from './bags/buy.ts';
 import { purchasesOf } from './bags/buy.ts';
-import { roundTogether, stepOf, volumeOf } from './bags/round.ts';
-import type { Spread } from './bags/spread.ts';
-import { spread } from './bags/spread.ts';
+import type { Feed, PlannedDose } from './bags/doses.ts';
+import { dosesOf, roundDoses } from './bags/doses.ts';
+import type { Remaining } from './bags/remaining.ts';
+import { remainingOf } from './bags/remaining.ts';
+import { roundAmendment } from './bags/round.ts';
 import type { Facts, Soil } from './need/facts.ts';
 import { growthOf, isYoung } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import { needOf } from './need/need.ts';
 import type { Bag } from './orchard/bag.ts';
+import type { Entry } from './orchard/diary.ts';
 import type { Ring } from './orchard/geometry.ts';
 import { crownOf, ringOf } from './orchard/geometry.ts';
+import type { Amounts, Fed, History } from './orchard/history.ts';
+import { historyOf, withHistory } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
-import type { PhVerdict } from './ph/ph.ts';
-import { phVerdict } from './ph/ph.ts';
+import type { PhPlan } from './ph/ph.ts';
+import { phPlan } from './ph/ph.ts';
+import type { PhSoil } from './ph/soil.ts';
+import { phSoilOf } from './ph/soil.ts';
 import { heavinessOf, rateSample } from './rating/rate.ts';
 import type { Figure } from './reason/figure.ts';
-import { figure } from './reason/figure.ts';
 import type { Notice, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
 import { suggest } from './reason/suggest.ts';
 import type { Report } from './soil/read.ts';
 import type { Sample } from './soil/reading.ts';
 import { CHLORIDE_SENSITIVE, EVERGREEN } from './tables/crops.ts';
+import { DOLOMITIC_BELOW } from './tables/lime.ts';
+import { AMENDMENT_RETEST, FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
 import type { Day } from './units/date.ts';
-import { daysBetween } from './units/date.ts';
+import { addDays, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
 import { OUNCE } from './units/units.ts';
 import type { Season, Window } from './when/season.ts';
-import { seasonOf, windowsOf } from './when/season.ts';
+import { limeWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
+import type { Language } from './words/words.ts';
+import { say } from './words/words.ts';
 
-export type ZoneSoil = { readonly zone: string; readonly sample: Sample; readonly soil: Soil };
+export type ZoneSoil = { readonly zone: string; readonly sample: Sample; readonly soil: Soil; readonly ph: PhSoil | null };
 
-export type Feed = {
-  readonly bag: Bag;
-  readonly serves: Nutrient;
-  /** Rounded, as weighed out, and as planned; grams of product for one plant. */
+/** Lime or sulphur of one plant: g rounded, for one plant; no dose where the answer is to leave it or a no. */
+export type Amended = {
+  readonly zone: string | null;
+  readonly plan: PhPlan;
+  /** Null where none is listed: any ground limestone, or sulphur, will do. */
+  readonly bag: AmendmentBag | null;
   readonly g: number;
-  readonly planned: Figure<'g', 'product'>;
-  readonly mL: number | null;
-  readonly window: Window;
-  readonly ring: Ring | null;
+  readonly window: Window | null;
 };
-
-export type Amounts = Readonly<Record<Nutrient, number>>;
 
 export type TreePlan = {
   readonly tree: Tree;
@@ -55,13 +62,17 @@ export type TreePlan = {
   readonly need: Need;
   readonly ring: Ring | null;
   readonly feeds: readonly Feed[];
+  /** What the diary has for this season. */
+  readonly fed: readonly Fed[];
+  /** With what was fed already. */
   readonly supplied: Amounts;
   readonly over: Amounts;
   readonly short: Amounts;
-  readonly ph: PhVerdict | null;
+  readonly ph: Amended | null;
 };
 
-export type WorkingDay = { readonly from: Day; readonly until: Day; readonly doses: readonly { readonly plan: TreePlan; readonly feed: Feed }[] };
+/** `number` stays that of the first sheet, also when earlier days are done. */
+export type WorkingDay = { readonly number: number; readonly from: Day; readonly until: Day; readonly doses: readonly { readonly plan: TreePlan; readonly feed: Feed }[] };
 
 export type Plan = {
   readonly orchard: Orchard;
@@ -73,6 +84,9 @@ export type Plan = {
   readonly notices: readonly Notice[];
   readonly questions: readonly Question[];
 };
+
+/** `only`: one tree, by its name. */
+export type PlanOptions = { readonly only?: string | undefined; readonly diary?: readonly Entry[] | undefined };
 
 /** The soil of each zone out of the reports; a sample that a report does not hold is a mistake. */
 export function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zones: ZoneSoil[]; notices: Notice[] } {
@@ -88,9 +102,14 @@ export function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>):
       return [];
     }
     if (zone.sample === null && samples.length > 1) notices.push(notice('sample-unnamed', 'error', { file: zone.file, known: samples.map((s) => s.name).join(', ') }, zone.place));
-    return [{ zone: zone.name, sample, soil: { rated: rateSample(sample, orchard.where.country), heaviness: heavinessOf(sample) } }];
+    return [{ zone: zone.name, sample, ...soilOf(sample, orchard.where.country) }];
   });
   return { zones, notices };
+}
+
+function soilOf(sample: Sample, country: string | null): Pick<ZoneSoil, 'soil' | 'ph'> {
+  const rated = rateSample(sample, country);
+  return { soil: { rated, heaviness: heavinessOf(sample) }, ph: phSoilOf(rated, sample.depth) };
 }
 
 /** "sample 2" finds the second sample of a report that names its samples otherwise. */
@@ -110,109 +129,167 @@ export function seasonMistakes(orchard: Orchard, season: Season): Notice[] {
   });
 }
 
-export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, only?: string): Plan {
+export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, options: PlanOptions = {}): Plan {
+  const { only, diary = [] } = options;
   const season = seasonOf(orchard, today);
   const trees = only === undefined ? orchard.trees : orchard.trees.filter((t) => t.name.toLowerCase() === only.toLowerCase());
-  const soils = new Map(zones.map((z) => [z.zone, z.soil]));
+  const drafts = trees.map((tree) => draftOf(tree, season, zones, orchard, diary));
+  const amended = drafts.map((d) => amendedOf(d, season, orchard));
+
+  // The plan as it stood when the first feed went on; what the diary has is ticked off from it.
+  const firstFed = drafts.flatMap((d) => d.history.thisSeason.map((f) => f.date)).sort()[0];
+  const then = firstFed !== undefined && firstFed < today ? seasonOf(orchard, firstFed) : season;
+  const { feeds: planned, notices } = plannedFeeds(drafts, then.year === season.year ? then : season, orchard);
+  const atFirst = drafts.map((d, i) => finished(d, { feeds: planned[i]!, fed: [] }, null));
+  const numbers = new Map(daysOf(atFirst).flatMap((day, i) => day.doses.map((x) => [x.feed.planned, i + 1] as const)));
+  const left = drafts.map((d, i) => (d.history.thisSeason.length === 0 ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard)));
+  const plans = drafts.map((d, i) => finished(d, left[i]!, amended[i]!));
+  const used = new Map<Bag, number>();
+  for (const p of plans) for (const f of p.feeds) used.set(f.bag, (used.get(f.bag) ?? 0) + f.g * p.tree.count);
+  return {
+    orchard, season, zones, trees: plans, days: withNumbers(daysOf(plans), numbers), buy: [...purchasesOf(used), ...amendmentPurchases(plans, orchard.where.language)],
+    notices: [...notices, ...noticesOf(plans, season, orchard)], questions: [...plans.flatMap((p) => p.need.questions), ...phQuestions(plans, zones)],
+  };
+}
+
+/** The doses of every plant. A bag in the shed feeds in walking order until it runs out; from there on the rest are planned again without it. */
+function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard): { feeds: Feed[][]; notices: Notice[] } {
   const system = orchard.where.units;
-  let bags: readonly Bag[] = [...orchard.shed, ...orchard.store];
-  const drafts = trees.map((tree) => draftOf(tree, season, soils, orchard));
-  const notices: Notice[] = [];
-
-  // A bag in the shed that runs out under the whole need is set aside, one at a time, and the rest planned again.
+  const bags: readonly Bag[] = [...orchard.shed, ...orchard.store];
+  const served = new Map<Bag, number>();
   for (;;) {
-    const chosen = drafts.map((d) => feedsOf(d, season, bags, system));
-    const rounded = roundFeeds(chosen.flat(), system);
+    const doses = drafts.flatMap((d, i) => treeDoses(d, season, bags.filter((b) => i < (served.get(b) ?? Infinity)), system, NOTHING_FED).map((dose) => ({ dose, i })));
+    const rounded = roundDoses(doses.map((x) => x.dose), system).flatMap((feed, k) => (feed ? [{ feed, i: doses[k]!.i }] : []));
     const used = new Map<Bag, number>();
-    for (const feed of rounded) used.set(feed.bag, (used.get(feed.bag) ?? 0) + feed.g * feed.draft.facts.tree.count);
-    const empty = [...used].find(([bag, g]) => bag.left !== null && g > bag.left * (1 + 1e-9));
-    if (empty) {
-      bags = bags.filter((b) => b !== empty[0]);
-      notices.push(notice('shed-not-enough', 'note', { bag: empty[0].label }));
-      continue;
+    const empty = rounded.find(({ feed: { bag, g }, i }) => {
+      used.set(bag, (used.get(bag) ?? 0) + g * drafts[i]!.facts.tree.count);
+      return bag.left !== null && used.get(bag)! > bag.left * (1 + 1e-9);
+    });
+    if (!empty) {
+      const notices = [...served].map(([bag, at]) => notice(used.has(bag) ? 'shed-runs-out' : 'shed-not-enough', 'note', { bag: bag.label, tree: drafts[at]!.facts.tree.name }));
+      return { feeds: drafts.map((_, i) => rounded.filter((x) => x.i === i).map((x) => x.feed)), notices };
     }
-    const plans = drafts.map((d) => finished(d, rounded.filter((f) => f.draft === d)));
-    return {
-      orchard, season, zones, trees: plans, days: daysOf(plans), buy: purchasesOf(used),
-      notices: [...notices, ...noticesOf(plans, season, orchard)],
-      questions: plans.flatMap((p) => p.need.questions),
-    };
+    served.set(empty.feed.bag, empty.i);
   }
 }
 
-type Draft = { readonly facts: Facts; readonly need: Need; readonly ph: PhVerdict | null };
-type DraftFeed = { readonly draft: Draft; readonly portion: Portion; readonly planned: Figure<'g', 'product'>; readonly most: number; readonly window: Window; readonly ring: Ring | null };
-type RoundedFeed = Feed & { readonly draft: Draft };
+/** The planned doses less those in the diary; where the diary has something else, the rest of the need is planned afresh. */
+function afterDiary(draft: Draft, planned: readonly Feed[], season: Season, orchard: Orchard): Remaining {
+  const ticked = remainingOf(planned, draft.history.thisSeason);
+  if (ticked) return { fed: ticked.fed, feeds: ticked.feeds.flatMap((f) => stillOpen(f, season, draft)) };
+  const rest = treeDoses(draft, season, [...orchard.shed, ...orchard.store], orchard.where.units, draft.history.thisSeason);
+  return { fed: draft.history.thisSeason, feeds: roundDoses(rest, orchard.where.units).filter((f) => f !== null) };
+}
 
-function draftOf(tree: Tree, season: Season, soils: ReadonlyMap<string, Soil>, orchard: Orchard): Draft {
+/** A dose whose window has passed opens again for two weeks while the season lasts. */
+function stillOpen(feed: Feed, season: Season, draft: Draft): Feed[] {
+  if (feed.window.until >= season.today) return [feed];
+  const last = EVERGREEN.includes(draft.facts.tree.crop) ? season.lastNitrogenEvergreen : season.lastNitrogen;
+  if (season.today > last) return [];
+  const until = addDays(season.today, FIRST_DOSE.until);
+  return [{ ...feed, window: { ...feed.window, from: season.today, until: until < last ? until : last } }];
+}
+
+/** Days keep the number that they had before anything was fed; what is planned afresh gets a number of its own. */
+function withNumbers(days: readonly Omit<WorkingDay, 'number'>[], numbers: ReadonlyMap<Figure, number>): WorkingDay[] {
+  const taken = new Set<number>();
+  return days.map((d) => {
+    const known = d.doses.map((x) => numbers.get(x.feed.planned)).find((n) => n !== undefined && !taken.has(n));
+    const number = known ?? Math.max(0, ...taken, ...numbers.values()) + 1;
+    taken.add(number);
+    return { ...d, number };
+  });
+}
+
+type Draft = { readonly facts: Facts; readonly need: Need; readonly zone: ZoneSoil | null; readonly history: History };
+
+function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard: Orchard, diary: readonly Entry[]): Draft {
+  const name = told.zone ?? (zones.length === 1 ? zones[0]!.zone : undefined);
+  const history = historyOf(told, name, diary, season, [...orchard.shed, ...orchard.store], orchard.where.country);
+  const tree = withHistory(told, history, season.year);
   const years = tree.planted ? season.year - tree.planted.year : null;
-  const zone = tree.zone ?? (soils.size === 1 ? [...soils.keys()][0] : undefined);
-  const soil = tree.tub === undefined && zone !== undefined ? soils.get(zone) ?? null : null;
-  const facts: Facts = { tree, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil, where: orchard.where };
-  const ph = soil?.rated.find((r) => r.reading.item === 'ph')?.reading.value;
-  return { facts, need: needOf(facts), ph: ph == null ? null : phVerdict(tree.crop, ph) };
+  const zone = tree.tub === undefined ? zones.find((z) => z.zone === name) ?? null : null;
+  const lastN = history.lastSeason && sumOf(history.lastSeason, 'N');
+  const facts: Facts = { tree, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil: zone?.soil ?? null, where: orchard.where, lastN };
+  return { facts, need: needOf(facts), zone, history };
 }
 
-/** The doses of one plant: which bag, how much, in which window, on which ring. */
-function feedsOf(draft: Draft, season: Season, bags: readonly Bag[], orchardUnits: 'us' | 'metric'): DraftFeed[] {
-  const { facts, need } = draft;
+/** Null where one of the feeds is not known. */
+function sumOf(fed: readonly Fed[], n: Nutrient): number | null {
+  return fed.some((f) => f.brought === null) ? null : fed.reduce((sum, f) => sum + f.brought![n], 0);
+}
+
+/** What was fed; a feed of unknown bag or weight counts as all that was needed, so that nothing is given twice. */
+function sumsOf(fed: readonly Fed[], need: Need): Amounts {
+  const of = (n: Nutrient): number => sumOf(fed, n) ?? need[n].value;
+  return { N: of('N'), P2O5: of('P2O5'), K2O: of('K2O') };
+}
+
+const NOTHING_FED: readonly Fed[] = [];
+
+/** The doses still to give: the need less what was fed, in the windows after the last feed. */
+function treeDoses({ facts, need }: Draft, season: Season, bags: readonly Bag[], system: 'us' | 'metric', fed: readonly Fed[]): PlannedDose[] {
   if (need.verdict !== 'feed') return [];
-  const { tree } = facts;
   const sandy = facts.soil?.heaviness === 'light';
-  const windows = windowsOf(season, 6, { sandy, evergreen: EVERGREEN.includes(tree.crop) });
-  if (windows.length === 0) return [];
-  const inTub = tree.tub !== undefined;
-  const wants: Amounts = { N: need.N.value, P2O5: need.P2O5.value, K2O: need.K2O.value };
-  // All products of a plant go on one ring: the one its nitrogen needs.
-  let shared: Ring | null = null;
-  return choose(wants, bags, tree.crop, inTub).flatMap((portion) => {
-    const share = portion.bag.grade.N;
-    const n = portion.g * share;
-    const quick = n > 0 && !portion.bag.slow && !inTub;
-    const plain: Spread = { doses: 1, ring: shared ?? ringOf(tree, facts.crown), n, cut: false, mostPerDose: Infinity };
-    const how = quick ? spread(n, need.nitrogen.doses || 1, windows.length, (s) => ringOf(tree, facts.crown, s)) : plain;
-    shared ??= how.ring;
-    // Potash on sand goes in halves, unless half would be too little to weigh.
-    const halves = !quick && portion.serves === 'K2O' && sandy && portion.g / 2 >= stepOf(orchardUnits);
-    const doses = halves ? Math.min(2, windows.length) : how.doses;
-    const g = (how.cut && share > 0 ? how.n / share : portion.g) / doses;
-    const most = share > 0 ? Math.min(how.mostPerDose, need.nitrogen.cap / doses) / share : Infinity;
-    const from: Figure[] = [need[portion.serves], ...(inTub ? [] : [how.ring.area])];
-    return windows.slice(0, doses).map((window): DraftFeed => ({
-      draft, portion, window, most, ring: inTub ? null : how.ring,
-      planned: figure(g, 'g', 'product', how.cut ? 'dose-cut' : doses > 1 ? 'dose-split' : 'dose', { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
-    }));
+  const dates = [...new Set(fed.map((f) => f.date))].sort();
+  const last = dates.at(-1);
+  const open = windowsOf(season, 6 + dates.length, { sandy, evergreen: EVERGREEN.includes(facts.tree.crop) }).slice(dates.length);
+  const windows = last === undefined ? open : open.filter((w) => daysBetween(last, w.until) > SECOND_DOSE.from - FIRST_DOSE.until);
+  const had = sumsOf(fed, need);
+  const left = (n: Nutrient): number => (need[n].value - had[n] <= ROUNDING * need[n].value ? 0 : need[n].value - had[n]);
+  return dosesOf(facts, need, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, windows, dates.length, system);
+}
+
+/** Lime or sulphur over the ring of one plant. */
+function amendedOf(draft: Draft, season: Season, orchard: Orchard): ((ring: Ring) => Amended) | null {
+  const { facts, zone, history } = draft;
+  if (!zone?.ph) return null;
+  const bags = [...orchard.shed, ...orchard.store];
+  const magnesium = zone.ph.magnesium !== null && zone.ph.magnesium < DOLOMITIC_BELOW.value;
+  const [lime, sulphur] = [amendmentBagOf('lime', bags, magnesium), amendmentBagOf('sulphur', bags, false)];
+  const strength = { lime: lime?.amends.strength ?? 1, sulphur: sulphur?.amends.strength ?? 1 };
+  const plan = phPlan({ crop: facts.tree.crop, soil: zone.ph, strength, state: orchard.where.state, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
+  if (!plan) return null;
+  const window = plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
+  return (ring) => ({
+    zone: zone.zone, plan, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
+    g: plan.dose && window ? roundAmendment(plan.dose.value * ring.area.value, orchard.where.units) : 0,
   });
 }
 
-/** Rounds the doses of each product together, so that the orchard's total stays true. */
-function roundFeeds(feeds: readonly DraftFeed[], system: 'us' | 'metric'): RoundedFeed[] {
-  const groups = new Map<string, DraftFeed[]>();
-  const bagsSeen: Bag[] = [];
-  for (const feed of feeds) {
-    if (!bagsSeen.includes(feed.portion.bag)) bagsSeen.push(feed.portion.bag);
-    const key = `${bagsSeen.indexOf(feed.portion.bag)} ${feed.portion.serves}`;
-    groups.set(key, [...(groups.get(key) ?? []), feed]);
-  }
-  const grams = new Map<DraftFeed, number>();
-  for (const group of groups.values()) {
-    const rounded = roundTogether(group.map((f) => ({ g: f.planned.value, most: f.most, count: f.draft.facts.tree.count, share: f.portion.bag.grade[f.portion.serves] })), system);
-    group.forEach((f, i) => grams.set(f, rounded[i]!));
-  }
-  return feeds.filter((f) => grams.get(f)! > 0).map((f) => {
-    const g = grams.get(f)!;
-    return { draft: f.draft, bag: f.portion.bag, serves: f.portion.serves, g, planned: f.planned, mL: volumeOf(g, f.portion.bag.material), window: f.window, ring: f.ring };
-  });
+/** Whether lime or sulphur went on and no sample a year later tells what it did. Without a date of the sample, three years are waited. */
+function awaitsRetest(amended: readonly Day[], taken: Day | null, today: Day): boolean {
+  const months = (d: Day, n: number): Day => addDays(d, Math.round(n * 30.44));
+  return amended.some((d) => (taken === null ? months(d, AMENDMENT_RETEST.longest) > today : months(d, AMENDMENT_RETEST.months) > taken));
 }
 
-function finished(draft: Draft, feeds: readonly RoundedFeed[]): TreePlan {
-  const { facts, need, ph } = draft;
+function amendmentPurchases(plans: readonly TreePlan[], language: Language): Purchase[] {
+  const bags = new Map<string, Bag>();
+  const used = new Map<Bag, number>();
+  for (const { ph, tree } of plans) {
+    if (!ph || ph.g <= 0) continue;
+    const kind = ph.plan.verdict === 'lime' ? 'lime' : 'sulphur';
+    const bag: Bag = ph.bag ?? bags.get(kind) ?? unlisted(kind, tree, language);
+    bags.set(kind, bag);
+    used.set(bag, (used.get(bag) ?? 0) + ph.g * tree.count);
+  }
+  return purchasesOf(used);
+}
+
+/** Where no bag is listed, the plain material. */
+const unlisted = (kind: 'lime' | 'sulphur', tree: Tree, language: Language): Bag => ({
+  label: say(language, 'plan', `any-${kind}`), printed: '', grade: { N: 0, P2O5: 0, K2O: 0 }, g: null, price: null, left: null, material: null, slow: false, liquid: false, chloride: false, weedKiller: false,
+  amends: { kind, strength: 1, dolomitic: false, burns: false }, place: tree.place,
+});
+
+function finished({ facts, need }: Draft, { feeds, fed }: Remaining, amended: ((ring: Ring) => Amended) | null): TreePlan {
   const each = (of: (n: Nutrient) => number): Amounts => ({ N: of('N'), P2O5: of('P2O5'), K2O: of('K2O') });
-  const supplied = each((n) => feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0));
+  const had = sumsOf(fed, need);
+  const supplied = each((n) => had[n] + feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0));
   const over = each((n) => Math.max(0, supplied[n] - need[n].value));
   const short = each((n) => Math.max(0, need[n].value - supplied[n]));
   const ring = facts.tree.tub === undefined ? feeds[0]?.ring ?? ringOf(facts.tree, facts.crown) : null;
-  return { tree: facts.tree, facts, need, ring, feeds: feeds.map(({ draft: _, ...feed }) => feed), supplied, over, short, ph };
+  return { tree: facts.tree, facts, need, ring, feeds, fed, supplied, over, short, ph: ring && amended ? amended(ring) : null };
 }
 
 /** Windows are done on one day only where they leave a week to choose from. */
@@ -220,7 +297,7 @@ const SHARED_DAYS = 6;
 const overlap = (a: { from: Day; until: Day }, b: { from: Day; until: Day }): number => daysBetween(a.from > b.from ? a.from : b.from, a.until < b.until ? a.until : b.until);
 
 /** Few working days: feeds whose windows overlap are done on one day, in walking order. */
-function daysOf(plans: readonly TreePlan[]): WorkingDay[] {
+function daysOf(plans: readonly TreePlan[]): Omit<WorkingDay, 'number'>[] {
   const doses = plans.flatMap((plan) => plan.feeds.map((feed) => ({ plan, feed })));
   const sorted = [...doses].sort((a, b) => (a.feed.window.from < b.feed.window.from ? -1 : a.feed.window.from > b.feed.window.from ? 1 : 0));
   const days: { from: Day; until: Day; doses: typeof doses }[] = [];
@@ -237,18 +314,28 @@ function daysOf(plans: readonly TreePlan[]): WorkingDay[] {
   return days.map((d) => ({ ...d, doses: d.doses.sort((a, b) => walking.get(a.plan)! - walking.get(b.plan)!) }));
 }
 
-/** One notice for all trees of one pH and one wish. */
+/** One notice for all trees of one verdict, one reason and one goal. */
 function phNotices(plans: readonly TreePlan[]): Notice[] {
-  const groups = new Map<string, { code: 'ph-low' | 'ph-high'; ph: PhVerdict; trees: string[] }>();
+  const groups = new Map<string, { ph: Amended; trees: string[] }>();
   for (const { ph, tree } of plans) {
-    if (!ph || ph.verdict === 'leave') continue;
-    const key = `${ph.now} ${ph.low} ${ph.high}`;
-    const group = groups.get(key) ?? { code: ph.verdict === 'too-low' ? 'ph-low' : 'ph-high', ph, trees: [] };
+    if (!ph || ph.plan.reason === 'inside') continue;
+    const key = `${ph.zone} ${ph.plan.reason} ${ph.plan.goal.value}`;
+    const group = groups.get(key) ?? { ph, trees: [] };
     group.trees.push(tree.name);
     groups.set(key, group);
   }
-  return [...groups.values()].map(({ code, ph, trees }) => notice(code, 'warning', { tree: trees.join(', '), now: ph.now, low: ph.low, high: ph.high }));
+  return [...groups.values()].map(({ ph: { plan }, trees }) => notice(`ph-${plan.reason}`, plan.verdict === 'leave' ? 'note' : 'warning', {
+    tree: trees.join(', '), now: shownPh(plan.now.value), low: plan.suits.low, high: plan.suits.high, goal: shownPh(plan.goal.value), years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0,
+  }));
 }
+
+/** A zone whose lime or sulphur hangs on a texture that nobody told. */
+function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil[]): Question[] {
+  return zones.filter((z) => z.ph?.texture === null && plans.some(({ ph }) => ph?.zone === z.zone && (ph.plan.reason === 'texture' || (ph.plan.reason === 'sulphur' && z.ph?.cec === null))))
+    .map((z) => ({ code: 'texture-missing', about: z.zone, facts: { zone: z.zone }, choices: ['sand', 'sandy loam', 'loam', 'clay'], changes: 'changes-lime' }));
+}
+
+const shownPh = (value: number): number => Math.round(value * 100) / 100;
 
 /** A shortfall or surplus under this share of the need is rounding. */
 const ROUNDING = 0.08;
@@ -266,8 +353,10 @@ function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard)
     const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
     for (const n of NUTRIENTS) {
       if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 20) notices.push(notice('short', 'warning', { tree: name, nutrient: n, g: Math.round(short[n] * 10) / 10 }));
+      if (n === 'N' && plan.fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1) notices.push(notice('fed-over', 'warning', { tree: name }));
       if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, g: Math.round(over[n] * 10) / 10 }));
     }
+    if (plan.fed.some((f) => f.brought === null)) notices.push(notice('fed-unknown', 'note', { tree: name }));
     if (cut) notices.push(notice('dose-cut', 'warning', { tree: name }));
     const chloride = CHLORIDE_SENSITIVE.includes(tree.crop) ? plan.feeds.find((f) => f.bag.chloride) : undefined;
     if (chloride) notices.push(notice('chloride', 'warning', { tree: name, bag: chloride.bag.label, word: tree.word }));

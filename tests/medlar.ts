@@ -15,8 +15,8 @@ export type Answer = {
 };
 export type Run = { code: number; stdout: string; stderr: string; json: Answer };
 
-/** `files` are written into a new folder, which is the working folder; `look` may read what the command left there. */
-export async function medlar(argv: readonly string[], files: Readonly<Record<string, string | Buffer>> = {}, stdin = '', look?: (folder: string) => void): Promise<Run> {
+/** `files` are written into a new folder, which is the working folder; `look` may read what the command left there. `answers` sit at a terminal; after the last of them it closes. */
+export async function medlar(argv: readonly string[], files: Readonly<Record<string, string | Buffer>> = {}, stdin = '', look?: (folder: string) => void, answers?: readonly string[]): Promise<Run> {
   const folder = mkdtempSync(join(tmpdir(), 'medlar-'));
   try {
     for (const [name, text] of Object.entries(files)) {
@@ -25,7 +25,12 @@ export async function medlar(argv: readonly string[], files: Readonly<Record<str
     }
     let stdout = '';
     let stderr = '';
-    const code = await run(argv, { cwd: folder, today: '2026-03-14', out: (t) => { stdout += t; }, err: (t) => { stderr += t; }, stdin: () => Promise.resolve(stdin) });
+    const said = [...(answers ?? [])];
+    const ask = (question: string): Promise<string> => {
+      stderr += question;
+      return said.length > 0 ? Promise.resolve(said.shift()!) : Promise.reject(new Error('closed'));
+    };
+    const code = await run(argv, { cwd: folder, today: '2026-03-14', out: (t) => { stdout += t; }, err: (t) => { stderr += t; }, stdin: () => Promise.resolve(stdin), ...(answers ? { ask } : {}) });
     look?.(folder);
     return { code, stdout, stderr, json: (argv.includes('--json') && stdout ? JSON.parse(stdout) : null) as Answer };
   } finally {

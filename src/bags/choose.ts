@@ -6,20 +6,38 @@ import type { Bag } from '../orchard/bag.ts';
 import { CHLORIDE_SENSITIVE } from '../tables/crops.ts';
 import type { Crop } from '../tables/crops.ts';
 import type { Nutrient } from '../units/substance.ts';
+import { NUTRIENTS } from '../units/substance.ts';
+import type { Wants } from './mix.ts';
+import { compareFaults, faultsOf, mixesOf } from './mix.ts';
 
-export type Wants = { readonly N: number; readonly P2O5: number; readonly K2O: number };
 export type Portion = { readonly bag: Bag; readonly g: number; readonly serves: Nutrient };
 
 /** Whether a bag may feed this plant at all. */
 function allowed(bag: Bag, crop: Crop, tub: boolean): boolean {
-  if (bag.weedKiller) return false;
+  if (bag.weedKiller || bag.amends) return false;
   if (tub) return bag.slow;
   return !bag.liquid && !(bag.chloride && CHLORIDE_SENSITIVE.includes(crop) && bag.grade.N === 0);
 }
 
-/** The portions that meet a year's need of one plant as far as these bags can. */
+/** The portions that meet a year's need of one plant as far as these bags can: a bag for each nutrient, or a mix where that serves better. */
 export function choose(wants: Wants, bags: readonly Bag[], crop: Crop, tub: boolean): Portion[] {
   const usable = bags.filter((b) => allowed(b, crop, tub));
+  const single = oneForEach(wants, usable);
+  const faults = faultsOf(single, wants);
+  if (faults.every((x) => x <= 0.01) || usable.length < 2) return single;
+  let best: { mix: Portion[]; faults: readonly number[] } = { mix: single, faults };
+  for (const weighed of mixesOf(usable, wants)) {
+    const mix = weighed.map(({ bag, g }): Portion => ({ bag, g, serves: NUTRIENTS.find((n) => wants[n] > 1e-9 && bag.grade[n] > 0)! }));
+    const found = faultsOf(mix, wants);
+    const better = compareFaults(found, best.faults) || (best.mix === single ? 0 : priceOf(mix) - priceOf(best.mix));
+    if (better < 0) best = { mix, faults: found };
+  }
+  return best.mix;
+}
+
+const priceOf = (mix: readonly Portion[]): number => mix.reduce((sum, p) => sum + cost(p), 0);
+
+function oneForEach(wants: Wants, usable: readonly Bag[]): Portion[] {
   const portions: Portion[] = [];
   const left = { ...wants };
   for (const nutrient of ['N', 'P2O5', 'K2O'] as const) {

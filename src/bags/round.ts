@@ -44,3 +44,10 @@ export function volumeOf(g: number, material: Material | null): number | null {
   if (!material?.ozPerCup) return null;
   return g / convert(material.ozPerCup[1], 'oz/cup', 'g/mL');
 }
+
+/** Lime and sulphur, downward so that a limit holds: half ounces or 10 g, quarter pounds or 50 g from a kilogram on. */
+export function roundAmendment(g: number, system: System): number {
+  const step = system === 'us' ? (g < 32 * OUNCE ? OUNCE / 2 : 4 * OUNCE) : g < 1000 ? 10 : 50;
+  const rounded = Math.floor(g / step + 1e-9) * step;
+  return rounded > 0 ? rounded : Math.floor(g);
+}

@@ -23,7 +23,7 @@ const FILE_CODES: readonly string[] = ['file-missing', 'file-unwritable', 'file-
 /** Mistakes in the input win over files that cannot be read, and both over questions. */
 function codeOf(notices: readonly Notice[]): number {
   const errors = notices.filter((n) => n.severity === 'error');
-  if (errors.some((n) => n.code === 'usage' || n.code === 'tree-unknown' || n.code === 'figure-unknown')) return EXIT.usage;
+  if (errors.some((n) => n.code === 'usage' || n.code === 'tree-unknown' || n.code === 'figure-unknown' || n.code === 'zone-unknown')) return EXIT.usage;
   if (errors.some((n) => !FILE_CODES.includes(n.code))) return EXIT.mistakes;
   return errors.length > 0 ? EXIT.file : EXIT.fine;
 }

@@ -1,6 +1,8 @@
 /** The grower's folder: reads `orchard.yaml` and the reports it names. Nothing outside the folder is read. */
-import { readFileSync, realpathSync, statSync } from 'node:fs';
+import { realpathSync } from 'node:fs';
 import { isAbsolute, join, relative, resolve } from 'node:path';
+import type { Entry } from '../orchard/diary.ts';
+import { DIARY_FILE } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { loadOrchard } from '../orchard/load.ts';
 import { NOWHERE } from '../orchard/where.ts';
@@ -13,6 +15,8 @@ import { readReport } from '../soil/read.ts';
 import type { Day } from '../units/date.ts';
 import type { Language } from '../words/words.ts';
 import { seasonOf } from '../when/season.ts';
+import { openDiary } from './diary-file.ts';
+import { readText, reason } from './files.ts';
 import type { Common, Io } from './io.ts';
 
 const ORCHARD_FILE = 'orchard.yaml';
@@ -21,6 +25,7 @@ export type Folder = {
   readonly path: string;
   readonly orchard: Orchard | null;
   readonly zones: readonly ZoneSoil[];
+  readonly diary: readonly Entry[];
   readonly files: readonly string[];
   readonly notices: readonly Notice[];
   readonly questions: readonly Question[];
@@ -30,29 +35,11 @@ export type Folder = {
 
 export const folderOf = (options: Common, io: Io): string => resolve(io.cwd, options.folder ?? '.');
 
-/** The text of a file, or the cause why it cannot be had: a key of words, or what the system said. */
-export function readText(path: string): { text: string } | { why: string } {
-  try {
-    if (statSync(path).isDirectory()) return { why: 'folder' };
-    const bytes = readFileSync(path);
-    if (bytes[0] === 0xff && bytes[1] === 0xfe) return { text: bytes.toString('utf16le') };
-    return { text: bytes.toString('utf8') };
-  } catch (e) {
-    return { why: reason(e) };
-  }
-}
-
-export function reason(e: unknown): string {
-  const code = e instanceof Error && 'code' in e ? String(e.code) : '';
-  const known: Readonly<Record<string, string>> = { ENOENT: 'absent', EACCES: 'denied', EPERM: 'denied', ENOSPC: 'full', EROFS: 'read-only', EISDIR: 'folder', ENOTDIR: 'no-folder' };
-  return known[code] ?? (e instanceof Error ? e.message : String(e));
-}
-
 /** Loads and checks everything, all mistakes at once. */
 export function openFolder(options: Common, io: Io, today: Day): Folder {
   const path = folderOf(options, io);
   const shown = options.folder ? join(options.folder, ORCHARD_FILE) : ORCHARD_FILE;
-  const base = { path, zones: [], files: [], questions: [], language: NOWHERE.language, today };
+  const base = { path, zones: [], diary: [], files: [], questions: [], language: NOWHERE.language, today };
   const source = readText(join(path, ORCHARD_FILE));
   if ('why' in source) return { ...base, orchard: null, notices: [notice(source.why === 'absent' ? 'no-orchard' : 'file-missing', 'error', { folder: options.folder ?? path, file: shown, why: source.why })] };
   const { orchard, notices, questions } = loadOrchard(source.text, ORCHARD_FILE);
@@ -78,9 +65,10 @@ export function openFolder(options: Common, io: Io, today: Day): Folder {
   const soils = zonesOf(readable, reports);
   const used = new Set(soils.zones.map((z) => z.sample.name));
   const asking = asked.filter((q) => q.facts.sample === '' || q.facts.sample === undefined || used.has(String(q.facts.sample)));
+  const diary = openDiary(path);
   return {
-    path, orchard, zones: soils.zones, files: [ORCHARD_FILE, ...reports.keys()], language: orchard.where.language, today,
-    notices: [...all, ...soils.notices, ...seasonMistakes(orchard, seasonOf(orchard, today))], questions: [...questions, ...asking],
+    path, orchard, zones: soils.zones, diary: diary.entries, files: [ORCHARD_FILE, ...reports.keys(), ...(diary.entries.length + diary.notices.length > 0 ? [DIARY_FILE] : [])], language: orchard.where.language, today,
+    notices: [...all, ...soils.notices, ...diary.notices, ...seasonMistakes(orchard, seasonOf(orchard, today))], questions: [...questions, ...asking],
   };
 }
 

@@ -9,6 +9,8 @@ export type Io = {
   /** All else. */
   readonly err: (text: string) => void;
   readonly stdin: () => Promise<string>;
+  /** Asks the person at the terminal; absent where none sits there. Rejects when they leave. */
+  readonly ask?: (question: string) => Promise<string>;
 };
 
 /** Options every command takes. */

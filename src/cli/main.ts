@@ -29,6 +29,12 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   const sheetOptions = (c: Command): Command => c.addOption(new Option('--as <form>', w('opt-as')).choices(['html', 'text']))
     .addOption(new Option('--paper <size>', w('opt-paper')).choices(['a4', 'letter'])).option('--large', w('opt-large')).option('--force', w('opt-force'));
 
+  const again = (value: string, before: readonly string[] = []): readonly string[] => [...before, value];
+  command('new', 'cmd-new').option('--name <text>', w('opt-name')).option('--where <text>', w('opt-where')).option('--bud-break <day>', w('opt-bud-break')).option('--last-frost <day>', w('opt-last-frost')).option('--first-frost <day>', w('opt-first-frost'))
+    .option('--tree <line>', w('opt-tree'), again).option('--zone <name>', w('opt-zone'), again).option('--shed <bag>', w('opt-shed'), again).option('--store <bag>', w('opt-store'), again)
+    .action(async (_: unknown, self: Command) => {
+      code = await (await import('./new.ts')).newCommand(self.optsWithGlobals<Common>(), io);
+    });
   command('read', 'cmd-read').argument('[report]').action(async (report: string | undefined, _: unknown, self: Command) => {
     code = await (await import('./read.ts')).readCommand(report, self.optsWithGlobals<Common>(), io);
   });
@@ -38,8 +44,31 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   sheetOptions(command('sheet', 'cmd-sheet').argument('[tree]')).action(async (tree: string | undefined, _: unknown, self: Command) => {
     code = await (await import('./sheet.ts')).sheetCommand(tree, self.optsWithGlobals<Common>(), io);
   });
+  command('diary', 'cmd-diary').argument('[sentence...]').option('--again', w('opt-again')).action(async (sentence: string[], _: unknown, self: Command) => {
+    code = await (await import('./diary.ts')).diaryCommand(sentence, self.optsWithGlobals<Common & { again?: true }>(), io);
+  });
   command('why', 'cmd-why').argument('<tree>').argument('[what]').action(async (tree: string, what: string | undefined, _: unknown, self: Command) => {
     code = (await import('./why.ts')).whyCommand(tree, what, self.optsWithGlobals<Common>(), io);
+  });
+  command('shop', 'cmd-shop').argument('[bag...]').option('--need <need>', w('opt-need')).action(async (bags: string[], _: unknown, self: Command) => {
+    code = await (await import('./shop.ts')).shopCommand(bags, self.optsWithGlobals<Common & { need?: string }>(), io);
+  });
+  command('weigh', 'cmd-weigh').argument('<need>').argument('<bag...>').action(async (need: string, bags: string[], _: unknown, self: Command) => {
+    code = await (await import('./weigh.ts')).weighCommand(need, bags, self.optsWithGlobals<Common>(), io);
+  });
+  command('blend', 'cmd-blend').argument('<bag...>').option('--balanced', w('opt-balanced')).action(async (bags: string[], _: unknown, self: Command) => {
+    code = await (await import('./blend.ts')).blendCommand(bags, self.optsWithGlobals<Common & { balanced?: true }>(), io);
+  });
+  command('ph', 'cmd-ph').argument('[zone]').option('--now <ph>', w('opt-now')).option('--goal <ph>', w('opt-goal')).option('--texture <words>', w('opt-texture')).option('--buffer <ph>', w('opt-buffer')).option('--method <buffer>', w('opt-method'))
+    .option('--acidity <n>', w('opt-acidity')).option('--cec <n>', w('opt-cec')).option('--carbonate <n>', w('opt-carbonate')).option('--organic-matter <n>', w('opt-organic')).option('--lime <rate>', w('opt-lime')).option('--depth <length>', w('opt-depth')).option('--area <area>', w('opt-area')).option('--material <label>', w('opt-material')).option('--crop <word>', w('opt-crop'))
+    .action(async (zone: string | undefined, _: unknown, self: Command) => {
+      code = (await import('./ph.ts')).phCommand(zone, self.optsWithGlobals<Common>(), io);
+    });
+  command('sources', 'cmd-sources').argument('[word...]').option('--coverage', w('opt-coverage')).action(async (words: string[], _: unknown, self: Command) => {
+    code = (await import('./sources.ts')).sourcesCommand(words, self.optsWithGlobals<Common>(), io);
+  });
+  command('page', 'cmd-page').argument('[file]').option('--site <dir>', w('opt-site')).option('--force', w('opt-force-page')).action(async (file: string | undefined, _: unknown, self: Command) => {
+    code = (await import('./page.ts')).pageCommand(file, self.optsWithGlobals<Common & { site?: string; force?: true }>(), io);
   });
   command('check', 'cmd-check').action(async (_: unknown, self: Command) => {
     code = (await import('./check.ts')).checkCommand(self.optsWithGlobals<Common>(), io);

@@ -21,10 +21,18 @@ async function stdin(): Promise<string> {
   return Buffer.concat(chunks).toString('utf8');
 }
 
+/** Questions on stderr, a line back for each; lines pasted together wait their turn. Rejects on ctrl-C and ctrl-D. */
+let reader: { ask: (question: string) => Promise<string>; close: () => void } | null = null;
+async function ask(question: string): Promise<string> {
+  reader ??= (await import('./ask.ts')).openReader();
+  return reader.ask(question);
+}
+
 process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(), today: `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`,
   out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin,
+  ...(process.stdin.isTTY && process.stdout.isTTY ? { ask } : {}),
 }).catch((e: unknown) => {
   process.stderr.write(`${say('en-US', 'notice', 'fault', { why: e instanceof Error ? e.message : String(e) })}\n`);
   return EXIT.fault;
-});
+}).finally(() => reader?.close());

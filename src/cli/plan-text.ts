@@ -4,6 +4,7 @@ import { idleReason } from '../sheet/build.ts';
 import { showDay, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { noticeText } from '../json/notices.ts';
+import { materialOf } from '../json/plan-json.ts';
 
 function treeLine(plan: Plan, t: TreePlan, width: number): string {
   const { language: L, units: system } = plan.orchard.where;
@@ -22,6 +23,16 @@ function treeLine(plan: Plan, t: TreePlan, width: number): string {
 export function treeLines(plan: Plan): string {
   const width = Math.max(...plan.trees.map((t) => t.tree.name.length), 4);
   return plan.trees.map((t) => treeLine(plan, t, width)).join('\n');
+}
+
+/** Lime and sulphur of this year, a line a tree. */
+export function phLines(plan: Plan): string[] {
+  const { language: L, units: system } = plan.orchard.where;
+  return plan.trees.filter((t) => (t.ph?.g ?? 0) > 0).map((t) => {
+    const said = showMass(t.ph!.g, system);
+    const amount = t.tree.count > 1 ? say(L, 'plan', 'each', { amount: said, count: t.tree.count }) : said;
+    return say(L, 'plan', 'ph-line', { tree: t.tree.name, amount, material: materialOf(t.ph!, L) ?? '', window: showWindow(t.ph!.window!.from, t.ph!.window!.until) });
+  });
 }
 
 export function buyLines(plan: Plan): string[] {

@@ -11,7 +11,7 @@ import { openFolder } from './folder.ts';
 import { say } from '../words/words.ts';
 import { give, questionList } from './answer.ts';
 import type { Common, Io } from './io.ts';
-import { buyLines, noticeLines, stopLine, treeLines } from './plan-text.ts';
+import { buyLines, noticeLines, phLines, stopLine, treeLines } from './plan-text.ts';
 
 /** A folder's plan, or what stands in its way. */
 export function planOf(folder: Folder, tree?: string): { plan: Plan } | { notices: readonly Notice[] } {
@@ -21,7 +21,7 @@ export function planOf(folder: Folder, tree?: string): { plan: Plan } | { notice
   if (tree !== undefined && !names.some((n) => n.toLowerCase() === tree.toLowerCase())) {
     return { notices: [notice('tree-unknown', 'error', { read: tree, guess: suggest(tree, names).join(', '), known: names.join(', ') })] };
   }
-  return { plan: planSeason(orchard, folder.zones, folder.today, tree) };
+  return { plan: planSeason(orchard, folder.zones, folder.today, { only: tree, diary: folder.diary }) };
 }
 
 export function planCommand(tree: string | undefined, options: Common, io: Io): number {
@@ -40,8 +40,10 @@ export function planCommand(tree: string | undefined, options: Common, io: Io): 
   }
   const title = plan.orchard.name ? say(L, 'plan', 'title', { orchard: plan.orchard.name, year: plan.season.year }) : say(L, 'plan', 'title-unnamed', { year: plan.season.year });
   const worth = noticeLines(plan);
+  const limed = phLines(plan);
   const text = [
     title, treeLines(plan), '',
+    ...(limed.length > 0 ? [say(L, 'plan', 'ph'), ...limed.map((l) => `  ${l}`)] : []),
     ...(plan.buy.length > 0 ? [say(L, 'plan', 'buy'), ...buyLines(plan).map((l) => `  ${l}`)] : []),
     ...(plan.days.length > 0 ? [stopLine(plan)] : []),
     ...(worth.length > 0 ? ['', say(L, 'plan', 'notices'), ...worth.map((l) => `  ${l}`)] : []),

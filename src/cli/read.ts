@@ -3,20 +3,19 @@ import { relative, resolve } from 'node:path';
 import { collector } from '../json/figures.ts';
 import { readJson } from '../json/read-json.ts';
 import type { RatedSample } from '../json/read-json.ts';
+import { ratingText, summary, takenAs } from '../json/read-words.ts';
 import type { Where } from '../orchard/where.ts';
 import { NOWHERE } from '../orchard/where.ts';
 import { rateSample } from '../rating/rate.ts';
-import type { Rated } from '../rating/rate.ts';
 import type { Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { readReport } from '../soil/read.ts';
 import type { Report } from '../soil/read.ts';
-import { ELEMENT_OF } from '../tables/items.ts';
-import { sourceOf } from '../tables/sources.ts';
 import { showDay } from '../words/show.ts';
-import { say, sayIfKnown } from '../words/words.ts';
+import { say } from '../words/words.ts';
 import { give, questionList } from './answer.ts';
-import { folderOf, openFolder, readText, reason } from './folder.ts';
+import { readText, reason } from './files.ts';
+import { folderOf, openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 
 export async function readCommand(file: string | undefined, options: Common, io: Io): Promise<number> {
@@ -83,39 +82,4 @@ function sampleText({ sample, rated }: RatedSample, questions: readonly Question
   const table = rows.map(([n, p, t, r]) => `${String(n).padStart(4)}  ${clip(p.replace(/\s+/g, ' '), 36)}  ${clip(t, 20)}  ${r}`.trimEnd());
   const dated = sample.taken ? `, ${say(L, 'read', 'taken', { day: showDay(sample.taken, true) })}` : '';
   return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(20)}  ${rating}`, ...table, '', summary(rated, where), ''].join('\n');
-}
-
-function takenAs({ reading: r }: Rated, where: Where): string {
-  const name = sayIfKnown(where.language, 'item', r.item);
-  const form = r.form ?? name;
-  const sign = r.below ? '<' : r.above ? '>' : '';
-  const unit = r.unit === null ? '?' : r.unit === 'pH' ? '' : r.unit;
-  if (r.value === null) return name;
-  return `${r.item === 'ph' ? name : form} ${sign}${r.value}${r.to === undefined ? '' : `-${r.to}`} ${unit}`.trim();
-}
-
-const MICRO = ['boron', 'zinc', 'manganese', 'copper', 'iron'];
-
-function ratingText(r: Rated, where: Where): string {
-  const L = where.language;
-  if (r.reading.item === 'ph' && r.target) return say(L, 'rating', r.target === 'at' ? 'at-ph' : r.target === 'above' ? 'above-ph' : 'below-ph');
-  const dosed = MICRO.includes(r.reading.item) ? `; ${say(L, 'rating', 'not-dosed')}` : '';
-  if (r.rating === null) return ELEMENT_OF[r.reading.item] ? say(L, 'rating', 'no-scale') + dosed : say(L, 'rating', 'informs');
-  const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');
-  return `${say(L, 'rating', r.rating)} ${by}${dosed}`;
-}
-
-/** "So: no phosphate, no lime; ..." */
-function summary(rated: readonly Rated[], where: Where): string {
-  const L = where.language;
-  const target = (item: string): Rated['target'] => rated.find((r) => r.reading.item === item)?.target ?? null;
-  const p = target('phosphorus');
-  const k = target('potassium');
-  const ph = target('ph');
-  const parts = [
-    say(L, 'read', p === null ? 'so-p-unknown' : p === 'at' || p === 'above' ? 'so-p-none' : 'so-p-some'),
-    say(L, 'read', k === null ? 'so-k-unknown' : k === 'above' ? 'so-k-none' : k === 'at' ? 'so-k-crop' : 'so-k-some'),
-    ...(ph === null ? [] : [say(L, 'read', ph === 'at' ? 'so-ph-fine' : ph === 'above' ? 'so-ph-high' : 'so-ph-low')]),
-  ];
-  return `${say(L, 'read', 'so', { text: parts.join(', ') })}. ${say(L, 'read', 'so-n')}`;
 }

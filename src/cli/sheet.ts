@@ -1,6 +1,5 @@
 /** `medlar sheet [TREE]`: writes the feeding sheet, and says where. A sheet changed by hand is left alone. */
-import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { notice } from '../reason/notice.ts';
 import type { Notice } from '../reason/notice.ts';
@@ -10,10 +9,12 @@ import type { SheetForm, Template } from '../sheet/render.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { count } from './counts.ts';
-import { openFolder, readText, reason } from './folder.ts';
+import { readText } from './files.ts';
+import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { planOf } from './plan.ts';
 import { treeLines } from './plan-text.ts';
+import { writeOwn } from './write.ts';
 
 type SheetOptions = Common & { readonly as?: SheetForm; readonly paper?: 'a4' | 'letter'; readonly large?: true; readonly force?: true };
 
@@ -62,31 +63,4 @@ async function ownTemplate(folder: string, form: SheetForm): Promise<{ template?
   const { compileOwn } = await import('../sheet/own-template.ts');
   const { template, notices } = compileOwn(source.text, file, form);
   return template ? { template, notices } : { notices };
-}
-
-const MARK = /\n?(?:<!-- medlar ([0-9a-f]{16}) -->|# medlar ([0-9a-f]{16}))\n?$/;
-const digest = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
-
-/** Writes through a temporary file and a rename; a file that is not ours, or was edited, stays unless forced. */
-function writeOwn(path: string, shown: string, text: string, form: SheetForm, force: boolean): Notice | null {
-  try {
-    if (!force && existsSync(path)) {
-      const old = readFileSync(path, 'utf8');
-      const mark = MARK.exec(old);
-      if (!mark || (mark[1] ?? mark[2]) !== digest(old.slice(0, mark.index))) return notice('file-edited', 'error', { file: shown });
-    }
-    const body = text.replace(/\n$/, '');
-    const mark = form === 'html' ? `<!-- medlar ${digest(body)} -->` : `# medlar ${digest(body)}`;
-    const temporary = `${path}.${process.pid}.tmp`;
-    try {
-      writeFileSync(temporary, `${body}\n${mark}\n`);
-      renameSync(temporary, path);
-    } catch (e) {
-      rmSync(temporary, { force: true });
-      throw e;
-    }
-    return null;
-  } catch (e) {
-    return notice('file-unwritable', 'error', { file: shown, why: reason(e) });
-  }
 }

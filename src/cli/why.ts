@@ -1,20 +1,20 @@
 /** `medlar why TREE [N|P2O5|K2O|dose|date]` or `medlar why ID`: a figure in one sentence, then all it came from, with the sources. */
 import { collector } from '../json/figures.ts';
 import { planJson } from '../json/plan-json.ts';
-import { citeOf, reasonOf, valueOf } from '../json/reason.ts';
+import { citeOf, valueOf } from '../json/reason.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { planSeason } from '../plan.ts';
 import type { Figure } from '../reason/figure.ts';
 import { notice } from '../reason/notice.ts';
-import { sourceOf } from '../tables/sources.ts';
 import { showDay, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
+import { explain } from './explain.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { planOf } from './plan.ts';
 
-const ASKED = ['N', 'P2O5', 'K2O', 'dose', 'date'] as const;
+const ASKED = ['N', 'P2O5', 'K2O', 'lime', 'dose', 'date'] as const;
 type Asked = (typeof ASKED)[number];
 
 export function whyCommand(tree: string, what: string | undefined, options: Common, io: Io): number {
@@ -30,7 +30,7 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
   if ('notices' in planned) return give({ command: 'why', result: null, notices: planned.notices, language: L }, json, io);
 
   // Ids are those of the whole plan, so that what `plan --json` shows can be asked here.
-  const whole = planSeason(folder.orchard!, folder.zones, folder.today);
+  const whole = planSeason(folder.orchard!, folder.zones, folder.today, { diary: folder.diary });
   const figures = collector(L, whole.orchard.where.units);
   planJson(whole, figures);
   const all = figures.all();
@@ -38,7 +38,7 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
   const t = whole.trees.find((x) => x.tree.name.toLowerCase() === tree.toLowerCase());
   const roots = isId ? [figures.figure(tree)!] : rootsOf(t!, asked);
   const ids = roots.map((f) => figures.id(f));
-  const text = isId || asked !== undefined ? roots.map((f) => explain(f, whole)).join('\n') : roots.map((f) => explain(f, whole)).join('\n\n');
+  const text = isId || asked !== undefined ? roots.map((f) => explain(f, L, whole.orchard.where.units)).join('\n') : roots.map((f) => explain(f, L, whole.orchard.where.units)).join('\n\n');
   const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}` : '';
   const others = t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
   return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${others}\n` }, json, io);
@@ -47,23 +47,18 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
 function rootsOf(t: TreePlan, asked: Asked | undefined): Figure[] {
   switch (asked) {
     case 'N': case 'P2O5': case 'K2O': return [t.need[asked]];
+    case 'lime': return phRoots(t);
     case 'dose': return t.feeds.map((f) => f.planned);
     case 'date': return t.feeds.map((f) => f.window.why);
     default: return [t.need.N, t.need.P2O5, t.need.K2O];
   }
 }
 
-/** The figure's sentence, its source, and below it, indented, what it came from. */
-function explain(f: Figure, plan: Plan, depth = 0, seen = new Set<Figure>()): string {
-  const { language: L, units: system } = plan.orchard.where;
-  const pad = '  '.repeat(depth);
-  const head = `${pad}${reasonOf(f, L, system)}`;
-  if (seen.has(f)) return head;
-  seen.add(f);
-  const plain = f.cite.source === 'definition' || f.cite.source === 'grower' || f.cite.source === 'lab';
-  const url = sourceOf(f.cite.source)?.url;
-  const cite = plain ? [] : [`${pad}    ${citeOf(f.cite, L)}`, ...(url ? [`${pad}    ${url}`] : [])];
-  return [head, ...cite, ...f.from.map((x) => explain(x, plan, depth + 1, seen))].join('\n');
+/** The dose of lime or sulphur, else what stands against it; the rates of every publication that fits. */
+function phRoots(t: TreePlan): Figure[] {
+  if (!t.ph) return [];
+  const { dose, goal, swallowed, rates } = t.ph.plan;
+  return [...(dose ? [dose] : []), ...(swallowed ? [swallowed.sulphur] : []), ...(dose || swallowed ? [] : [goal]), ...rates];
 }
 
 function dateText(t: TreePlan, plan: Plan): string {

@@ -1,9 +1,13 @@
 /** The answer of `plan`. Amounts of `trees` are for one plant; `buy` is for the orchard. */
-import type { Feed, Plan, TreePlan } from '../plan.ts';
+import type { Feed } from '../bags/doses.ts';
+import type { Plan, TreePlan } from '../plan.ts';
 import type { Figure } from '../reason/figure.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import type { Nutrient } from '../units/substance.ts';
+import type { Language } from '../words/words.ts';
+import { say } from '../words/words.ts';
 import type { Collector } from './figures.ts';
+import { phJson } from './ph-json.ts';
 
 const each = <T>(of: (n: Nutrient) => T): Record<Nutrient, T> => Object.fromEntries(NUTRIENTS.map((n) => [n, of(n)])) as Record<Nutrient, T>;
 
@@ -14,13 +18,24 @@ export function planJson(plan: Plan, figures: Collector): unknown {
     lastNitrogenWhy: figures.id(plan.season.lastFigure),
     trees: plan.trees.map((t) => treeJson(t, figures)),
     days: plan.days.map((d) => ({
-      from: d.from, until: d.until,
+      number: d.number, from: d.from, until: d.until,
       doses: d.doses.map(({ plan: t, feed }) => ({ tree: t.tree.name, count: t.tree.count, bag: feed.bag.label, g: feed.g, mL: feed.mL })),
     })),
-    buy: plan.buy.map((p) => ({ bag: p.bag.label, bags: p.bags, cost: p.cost, leftG: p.leftG })),
-    ph: plan.trees.flatMap((t) => (t.ph?.verdict === 'leave'
-      ? [{ zone: t.tree.zone ?? null, tree: t.tree.name, now: t.ph.now, goal: [t.ph.low, t.ph.high], material: null, gPerM2: 0, g: 0, range: null, doses: [], verdict: 'leave' }] : [])),
+    buy: plan.buy.map((p) => ({ bag: p.bag.label, needG: p.needG, bags: p.bags, cost: p.cost, leftG: p.leftG })),
+    ph: plan.trees.flatMap((t) => phRows(t, plan.orchard.where.language, figures)),
   };
+}
+
+/** One row a tree whose soil was tested. */
+export function phRows(t: TreePlan, language: Language, figures: Collector): unknown[] {
+  if (!t.ph) return [];
+  return [phJson(t.ph.plan, { zone: t.ph.zone, tree: t.tree.name, material: materialOf(t.ph, language), g: t.ph.g, window: t.ph.window }, figures)];
+}
+
+/** The bag's own name, or the plain material where none is listed. */
+export function materialOf({ bag, plan }: NonNullable<TreePlan['ph']>, language: Language): string | null {
+  if (plan.verdict !== 'lime' && plan.verdict !== 'sulphur') return null;
+  return bag?.label ?? say(language, 'plan', `any-${plan.verdict}`);
 }
 
 function treeJson(t: TreePlan, figures: Collector): unknown {
@@ -38,6 +53,7 @@ function treeJson(t: TreePlan, figures: Collector): unknown {
       ? { crown: { diameterM: t.facts.crown.diameter.value, m2: t.facts.crown.area.value }, crownWhy: { diameterM: figures.id(t.facts.crown.diameter), m2: figures.id(t.facts.crown.area) } }
       : { crown: null }),
     feeds: t.feeds.map((f) => feedJson(f, figures)),
+    fed: t.fed.map((f) => ({ date: f.date, bag: f.bag, g: f.g })),
     supplied: t.supplied, over: t.over, short: t.short,
   };
   return result;

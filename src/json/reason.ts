@@ -17,6 +17,7 @@ export function valueOf(f: Figure, language: Language, system: System): string {
   if (f.unit === 'm2' && system === 'us') return `${Math.round(f.value / (INCH * 12) ** 2)} sq ft`;
   if (f.unit === 'year') return f.value === 1 ? say(language, 'unit', 'years-1') : `${f.value} ${say(language, 'unit', 'years')}`;
   if (f.unit === 'day') return timeOf(f.value, language);
+  if (f.unit === 'pH') return String(Math.round(f.value * 100) / 100);
   if (f.unit === 'L') return `${showFraction(f.value)} L`;
   return showValue(f.value, f.unit);
 }

@@ -1,5 +1,7 @@
 /** The answers' shapes, for `medlar schema` and for the tests that hold every answer against them. */
 import * as z from 'zod';
+import { VERDICTS, WHYS } from '../bags/shop.ts';
+import { WHATS } from '../orchard/diary.ts';
 import { FLAGS } from '../orchard/tree.ts';
 import { orchardSchema } from '../orchard/load.ts';
 import { MARKS } from '../reason/figure.ts';
@@ -7,6 +9,7 @@ import { viewSchema } from '../sheet/view.ts';
 import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';
 import { ITEMS, METHODS, UNIT_PATTERNS } from '../tables/items.ts';
 import { RATINGS } from '../tables/ratings.ts';
+import { NUTRIENTS } from '../units/substance.ts';
 import { keysOf } from '../words/words.ts';
 
 const id = z.string().meta({ description: 'an id of `figures`' });
@@ -29,20 +32,44 @@ const ringWhy = z.strictObject({ fromM: id, toM: id, m2: id });
 const feed = z.strictObject({
   bag: z.string(), g: z.number().meta({ description: 'rounded, for one plant' }), gExact: z.number(), gExactWhy: id, mL: z.number().nullable(), from: day, fromWhy: id, until: day, ring: ring.nullable(), ringWhy: ringWhy.optional(),
 });
+const phRow = z.strictObject({
+  zone: z.string().nullable(), tree: z.string().nullable(), verdict: z.enum(['leave', 'lime', 'sulphur', 'cannot']), reason: z.string(), now: z.number(), nowWhy: id, goal: z.number(), goalWhy: id, suits: z.tuple([z.number(), z.number()]),
+  material: z.string().nullable(), gPerM2: z.number().meta({ description: 'product, this year' }), gPerM2Why: id.optional(), g: z.number().nullable().meta({ description: 'product for one plant' }),
+  range: z.tuple([z.number(), z.number()]).nullable().meta({ description: 'g/m2, what publications give: on the surface for lime, for the whole way for sulphur' }), rangeWhy: z.tuple([id, id]).optional(), ratesWhy: z.array(id),
+  dugIn: z.strictObject({ gPerM2: z.number(), depthM: z.number() }).nullable().meta({ description: 'pure calcium carbonate, if it were dug in' }), dugInWhy: z.strictObject({ gPerM2: id }).optional(),
+  freeLime: z.strictObject({ percent: z.number(), years: z.int() }).optional(), freeLimeWhy: id.optional(),
+  doses: z.array(z.strictObject({ g: z.number().nullable(), gPerM2: z.number(), from: day, until: day })),
+});
 const plan = z.strictObject({
   season: z.int(), lastNitrogen: day, lastNitrogenWhy: id,
   trees: z.array(z.strictObject({
     name: z.string(), count: z.int(), verdict: z.enum(['feed', 'none', 'wait']), need: per(z.number()), needWhy: per(id), span: per(z.tuple([z.number(), z.number()])), spanWhy: per(z.tuple([id, id])), rulesWhy: z.array(id),
     if: z.strictObject({ code: z.literal('shoots-below'), belowM: z.number() }).optional(), ifWhy: id.optional(), none: z.string().optional(), stops: z.array(z.string()),
     crown: z.strictObject({ diameterM: z.number(), m2: z.number() }).nullable(), crownWhy: z.strictObject({ diameterM: id, m2: id }).optional(),
-    feeds: z.array(feed), supplied: per(z.number()), over: per(z.number()), short: per(z.number()),
+    feeds: z.array(feed), fed: z.array(z.strictObject({ date: day, bag: z.string().nullable(), g: z.number().nullable() })), supplied: per(z.number()), over: per(z.number()), short: per(z.number()),
   })),
-  days: z.array(z.strictObject({ from: day, until: day, doses: z.array(z.strictObject({ tree: z.string(), count: z.int(), bag: z.string(), g: z.number(), mL: z.number().nullable() })) })),
-  buy: z.array(z.strictObject({ bag: z.string(), bags: z.int().nullable(), cost: z.number().nullable(), leftG: z.number().nullable() })),
-  ph: z.array(z.strictObject({
-    zone: z.string().nullable(), tree: z.string().nullable(), now: z.number(), goal: z.tuple([z.number(), z.number()]), material: z.string().nullable(), gPerM2: z.number(), g: z.number().nullable(), range: z.tuple([z.number(), z.number()]).nullable(),
-    doses: z.array(z.unknown()), verdict: z.enum(['leave', 'lime', 'sulphur', 'cannot']),
+  days: z.array(z.strictObject({ number: z.int(), from: day, until: day, doses: z.array(z.strictObject({ tree: z.string(), count: z.int(), bag: z.string(), g: z.number(), mL: z.number().nullable() })) })),
+  buy: z.array(z.strictObject({ bag: z.string(), needG: z.number(), bags: z.int().nullable(), cost: z.number().nullable(), leftG: z.number().nullable() })),
+  ph: z.array(phRow),
+});
+
+const diaryEntry = z.strictObject({
+  date: day, trees: z.array(z.string()), what: z.enum(WHATS), bag: z.string().nullable(), amount: z.string().nullable().meta({ description: 'as typed, for one plant' }),
+  g: z.number().nullable(), m: z.number().nullable(), note: z.string(), line: z.int(),
+});
+
+const limit = z.strictObject({ nutrient: z.enum(NUTRIENTS as [string, ...string[]]), g: z.number() }).nullable().optional();
+const weighed = z.strictObject({
+  bags: z.array(z.strictObject({ label: z.string(), grade: per(z.number()).meta({ description: '% of the product' }), g: z.number(), mL: z.number().nullable() })),
+  supplied: per(z.number()), over: per(z.number()), short: per(z.number()),
+  limiting: limit.meta({ description: 'of a single bag: the most that exceeds nothing named' }), covering: limit.meta({ description: 'of a single bag: the least that meets everything named' }),
+});
+const blended = z.strictObject({ grade: per(z.number()), parts: z.array(z.strictObject({ label: z.string(), share: z.number().min(0).max(1) })) });
+const shop = z.strictObject({
+  bags: z.array(z.strictObject({
+    label: z.string(), verdict: z.enum(VERDICTS as [string, ...string[]]), why: z.enum(WHYS), bags: z.int().nullable(), cost: z.number().nullable(), costPerNeededKg: z.number().nullable(), leftG: z.number().nullable(), over: per(z.number()), short: per(z.number()),
   })),
+  purchase: z.strictObject({ bags: z.array(z.strictObject({ label: z.string(), bags: z.int() })), cost: z.number(), over: per(z.number()), short: per(z.number()) }).nullable().meta({ description: 'the cheapest whole bags that together meet the need as well as these bags can' }),
 });
 
 const figure = z.strictObject({ value: z.number(), unit: z.string(), of: z.string(), step: z.string(), text: z.string(), from: z.array(id), cite });
@@ -53,8 +80,23 @@ const envelope = (result: z.ZodType) => z.strictObject({
   figures: z.record(z.string(), figure),
 });
 
+const counts = z.record(z.string(), z.int().nonnegative());
+const sources = z.strictObject({
+  sources: z.array(z.strictObject({
+    id: z.string(), title: z.string(), publisher: z.string(), year: z.int().nullable(), url: z.string().nullable(), mark: cite.shape.mark.nullable(), figures: z.int(),
+    rows: z.array(z.strictObject({ table: z.string(), what: z.string(), value: z.number().nullable(), unit: z.string().nullable(), at: z.string(), mark: cite.shape.mark })).optional(),
+  })),
+  coverage: z.strictObject({
+    crops: z.record(z.string(), z.strictObject({ nitrogen: z.int(), growth: z.int(), potash: z.int(), ph: z.int() })), methods: counts, scales: counts, languages: counts, lime: counts, regions: counts,
+  }).optional(),
+});
+
 export const ANSWERS = {
+  diary: envelope(z.strictObject({ entries: z.array(diaryEntry), written: z.int() })),
+  new: envelope(z.strictObject({ files: z.array(z.string()) })), page: envelope(z.strictObject({ files: z.array(z.string()) })), sources: envelope(sources),
   read: envelope(read), plan: envelope(plan), sheet: envelope(z.strictObject({ files: z.array(z.string()) })), why: envelope(z.strictObject({ ids: z.array(id) })),
+  shop: envelope(shop), weigh: envelope(weighed), blend: envelope(blended),
+  ph: envelope(z.strictObject({ ph: z.array(phRow) })),
   check: envelope(z.strictObject({ files: z.array(z.string()), trees: z.int(), zones: z.int() })),
   medlar: envelope(z.strictObject({ season: z.int(), trees: z.int(), next: z.strictObject({ day: z.int(), from: day, until: day, trees: z.string() }).nullable() })),
 } as const;
@@ -64,5 +106,5 @@ export const INPUTS = { orchard: orchardSchema, view: viewSchema } as const;
 
 export const closedLists = (): Record<string, readonly string[]> => ({
   crops: [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES], sizes: SIZES, flags: FLAGS, items: ITEMS, methods: METHODS, units: [...UNIT_PATTERNS.map(([u]) => u), 'pH', 'index'],
-  ratings: RATINGS, marks: MARKS, notices: keysOf('notice'), questions: keysOf('ask').filter((k) => !k.startsWith('changes-') && k !== 'dont-know'), steps: keysOf('step'),
+  whys: WHYS, ratings: RATINGS, marks: MARKS, notices: keysOf('notice'), questions: keysOf('ask').filter((k) => !k.startsWith('changes-') && k !== 'dont-know'), steps: keysOf('step'),
 });

@@ -18,6 +18,8 @@ export type Facts = {
   readonly crown: Crown;
   readonly soil: Soil | null;
   readonly where: Where;
+  /** Grams of N that the diary has for last season; null where nobody knows. */
+  readonly lastN: number | null;
 };
 
 /** Stated not bearing, or nothing stated and four years or less in the ground (our judgement). */

@@ -19,7 +19,7 @@ import type { Nitrogen } from './rules.ts';
 import { applyRule, blueberry, citrusRow, fits } from './rules.ts';
 
 export type NoneId =
-  | 'planting-year' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'table-none';
+  | 'planting-year' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none';
 
 export type NitrogenNeed = {
   readonly need: Nitrogen;
@@ -54,7 +54,11 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
   if (!leaf && growth !== null && range) {
     const measured = told(growth, 'm', 'growth', f.tree.name);
     if (growth > range.high.value) return none('growth-above', range.high.cite, [measured, range.high]);
-    if (growth >= range.low.value) return none('growth-within', range.low.cite, [measured, range.low, range.high]);
+    if (growth >= range.low.value) {
+      const edges = [measured, range.low, range.high];
+      if (f.lastN === null || f.lastN <= 0) return none(f.lastN === null ? 'growth-within' : 'growth-repeat', range.low.cite, edges);
+      return repeated(f, f.lastN, edges);
+    }
   }
   const dose = byRule(f);
   if (!leaf && growth !== null && range) {
@@ -64,6 +68,15 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
   const conditional = !leaf && growth === null && range !== null && !f.young;
   const short = leaf ? leaf.short : 0;
   return { ...adjusted(f, dose, short, dose.need.cite), ifBelow: conditional ? range.low : null };
+}
+
+/** Growth as it should be: what the diary has for last year, within the rules. */
+function repeated(f: Facts, lastN: number, edges: readonly Figure[]): NitrogenNeed {
+  const dose = byRule(f);
+  const last = figure(lastN, 'g', 'N', 'fed-last-year', { source: 'grower', at: 'diary', mark: 'read' });
+  const cite: Cite = { source: 'medlar', at: 'repeat', mark: 'judgement' };
+  const need = figure(Math.min(lastN, dose.need.value), 'g', 'N', 'repeat', cite, [last, dose.need, ...edges]);
+  return { ...adjusted(f, { ...dose, need }, 0, dose.need.cite), ifBelow: null };
 }
 
 type Dose = { need: Nitrogen; cap: number; doses: number };

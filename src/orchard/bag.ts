@@ -5,7 +5,10 @@ import { notice } from '../reason/notice.ts';
 import type { Material } from '../tables/materials.ts';
 import { ELEMENTAL_LABELS, MATERIALS } from '../tables/materials.ts';
 import { ELEMENT_SHARE } from '../units/substance.ts';
-import { massOf, numberOf } from './measure.ts';
+import type { Amendment } from './amendment.ts';
+import { amendmentOf } from './amendment.ts';
+import { amountsIn } from './label-amounts.ts';
+import { numberOf } from './measure.ts';
 
 /** N, P2O5 and K2O as shares from 0 to 1. */
 export type Grade = { readonly N: number; readonly P2O5: number; readonly K2O: number };
@@ -26,15 +29,20 @@ export type Bag = {
   readonly liquid: boolean;
   readonly chloride: boolean;
   readonly weedKiller: boolean;
+  /** Lime or sulphur: it feeds nothing and is planned by the pH. */
+  readonly amends?: Amendment;
   readonly place: Place;
 };
 
 export type BagResult = { readonly bag: Bag | null; readonly notices: readonly Notice[] };
 
-const GRADE = /(?:npk *)?(\d+(?:\.\d+)?) *[-–/:] *(\d+(?:\.\d+)?) *[-–/:] *(\d+(?:\.\d+)?)(?: *\+ *[\d.]+ *[A-Za-z]+)*/i;
-const PRICE = /^(?:([$£€])|([A-Z]{1,2}\$)) *(\d+(?:[.,]\d{1,2})?)$|^(\d+(?:[.,]\d{1,2})?) *([$£€]|USD|EUR|GBP|AUD|NZD)$/;
-const LEFT = /^(?:(half|quarter|third|all|none|three quarters|two thirds)|(.+?))(?: +(?:of it|full))? +left$|^(half|quarter) full$/i;
-const SHARE: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3, all: 1, none: 0, 'three quarters': 3 / 4, 'two thirds': 2 / 3 };
+const DASH = ' *[-‐‑‒–—−/:] *';
+const PART = '(\\d+(?:[.,]\\d{1,2})?)';
+/** Three numbers, and behind them what the label adds: "+24S", "-24S", "(2 MgO)". */
+const GRADE = new RegExp(`(?:n-?p-?k:? *)?(?<![\\d.,])${PART}${DASH}${PART}${DASH}${PART}(?:-\\d+(?:\\.\\d+)?(?![\\d.])(?: *%? *[A-Za-z]{1,3}\\b)?| *\\+ *[\\d.]+ *%? *[A-Za-z]+| *\\(? *\\d+(?:[.,]\\d+)? *%? *(?:SO3|S|CaO|Ca|MgO|Mg|Fe|TE)\\b\\)?)*`, 'i');
+/** A number or a currency that stands alone, such as a weight without its unit. */
+const LOST = /[$£€]|^[-+]?\d(?![\d.,]*\s*%)|(?:^|\s)[-+]?\d[\d.,]*$|\bleft$/;
+const SAYS_NO_NAME = /weed|herbicide|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i;
 
 /** Reads a label such as `Sulphate of ammonia, 21-0-0 +24S, 4 lb, $9`. */
 export function parseBag(text: string, country: string | null, inShed: boolean, place: Place): BagResult {
@@ -47,30 +55,41 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
   let price: Bag['price'] = null;
   let left: { share?: number; g?: number } | null = null;
   const words = text.toLowerCase();
+  const unknown = (part: string): unknown => notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));
   for (const part of parts) {
-    const graded = GRADE.exec(part);
-    const weight = massOf(part);
-    const cost = PRICE.exec(part);
-    const rest = LEFT.exec(part);
-    if (graded && grade === null) {
-      grade = [Number(graded[1]), Number(graded[2]), Number(graded[3])];
-      printed = `${graded[1]!}-${graded[2]!}-${graded[3]!}`;
-      label ||= part.slice(0, graded.index).trim();
-    } else if (typeof weight === 'number') g = weight;
-    else if (weight) notices.push(notice('number-two-ways', 'error', { read: weight.unclear, dot: weight.unclear.replace(',', '.'), plain: weight.unclear.replace(',', '') }, place));
-    else if (cost) price = { amount: Number((cost[3] ?? cost[4]!).replace(',', '.')), currency: cost[1] ?? cost[2] ?? cost[5]! };
-    else if (rest) {
-      const said = (rest[1] ?? rest[3] ?? '').toLowerCase();
-      const share = Object.hasOwn(SHARE, said) ? SHARE[said] : undefined;
-      const amount = rest[2] ? massOf(rest[2]) : null;
-      left = share !== undefined ? { share } : typeof amount === 'number' ? { g: amount } : null;
-      if (!left) notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));
-    } else if (!label) label = part;
-    else if (/^[$£€]/.test(part) || /^\d/.test(part) || numberOf(part) !== null) notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));
-    else if (!/weed|herbicide|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i.test(part)) label += `, ${part}`;
+    const graded: RegExpExecArray | null = grade === null ? GRADE.exec(part) : null;
+    if (graded) {
+      const numbers: string[] = [graded[1]!, graded[2]!, graded[3]!].map((n) => n.replace(',', '.'));
+      grade = [Number(numbers[0]), Number(numbers[1]), Number(numbers[2])];
+      printed = numbers.join('-');
+    }
+    const pieces = graded ? [part.slice(0, graded.index), part.slice(graded.index + graded[0].length)] : [part];
+    for (const [at, piece] of pieces.entries()) {
+      const found = amountsIn(piece);
+      for (const weight of found.weights) {
+        if (weight !== null && typeof weight === 'object') notices.push(notice('number-two-ways', 'error', { read: weight.unclear, dot: weight.unclear.replace(',', '.'), plain: weight.unclear.replace(',', '') }, place));
+        // A second weight is the same in other units, or nobody knows which holds.
+        else if (!weight || (g !== null && Math.abs(weight - g) > 0.03 * g)) unknown(part);
+        else g ??= weight;
+      }
+      for (const cost of found.prices) {
+        if (cost && 'read' in cost) notices.push(notice('number-unclear', 'error', { ...cost }, place));
+        else if (!cost || price !== null) unknown(part);
+        else price = cost;
+      }
+      if (found.left) left = found.left;
+      if (found.left && found.left.g === undefined && found.left.share === undefined) unknown(part);
+      const rest = found.rest.replace(at === 0 && graded ? /[\s:(,–-]+$/ : /[\s,;]+$/, '');
+      if (rest === '' || (graded && at === 1 && !LOST.test(rest))) continue;
+      if (/[$£€]|\bleft$/.test(rest) || ((label !== '' || grade !== null) && (LOST.test(rest) || numberOf(rest) !== null))) unknown(part);
+      else if (label === '') label = rest;
+      else if (!SAYS_NO_NAME.test(rest)) label += graded ? '' : `, ${rest}`;
+    }
   }
   const material = materialOf(label, grade);
   grade ??= material ? [...material.grade] : null;
+  const amends = grade === null ? amendmentOf(text) : null;
+  if (amends) return { bag: notices.length > 0 ? null : amendmentBag(label, amends, { g, price, left: inShed ? inHandOf(g, left) : null, place }), notices };
   if (grade === null) {
     notices.push(notice('grade-missing', 'error', { bag: text }, place));
     return { bag: null, notices };
@@ -85,20 +104,26 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
   const [n, p, k] = grade;
   const oxide = elemental ? { P2O5: 1 / ELEMENT_SHARE.P2O5.share, K2O: 1 / ELEMENT_SHARE.K2O.share } : { P2O5: 1, K2O: 1 };
   if (notices.length > 0) return { bag: null, notices };
-  const inHand = left?.g ?? (g === null ? null : g * (left?.share ?? 1));
   return {
     notices,
     bag: {
       label: label || printed, printed, place, g, price, material,
       grade: { N: n / 100, P2O5: (p * oxide.P2O5) / 100, K2O: (k * oxide.K2O) / 100 },
       ...(elemental ? { elemental } : {}),
-      left: inShed ? inHand : null,
+      left: inShed ? inHandOf(g, left) : null,
       slow: /slow|coated|controlled/.test(words),
       liquid: /liquid/.test(words),
       chloride: k > 0 && carriesChloride(words, material),
       weedKiller: /(?<!sea ?)weed|herbicide|moss ?kill|2,4-d|dicamba|atrazine/.test(words),
     },
   };
+}
+
+/** What stands in the shed: the weight said to be left, else that share of the bag. */
+const inHandOf = (g: number | null, left: { share?: number; g?: number } | null): number | null => left?.g ?? (g === null ? null : g * (left?.share ?? 1));
+
+function amendmentBag(label: string, amends: Amendment, rest: Pick<Bag, 'g' | 'price' | 'left' | 'place'>): Bag {
+  return { label, printed: '', grade: { N: 0, P2O5: 0, K2O: 0 }, material: null, slow: false, liquid: false, chloride: false, weedKiller: false, amends, ...rest };
 }
 
 /** The potash of a blend is nearly always chloride unless the label says sulphate or names something grown (memory). */

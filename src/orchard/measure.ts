@@ -1,4 +1,5 @@
 /** Measures as growers write them: "12 ft", "5 ft 6 in", "1 1/2 m", "60 L", "40 lb", "2,5 m". */
+import type { Unit } from '../units/units.ts';
 import { convert } from '../units/units.ts';
 
 /** Why a text is no measure: an unclear comma is asked about, anything else is simply not one. */
@@ -51,3 +52,31 @@ export function lengthOf(text: string): Measured {
 export const volumeOf = (text: string): Measured => measured(text, VOLUMES);
 /** Grams. */
 export const massOf = (text: string): Measured => measured(text, MASSES);
+
+const AREAS: readonly (readonly [RegExp, 'sq ft' | 'm2' | 'acre' | 'ha'])[] = [[/^(?:sq\.? ?ft\.?|square feet|ft2|ft²)$/i, 'sq ft'], [/^(?:m2|m²|sq\.? ?m|square met(?:re|er)s?)$/i, 'm2'], [/^acres?$/i, 'acre'], [/^ha$/i, 'ha']];
+/** A comma before exactly three digits can only part thousands in an area or a rate with so many. */
+const plainNumber = (text: string): number | null => {
+  const n = numberOf(/^\d{1,3}(?:,\d{3})+$/.test(text) ? text.replace(/,/g, '') : text);
+  return typeof n === 'number' ? n : null;
+};
+
+/** Square metres; null for what is no area. */
+export function areaOf(text: string): number | null {
+  const m = /^([\d.,/ ]*\d) *(\D.*)$/.exec(text.trim());
+  const unit = m ? AREAS.find(([p]) => p.test(m[2]!.trim()))?.[1] : undefined;
+  const n = m ? plainNumber(m[1]!.trim()) : null;
+  return unit && n !== null && n > 0 ? convert(n, unit, 'm2') : null;
+}
+
+const RATES: readonly (readonly [RegExp, Unit])[] = [
+  [/^lbs?\.? ?(?:\/|per) ?1,?000 ?(?:sq\.? ?(?:ft|feet)\.?|square feet|ft2)$/i, 'lb/1000 sq ft'], [/^lbs?\.? ?(?:\/|per) ?100 ?(?:sq\.? ?(?:ft|feet)\.?|square feet|ft2)$/i, 'lb/100 sq ft'],
+  [/^lbs?\.? ?(?:\/|per|an) ?ac(?:re)?$/i, 'lb/acre'], [/^tons? ?(?:\/|per|an) ?ac(?:re)?$/i, 'ton/acre'], [/^t(?:onnes?)? ?(?:\/|per) ?ha$/i, 't/ha'], [/^kg ?(?:\/|per) ?ha$/i, 'kg/ha'], [/^g ?(?:\/|per) ?m(?:2|²)$/i, 'g/m2'],
+];
+
+/** "44 lb/1000 sq ft", "2 tons/acre", "2,5 t/ha", as printed; null for what is no rate. */
+export function rateOf(text: string): { readonly value: number; readonly unit: Unit } | null {
+  const m = /^(\d[\d.,]*) *(\D.*)$/.exec(text.trim());
+  const unit = m ? RATES.find(([p]) => p.test(m[2]!.trim()))?.[1] : undefined;
+  const n = m ? plainNumber(m[1]!) : null;
+  return unit && n !== null && n >= 0 ? { value: n, unit } : null;
+}

@@ -1,24 +1,89 @@
 /**
- * Whether a zone's pH suits what grows there. Inside the range: leave it alone.
- * Outside it the range is told and nothing is dosed: a lime or sulphur rate needs its own planner.
+ * Lime, sulphur or a reasoned no, for one crop on one soil: inside its range leave it alone; below, this year's surface dose of lime;
+ * above, sulphur where it can work, else a no with its numbers. Nothing follows a dose before a retest.
  */
-import type { Cite } from '../reason/figure.ts';
+import type { Figure } from '../reason/figure.ts';
+import { figure } from '../reason/figure.ts';
 import type { Crop } from '../tables/crops.ts';
-import { TREE_FRUIT } from '../tables/crops.ts';
-import { ECOCROP, PH_RANGES, TREE_FRUIT_PH } from '../tables/ph-ranges.ts';
+import { FREE_LIME_PH, SULPHUR_HOPELESS } from '../tables/sulphur.ts';
+import { convert } from '../units/units.ts';
+import type { LimeNeed } from './lime.ts';
+import { limeDose, limeNeed } from './lime.ts';
+import type { PhSoil } from './soil.ts';
+import { freeLime, sulphurDose, sulphurLimit, sulphurRates } from './sulphur.ts';
+import type { Suits } from './suits.ts';
+import { goalOf, suitsOf, TREES_IN_GENERAL } from './suits.ts';
 
-export type PhVerdict = { readonly now: number; readonly low: number; readonly high: number; readonly verdict: 'leave' | 'too-low' | 'too-high'; readonly cite: Cite };
+export type PhReason = 'inside' | 'goal-is-now' | 'retest' | 'tolerated' | 'lab' | 'sikora' | 'smp' | 'acidity' | 'texture' | 'none-needed' | 'no-rate' | 'sulphur' | 'free-lime' | 'too-high';
+type Rate = Figure<'g/m2', 'lime'> | Figure<'g/m2', 'sulphur'>;
 
-/** The suiting range of a crop: EcoCrop's optimum, widened by Washington's for tree fruit. Null for a crop without figures. */
-function phRange(crop: Crop): { low: number; high: number; cite: Cite } | null {
-  if (crop === 'other') return null;
-  const [low, high] = PH_RANGES[crop];
-  if (!TREE_FRUIT.includes(crop)) return { low, high, cite: ECOCROP };
-  return { low: Math.min(low, TREE_FRUIT_PH.low), high: Math.max(high, TREE_FRUIT_PH.high), cite: TREE_FRUIT_PH.cite };
+export type PhPlan = {
+  readonly verdict: 'leave' | 'lime' | 'sulphur' | 'cannot';
+  readonly reason: PhReason;
+  readonly now: Figure<'pH', 'soil'>;
+  readonly goal: Figure<'pH', 'soil'>;
+  readonly suits: Suits;
+  /** This year's dose of the product; null where nothing is spread. */
+  readonly dose: Rate | null;
+  readonly dugIn: LimeNeed | null;
+  /** Least and most that publications give: on the surface for lime by texture, for the whole way for sulphur. */
+  readonly range: readonly [Rate, Rate] | null;
+  /** Sulphur that free lime would swallow, and the years it would take, where the answer is no. */
+  readonly swallowed: { readonly sulphur: Figure<'lb/acre', 'sulphur'>; readonly percent: number; readonly years: number } | null;
+  /** All published rates behind a range. */
+  readonly rates: readonly Rate[];
+};
+
+export type PhAsk = {
+  /** Null for fruit trees in general. */
+  readonly crop: Crop | null;
+  readonly soil: PhSoil;
+  readonly goal?: number;
+  /** Of the product at hand: calcium carbonate equivalent, or sulphur, as a share of one. */
+  readonly strength: { readonly lime: number; readonly sulphur: number };
+  readonly state: string | null;
+  /** Whether lime or sulphur went on and no later sample tells what it did. */
+  readonly awaitsRetest: boolean;
+};
+
+/** Null for a crop that no range is held for. */
+export function phPlan(ask: PhAsk): PhPlan | null {
+  const { crop, soil } = ask;
+  const suits = crop === null ? TREES_IN_GENERAL : suitsOf(crop);
+  if (!suits) return null;
+  const now = soil.now;
+  const goal = ask.goal === undefined ? goalOf(crop, suits, now.value) : figure(ask.goal, 'pH', 'soil', 'told', { source: 'grower', at: 'goal', mark: 'read' });
+  const base = { now, goal, suits, dose: null, dugIn: null, range: null, swallowed: null, rates: [] };
+  const way = goal.value - now.value;
+  if (Math.abs(way) < 1e-9) return { ...base, verdict: 'leave', reason: ask.goal === undefined ? 'inside' : 'goal-is-now' };
+  if (ask.awaitsRetest) return { ...base, verdict: 'leave', reason: 'retest' };
+  return way > 0 ? { ...base, ...limed(ask, goal, suits) } : { ...base, ...acidified(ask, goal) };
 }
 
-export function phVerdict(crop: Crop, now: number): PhVerdict | null {
-  const range = phRange(crop);
-  if (!range) return null;
-  return { now, ...range, verdict: now < range.low ? 'too-low' : now > range.high ? 'too-high' : 'leave' };
+type Found = Pick<PhPlan, 'verdict' | 'reason'> & Partial<PhPlan>;
+
+function limed({ soil, strength, state, goal: asked }: PhAsk, wanted: Figure<'pH', 'soil'>, suits: Suits): Found {
+  const need = limeNeed(soil, wanted, state, asked ?? suits.high);
+  if (!need) return { verdict: 'cannot', reason: 'no-rate' };
+  const { goal } = need;
+  const dose = limeDose(need, strength.lime, soil);
+  if (dose.value <= 0) return { verdict: 'leave', reason: 'none-needed', goal, dugIn: need };
+  return { verdict: 'lime', reason: need.by, goal, dose, dugIn: need, range: need.range, rates: need.range ?? [] };
+}
+
+function acidified({ crop, soil, strength, goal: asked }: PhAsk, goal: Figure<'pH', 'soil'>): Found {
+  const rates = sulphurRates(soil, goal);
+  const range = rates.length > 0 ? [rates[0]!, rates.at(-1)!] as const : null;
+  const now = soil.now.value;
+  const limy = (soil.carbonate ?? 0) > 0;
+  const tooHigh = now > (crop === 'blueberry' ? SULPHUR_HOPELESS.value : FREE_LIME_PH.value);
+  if (limy || tooHigh) {
+    const percent = limy ? soil.carbonate! : 1;
+    const sulphur = freeLime(percent);
+    const years = Math.ceil(convert(sulphur.value, sulphur.unit, 'g/m2') / sulphurLimit().value);
+    return { verdict: 'cannot', reason: limy ? 'free-lime' : 'too-high', range, rates, swallowed: { sulphur, percent, years } };
+  }
+  if (crop !== 'blueberry' && asked === undefined) return { verdict: 'leave', reason: 'tolerated' };
+  if (!range) return { verdict: 'cannot', reason: 'no-rate' };
+  return { verdict: 'sulphur', reason: 'sulphur', range, rates, dose: sulphurDose(range[0], strength.sulphur) };
 }

@@ -1,5 +1,6 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
-import type { Feed, Plan, TreePlan } from '../plan.ts';
+import type { Feed } from '../bags/doses.ts';
+import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
 import { retestYear } from '../when/season.ts';
 import { addDays } from '../units/date.ts';
@@ -30,7 +31,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     const amounts = [...sums].map(([label, g]) => (products.size > 1 ? `${showMass(g, system)} ${label}` : showMass(g, system))).join(', ');
     const window = showWindow(day.from, day.until);
     return {
-      title: w('day', { n: i + 1 }),
+      title: w('day', { n: day.number }),
       when: w(whenOf(day, plan.season.budBreak, i), { window }),
       weigh: w('weigh', { amounts }), rows, done: w('done'), weighs: w('bag-weighs'),
     };
@@ -127,7 +128,7 @@ function stripOf(plan: Plan, w: Words): string {
   const first = [season.budBreak, ...plan.days.map((d) => d.from)].sort()[0]!;
   const start = `${addDays(first, -15).slice(0, 8)}01`;
   const end = addDays(season.firstFrost, 20);
-  const windows = plan.days.map((d, i) => ({ from: d.from, until: d.until, text: String(i + 1) }));
+  const windows = plan.days.map((d) => ({ from: d.from, until: d.until, text: String(d.number) }));
   const months = Array.from({ length: 12 }, (_, m) => showMonth(`2025-${String(m + 1).padStart(2, '0')}-01`).slice(0, 3));
   const label = w('drawing-year', { a: showDay(start), b: showDay(end), windows: plan.days.map((d) => showWindow(d.from, d.until)).join('; '), stop: showDay(season.lastNitrogen) });
   return drawStrip({ start, end, windows, stop: season.lastNitrogen, stopText: w('stop'), months, label });
@@ -147,25 +148,39 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)));
   const used = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)))];
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
+  const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
   const shorts = plan.trees.flatMap((t) => (t.need.verdict === 'feed'
     ? (['N', 'P2O5', 'K2O'] as const).filter((n) => t.short[n] > 0.08 * t.need[n].value && t.short[n] > OUNCE / 20).map((n) => w('short-line', { tree: t.tree.name, amount: showNutrient(t.short[n], system), nutrient: n === 'N' ? w('nutrient') : n })) : []));
   return {
     lime: limeOf(plan, w), why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shorts, assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w('test-again', { year: again }), slip: slipOf(plan, w),
-    cautions: plan.days.length === 0 ? [] : [
-      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })),
+    cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
+      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),
     ],
     foot: `${w('dagger')} ${say(language, 'say', 'not-endorsed')}`,
   };
 }
 
+/** What suits, what goes on this year and where, and each no with its reason. */
 function limeOf(plan: Plan, w: Words): string[] {
+  const { language } = plan.orchard.where;
   const known = plan.trees.filter((t) => t.ph);
   if (known.length === 0) return [w('lime-unknown')];
-  const off = known.filter((t) => t.ph!.verdict !== 'leave').map((t) => w('lime-off', { tree: t.tree.name, now: t.ph!.now, low: t.ph!.low, high: t.ph!.high }));
-  const fine = [...new Set(known.filter((t) => t.ph!.verdict === 'leave').map((t) => t.ph!.now))];
-  return [...(fine.length > 0 ? [w('lime-none', { values: fine.join(', ') })] : []), ...off];
+  const fine = [...new Set(known.filter((t) => t.ph!.plan.reason === 'inside').map((t) => t.ph!.plan.now.value))];
+  const doses = known.filter((t) => t.ph!.g > 0).map((t) => amendmentLine(plan, t, w));
+  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !known.some((t) => t.ph!.g > 0 && n.code === `ph-${t.ph!.plan.reason}`)).map((n) => say(language, 'notice', n.code, n.facts));
+  return [...(fine.length > 0 ? [w('lime-none', { values: fine.join(', ') })] : []), ...doses, ...(doses.length > 0 ? [w('lime-once')] : []), ...nos];
+}
+
+function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
+  const { language, units: system } = plan.orchard.where;
+  const ph = t.ph!;
+  const each = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
+  const [from, to] = showSpan(showLength(t.ring!.from.value, system), showLength(t.ring!.to.value, system));
+  const material = ph.bag?.label ?? say(language, 'plan', ph.plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur');
+  const weak = ph.plan.reason === 'texture' || isWeak(ph.plan.dose!) ? ' †' : '';
+  return `[ ] ${w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until), from, to })}`;
 }
 
 /** A small dose beside the leaflets the grower knows. */

@@ -31,7 +31,7 @@ const SATURATION_HEADING = /\b(?:cation|base)\s+saturation\b|\bsaturation\s*%|%\
 const SAMPLE = /^\s*(?:sample(?:\s+(?:id|name|no\.?|number|description))?|probenbezeichnung|muestra)\s*(?:[:=#|-]\s*|\s+(?=\d))(.*)$/i;
 const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|date taken|probenahme)\s*[:=|-]?\s*(.+)$/i;
 const DEPTH = /^\s*(?:depth|sample depth|sampling depth|probenahmetiefe)\s*[:=|-]?\s*(\d.*)$/i;
-const ANSWER = /^\s*(.+?)\s+(method|unit)\s*[:=]\s*(.+)$/i;
+const ANSWER = /^\s*(.+?)\s+(method|unit)\s*[:=]\s*(\S.*)$/i;
 
 /** Reads a report. `file` names it in notices. Never throws on any text. */
 export function readReport(text: string, file: string): Report {
@@ -114,7 +114,8 @@ export function readReport(text: string, file: string): Report {
     .filter((d) => d.readings.length > 0 || d.named || drafts.length === 1)
     .map((d, i) => finish(d, i, answers));
   if (samples.every((s) => s.readings.length === 0) && !notices.some((n) => n.severity === 'error')) {
-    notices.push(notice('nothing-read', 'error', { file }));
+    const blank = blankOf(lines, drafts.flatMap((d) => d.unread));
+    notices.push(blank ? notice('form-blank', 'warning', { file }, placeIn(file, blank.number, blank.raw, 0, blank.raw.length)) : notice('nothing-read', 'error', { file }));
   }
   return { samples, notices, questions: samples.flatMap((s) => s.readings.flatMap((r) => asked(r, answers, samples.length > 1 ? s.name : ''))) };
 }
@@ -125,6 +126,12 @@ function refuse(text: string, file: string): Notice | null {
   if (text.length > LARGEST_REPORT && text.split('\n').length < 10) return notice('line-too-long', 'error', { length: text.length, most: LONGEST_LINE }, placeIn(file, 1, text.slice(0, 60), 0, 1));
   if (text.length > LARGEST_REPORT) return notice('report-too-large', 'error', { file, size: text.length, most: LARGEST_REPORT });
   return null;
+}
+
+/** The first name without a value of a form that nobody has filled in; null where any other line stands there. */
+function blankOf(lines: readonly Line[], unread: readonly Unread[]): Line | null {
+  if (unread.some((u) => !/^#|:$/.test(u.text))) return null;
+  return lines.find((l) => /:\s*$/.test(l.text) && findNames(l.text).length > 0) ?? null;
 }
 
 function metaOf(text: string): { sample?: string; taken?: string; depth?: string; rest?: string } | null {

@@ -10,3 +10,9 @@ export const PH_RANGES: Readonly<Record<Exclude<Crop, 'other'>, readonly [low: n
 
 /** Washington's range for tree fruit in general serves where it is wider than EcoCrop's. */
 export const TREE_FRUIT_PH = { low: 6.0, high: 7.5, cite: { source: 'washington-em119e', at: 'soil pH', mark: 'read' } satisfies Cite } as const;
+
+/** Blueberry: acted on only above 5.3, and then to the top of EcoCrop's best range. */
+export const BLUEBERRY_PH = { low: 4.0, high: 5.3, cite: { source: 'extension-blueberry-ph', at: 'soil pH 4.0 to 5.3', mark: 'read' } satisfies Cite } as const;
+
+/** Lime aims half a unit above the low edge, never above the middle: six and a half for an apple. */
+export const LIME_GOAL = { above: 0.5, unit: 'pH', cite: { source: 'medlar', at: 'lime-goal', mark: 'judgement' } satisfies Cite } as const;

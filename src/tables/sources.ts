@@ -78,7 +78,36 @@ const SOURCES = {
   'virginia-slides': { title: 'Fruits in the home garden', publisher: 'Virginia Cooperative Extension', note: 'read in a copy' },
   'organic-sampling': { title: 'Nutrient management, sampling', publisher: 'New England Tree Fruit Management Guide', url: 'https://netreefruit.org/book/export/html/204' },
   'maine-safety': { title: 'Fertiliser cautions in Growing Fruit Trees in Maine', publisher: 'University of Maine Cooperative Extension', url: 'https://extension.umaine.edu/fruit/growing-fruit-trees-in-maine/fertilization/' },
+  'oregon-em9585': { title: 'EM 9585, Updated lime requirement recommendations for Oregon', publisher: 'Oregon State University Extension', year: 2025, url: 'https://extension.oregonstate.edu/catalog/em-9585-updated-lime-requirement-recommendations-oregon' },
+  'iowa-pm1688': { title: 'PM 1688, A general guide for crop nutrient and limestone recommendations', publisher: 'Iowa State University Extension', year: 2002, note: 'read in a copy' },
+  'ncr-221': { title: 'NCR-221, Recommended chemical soil test procedures for the north central region', publisher: 'North Central Regional Research' },
+  'penn-lime-turf': { title: 'Turf handbook, lime recommendations', publisher: 'Penn State Agricultural Analytical Services', url: 'https://agsci.psu.edu/aasl/soil-testing/fertility/handbooks/turf/tables/lime-recommendations-turf' },
+  'penn-home-garden': { title: 'Home garden report notes', publisher: 'Penn State Agricultural Analytical Services', url: 'http://agsci.psu.edu/aasl/online-report/home-garden' },
+  'lime-texture-page': { title: 'Raising pH with limestone', publisher: 'a garden page', url: 'http://www.agroconection.com/raising-ph-with-limestone.html', note: 'weak page' },
+  'lime-per-unit-page': { title: 'Make pH work', publisher: 'a garden page', url: 'http://www.garden-soil.com/garden_soil_make_ph_work_4.html', note: 'weak page' },
+  'whatcom-report': { title: 'A home orchard\'s soil report with its lime rates, 2015', publisher: 'a soil laboratory in Washington', year: 2015, url: 'https://growinggreener.blogspot.com/2015/12/soil-test-report-12815.html', note: 'read in a copy' },
+  'north-carolina-note16': { title: 'Note 16: Apples', publisher: 'North Carolina Department of Agriculture, Agronomic Division', year: 1994, url: 'http://digital.ncdcr.gov/cdm/ref/collection/p16062coll9/id/120798/' },
+  'north-carolina-lime': { title: 'Understanding Lime Recommendations', publisher: 'North Carolina State Extension, Lee County', year: 2016, url: 'https://lee.ces.ncsu.edu/2016/01/understanding-lime-recommendations-4/' },
+  'north-carolina-lime-tips': { title: 'Tips about soil pH and liming', publisher: 'North Carolina Department of Agriculture, Agronomic Division', year: 2005, url: 'http://www.ncagr.gov/agronomi/release/11-05limingtips.htm' },
+  'georgia-nectarine': { title: 'Nectarine crop sheet, lime', publisher: 'University of Georgia Soil, Plant and Water Laboratory', url: 'http://aesl.ces.uga.edu/scripts/crop.prg?119' },
+  'nrw-garden-40': { title: 'Gartentipp 40, lime in the garden', publisher: 'Landwirtschaftskammer Nordrhein-Westfalen', url: 'http://www.landwirtschaftskammer.de/verbraucher/garten/gartentipp040.htm' },
+  'nsw-ac19': { title: 'Soil acidity and liming, AC.19, glossary', publisher: 'New South Wales Department of Primary Industries', year: 2021, url: 'https://www.dpi.nsw.gov.au/agriculture/soils/guides/soil-acidity/soil-acidity-and-liming-2021-ac.19/references-and-glossary' },
+  'nebraska-lime': { title: 'Liming materials, table 4.4', publisher: 'University of Nebraska', url: 'https://passel2.unl.edu/view/lesson/d2b52174b1a7/8' },
+  'ohio-lime-source': { title: 'Select a lime source based on ENP', publisher: 'Ohio State University Extension', year: 2014, url: 'https://ocj.com/2014/08/select-a-lime-source-based-on-enp/' },
+  'ontario-blueberry-ph': { title: 'Soil pH for blueberry plants', publisher: 'Ontario Ministry of Agriculture', url: 'http://ontario.ca/page/soil-ph-blueberry-plants' },
+  'extension-blueberry-ph': { title: 'Soil pH for blueberry plantings', publisher: 'eXtension, the American cooperative extension services', url: 'https://blueberries.extension.org/soil-ph-for-blueberry-plantings/' },
+  'tennessee-blueberry-ph': { title: 'Blueberries, home garden fruit and nuts', publisher: 'University of Tennessee Extension', url: 'https://utcrops.com/soil/home-garden-fruit-and-nuts/blueberries' },
+  'purdue-sulphur': { title: 'Sulfur by texture, an educator\'s answer', publisher: 'Purdue Extension', year: 2006, note: 'read in a copy' },
+  'michigan-sulphur': { title: 'Sulfur to reach pH 4.5, quoted by a supplier', publisher: 'Michigan State University', note: 'read in a copy' },
+  'ohio-agf507': { title: 'AGF-507, sulfur by exchange capacity, quoted by a consultant', publisher: 'Ohio State University Extension', note: 'read in a copy' },
+  'rhs-acidifying': { title: 'Acidifying soil', publisher: 'Royal Horticultural Society', url: 'https://rhs.org.uk/soil-composts-mulches/acidifying-soil' },
+  'maine-254': { title: 'Fact Sheet 254, Cultural management of pH', publisher: 'University of Maine Cooperative Extension', url: 'https://extension.umaine.edu/blueberries/factsheets/management/254-cultural-management-ph/' },
+  'illinois-homeowners': { title: 'Homeowners column: sulfur and soil pH', publisher: 'University of Illinois Extension', year: 2008, url: 'http://web.extension.illinois.edu/cfiv/homeowners/080818.html' },
+  'agvise-free-lime': { title: 'Research notes: sulfur on soil with carbonate', publisher: 'AGVISE Laboratories', year: 2025, url: 'https://www.agvise.com/category/agvise/research/' },
+  'wisconsin-xht1151': { title: 'XHT1151, Reducing soil pH', publisher: 'University of Wisconsin-Madison Extension', year: 2007, url: 'https://hort.extension.wisc.edu/articles/reducing-soil-ph' },
 } as const satisfies Record<string, Source>;
 
 /** A publication by its id; undefined for an id that no table names. */
 export const sourceOf = (id: string): Source | undefined => (SOURCES as Record<string, Source>)[id];
+
+export const SOURCE_IDS: readonly string[] = Object.keys(SOURCES);

@@ -18,3 +18,10 @@ export const UNTOLD = { budBreak: [4, 1], firstFrost: [10, 1], cite: { source: '
 export const BUD_BREAK_BEFORE_LAST_FROST = { days: 21, cite: { source: 'medlar', at: 'bud-break-from-frost', mark: 'practice' } satisfies Cite } as const;
 /** A soil test holds for about three years in an orchard. */
 export const RETEST = { years: 3, cite: { source: 'organic-sampling', at: 'soil every 3 to 5 years', mark: 'read' } satisfies Cite } as const;
+
+/** Lime after the leaves are down, and a month from nitrogen: days from the first autumn frost, days before the first dose. */
+export const LIME_WINDOW = { from: 0, until: 60, beforeNitrogen: 30, cite: { source: 'georgia-nectarine', at: 'late fall best; not with leaves or fruit on', mark: 'read' } satisfies Cite } as const;
+/** Sulphur works in warm moist soil: in spring, days from bud break. */
+export const SULPHUR_WINDOW = { from: 0, until: 42, cite: { source: 'illinois-homeowners', at: 'spring application best', mark: 'read' } satisfies Cite } as const;
+/** Months after lime or sulphur before a sample tells what it did. */
+export const AMENDMENT_RETEST = { months: 12, longest: 36, cite: { source: 'north-carolina-lime-tips', at: 'lime may take up to 12 months to react', mark: 'read' } satisfies Cite } as const;

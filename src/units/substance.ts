@@ -12,7 +12,7 @@ export type Oxide = 'P2O5' | 'K2O' | 'MgO' | 'CaO' | 'SO3' | 'NO3';
 /** What a figure measures: a nutrient, a product, or a thing of the orchard. */
 export type Substance =
   | Nutrient | Element | Oxide
-  | 'product' | 'organic matter' | 'soil' | 'salts'
+  | 'product' | 'lime' | 'sulphur' | 'acidity' | 'organic matter' | 'soil' | 'salts'
   | 'crown' | 'trunk' | 'ring' | 'tree' | 'tub' | 'growth' | 'fruit' | 'leaf' | 'time' | 'dose';
 
 const ATOMIC_WEIGHT = {

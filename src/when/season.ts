@@ -2,7 +2,7 @@
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { MonthDay, Orchard } from '../orchard/load.ts';
-import { BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_NITROGEN, NEXT_DOSE, RETEST, SECOND_DOSE, UNTOLD } from '../tables/timing.ts';
+import { BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, day, daysBetween, yearOf } from '../units/date.ts';
 
@@ -89,4 +89,24 @@ export function windowsOf(season: Season, doses: number, options: { sandy: boole
 /** When to send soil again: three years after the sample, or this season where nobody said when it was taken. */
 export function retestYear(season: Season, taken: Day | null): number {
   return taken ? Math.max(yearOf(taken) + RETEST.years, season.year) : season.year;
+}
+
+/** Lime: in the leafless months before the first dose of nitrogen where two weeks of them are left, else after the next frost. */
+export function limeWindow(season: Season): Window {
+  const before = addDays(season.budBreak, FIRST_DOSE.from - LIME_WINDOW.beforeNitrogen);
+  const lastFrost = addDays(season.firstFrost, -365);
+  const open = season.today > lastFrost ? season.today : lastFrost;
+  const now = daysBetween(open, before) >= 2 * SHORTEST;
+  const from = now ? open : addDays(season.firstFrost, LIME_WINDOW.from);
+  return { from, until: now ? before : addDays(from, LIME_WINDOW.until), why: figure(now ? FIRST_DOSE.from - LIME_WINDOW.beforeNitrogen : LIME_WINDOW.from, 'day', 'time', now ? 'lime-before' : 'lime-after', LIME_WINDOW.cite) };
+}
+
+/** Sulphur: in spring; where spring has passed, within four weeks while nitrogen may still go on; null after that. */
+export function sulphurWindow(season: Season): Window | null {
+  const from = addDays(season.budBreak, SULPHUR_WINDOW.from);
+  const until = addDays(season.budBreak, SULPHUR_WINDOW.until);
+  const why = figure(SULPHUR_WINDOW.from, 'day', 'time', 'dose-window', SULPHUR_WINDOW.cite);
+  if (season.today <= from) return { from, until, why };
+  const end = until > addDays(season.today, SHORTEST) ? until : addDays(season.today, 28);
+  return end <= season.lastNitrogen ? { from: season.today, until: end, why } : null;
 }

@@ -72,3 +72,9 @@ export const showPrice = (amount: number, currency: string): string =>
 
 /** A figure's value with its unit, four figures at most. */
 export const showValue = (value: number, unit: string): string => `${rounded(value, 4)} ${unit === 'm2' ? 'm²' : unit === 'g/m2' ? 'g/m²' : unit}`;
+
+/** A rate on the ground: lb a 1,000 sq ft, ounces a 100 sq ft where that is little, or g/m². */
+export function showRate(gPerM2: number, system: System): string {
+  if (system === 'metric') return `${gPerM2 < 10 ? rounded(gPerM2, 2) : Math.round(gPerM2)} g/m²`;
+  return `${rounded((gPerM2 / POUND) * 1000 * FOOT * FOOT, 3)} lb/1,000 sq ft`;
+}

@@ -29,7 +29,7 @@ describe('the bag', () => {
     const json = await plan(orchard(APPLE, ['Fresh, 21-0-0, 4 lb, $1'], ['Old, 21-0-0, 4 lb, half left']));
     expect(bagsOf(json)).toEqual(['Old']);
     // Half of 4 lb is 32 oz; 12 1/2 oz are used.
-    expect(json.result.buy).toEqual([{ bag: 'Old', bags: 0, cost: 0, leftG: expect.closeTo(19.5 * OZ, 3) }]);
+    expect(json.result.buy).toEqual([{ bag: 'Old', needG: expect.closeTo(12.5 * OZ, 3), bags: 0, cost: 0, leftG: expect.closeTo(19.5 * OZ, 3) }]);
   });
   test('too little in the shed: bought instead, and said', async () => {
     const json = await plan(orchard(APPLE, ['Fresh, 21-0-0, 4 lb, $9'], ['Old, 21-0-0, 8 oz']));
@@ -75,15 +75,15 @@ describe('the bag', () => {
 describe('how many', () => {
   test('ten trees of 12 1/2 oz: 125 oz, two bags of 4 lb, 3 oz left', async () => {
     const { result } = await plan(orchard(`10 ${APPLE}`, ['Sulphate of ammonia, 21-0-0, 4 lb, $9']));
-    expect(result.buy).toEqual([{ bag: 'Sulphate of ammonia', bags: 2, cost: 18, leftG: expect.closeTo(3 * OZ, 3) }]);
+    expect(result.buy).toEqual([{ bag: 'Sulphate of ammonia', needG: expect.closeTo(125 * OZ, 3), bags: 2, cost: 18, leftG: expect.closeTo(3 * OZ, 3) }]);
   });
   test('a bag used up to its last grain is one bag', async () => {
     const { result } = await plan(orchard(APPLE, ['Sulphate of ammonia, 21-0-0, 12.5 oz, $9']));
-    expect(result.buy).toEqual([{ bag: 'Sulphate of ammonia', bags: 1, cost: 9, leftG: expect.closeTo(0, 6) }]);
+    expect(result.buy).toEqual([{ bag: 'Sulphate of ammonia', needG: expect.closeTo(12.5 * OZ, 3), bags: 1, cost: 9, leftG: expect.closeTo(0, 6) }]);
   });
   test('no weight, no count; no price, no cost', async () => {
-    expect((await plan(orchard(APPLE, ['Feed, 21-0-0']))).result.buy).toEqual([{ bag: 'Feed', bags: null, cost: null, leftG: null }]);
-    expect((await plan(orchard(APPLE, ['Feed, 21-0-0, 4 lb']))).result.buy).toEqual([{ bag: 'Feed', bags: 1, cost: null, leftG: expect.closeTo(4 * LB - 12.5 * OZ, 3) }]);
+    expect((await plan(orchard(APPLE, ['Feed, 21-0-0']))).result.buy).toEqual([{ bag: 'Feed', needG: expect.closeTo(12.5 * OZ, 3), bags: null, cost: null, leftG: null }]);
+    expect((await plan(orchard(APPLE, ['Feed, 21-0-0, 4 lb']))).result.buy).toEqual([{ bag: 'Feed', needG: expect.closeTo(12.5 * OZ, 3), bags: 1, cost: null, leftG: expect.closeTo(4 * LB - 12.5 * OZ, 3) }]);
   });
   test('the buying list is what the days weigh out', async () => {
     const { result } = await plan(orchard(`7 ${APPLE}\n  B: 3 plum, planted 2024, 6 ft across, bank`, ['Sulphate of ammonia, 21-0-0, 4 lb, $9']));

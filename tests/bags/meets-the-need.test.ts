@@ -8,9 +8,9 @@ const bagsOf = async (report: string): Promise<string[]> => {
   return (json.result.trees[0].feeds as { bag: string }[]).map((f) => f.bag);
 };
 
-// Only 10-10-10 brings the phosphate and potash that the soil lacks.
-test('low P and K: the bag that brings them', async () => {
-  expect(new Set(await bagsOf('pH 6.2\nPhosphorus 18 ppm low\nPotassium 64 ppm low\n'))).toEqual(new Set(['10-10-10']));
+// Only 10-10-10 brings the phosphate and potash that the soil lacks; urea beside it spares the phosphate that is not needed.
+test('low P and K: the bag that brings them, and no more of it than they need', async () => {
+  expect(new Set(await bagsOf('pH 6.2\nPhosphorus 18 ppm low\nPotassium 64 ppm low\n'))).toEqual(new Set(['10-10-10', 'Urea']));
 });
 
 // Phosphate must not be added, so potash stays short and is named.

@@ -74,5 +74,7 @@ for (const name of files.filter((f) => !/^(?:chunk-|medlar\.js)/.test(f)).sort()
   const needed = [...closure(name)].filter((f) => name === 'index.js' || !start.has(f));
   console.log(`${`${name === 'index.js' ? '' : '+ '}${label}`.padEnd(24)}${weight(needed)}`);
 }
+const page = readFileSync(join(dist, 'page.html'));
+console.log(`${'the page'.padEnd(24)}${`${(page.length / 1000).toFixed(1)} kB`.padStart(10)}${`${(gzipSync(page).length / 1000).toFixed(1)} kB`.padStart(10)} gzipped, 1 file`);
 const found = files.filter((name) => marker.test(text.get(name)));
 console.log(`\nmathjs in dist: ${found.length > 0 ? `yes, in ${found.join(', ')}` : 'no'}`);

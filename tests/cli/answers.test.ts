@@ -42,7 +42,7 @@ describe.each(['chapel-bank', 'two-gullies'] as const)('%s', (name) => {
   const tree = TREES[name];
   const commands: [keyof typeof ANSWERS, string[]][] = [
     ['plan', ['plan']], ['plan', ['plan', tree]], ['plan', ['plan', tree.toUpperCase()]], ['read', ['read']], ['read', ['read', REPORTS[name]]], ['sheet', ['sheet']], ['sheet', ['sheet', tree, '--as', 'text']],
-    ['why', ['why', tree]], ['why', ['why', tree, 'N']], ['why', ['why', tree, 'p2o5']], ['why', ['why', tree, 'K2O']], ['why', ['why', tree, 'dose']], ['why', ['why', tree, 'date']], ['why', ['why', 'f3']], ['check', ['check']], ['medlar', []],
+    ['why', ['why', tree]], ['why', ['why', tree, 'N']], ['why', ['why', tree, 'p2o5']], ['why', ['why', tree, 'K2O']], ['why', ['why', tree, 'dose']], ['why', ['why', tree, 'date']], ['why', ['why', 'f3']], ['check', ['check']], ['medlar', []], ['sources', ['sources']], ['sources', ['sources', 'lime', '--coverage']], ['new', ['new', '--folder', 'another', '--tree', 'Apple: apple']],
   ];
   test.each(commands)('%s: %j', async (command, argv) => {
     const run = await medlar([...argv, '--json'], files);
@@ -104,7 +104,7 @@ describe.each(['chapel-bank', 'two-gullies'] as const)('%s', (name) => {
 
 test('failures keep the shape: result null, ok false', async () => {
   for (const [command, argv, files, code] of [
-    ['plan', ['plan'], {}, 5], ['read', ['read', 'none.txt'], {}, 5], ['check', ['check'], { 'orchard.yaml': 'trees: 3' }, 3],
+    ['plan', ['plan'], {}, 5], ['new', ['new'], {}, 6], ['new', ['new', '--tree', 'Apple: apple'], ORCHARDS['chapel-bank'], 5], ['read', ['read', 'none.txt'], {}, 5], ['check', ['check'], { 'orchard.yaml': 'trees: 3' }, 3],
     ['why', ['why', 'x'], ORCHARDS['chapel-bank'], 2], ['sheet', ['sheet', 'x'], ORCHARDS['chapel-bank'], 2], ['medlar', [], { 'orchard.yaml': 'trees:\n' }, 3],
   ] as const) {
     const run = await medlar([...argv, '--json'], files);
@@ -112,6 +112,20 @@ test('failures keep the shape: result null, ok false', async () => {
     sound(command, run);
     if (command !== 'check') expect(run.json.result).toBeNull();
   }
+});
+
+describe('weigh, blend and shop', () => {
+  const here = ORCHARDS['chapel-bank'];
+  test.each([
+    ['weigh', ['weigh', '0.5 lb N, 0 P2O5', '21-0-0', '46-0-0, 10 lb, $20'], {}, 0], ['weigh', ['weigh', '1 lb N, 1 lb K2O', '10-10-10'], {}, 0], ['weigh', ['weigh', '1 lb P2O5', '21-0-0'], {}, 0], ['weigh', ['weigh', '1 lb N', 'sulph'], here, 0], ['weigh', ['weigh', '1 lb X', '21-0-0'], {}, 3],
+    ['blend', ['blend', '2x46-0-0', '0-0-60'], {}, 0], ['blend', ['blend', '--balanced', '46-0-0', '0-46-0', '0-0-60'], {}, 0], ['blend', ['blend', '--balanced', '46-0-0'], {}, 4], ['blend', ['blend', '0-0-0'], {}, 3],
+    ['shop', ['shop'], here, 0], ['shop', ['shop', '24-8-16, 5 lb, $14', '21-0-0'], here, 0], ['shop', ['shop', '--need', '1 lb N, 0 P2O5', '21-0-0, 4 lb, $9', '10-10-10', 'Weed and feed, 21-0-0'], {}, 0], ['shop', ['shop'], {}, 5],
+  ] as const)('%s: %j', async (command, argv, files, code) => {
+    const run = await medlar([...argv, '--json'], files);
+    expect(run.code).toBe(code);
+    sound(command, run);
+    if (code !== 0) expect(run.json.result).toBeNull();
+  });
 });
 
 test('an id of the plan and of why is the same figure', async () => {

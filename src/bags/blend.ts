@@ -1,0 +1,33 @@
+/** The grade of a mix, and the mix whose grade is balanced. */
+import type { Bag } from '../orchard/bag.ts';
+import type { Nutrient } from '../units/substance.ts';
+import { NUTRIENTS } from '../units/substance.ts';
+import type { Grams, Solve } from './weigh.ts';
+import { grams, mostOut, weigh } from './weigh.ts';
+
+/** `grade` in % of the mix; shares sum to 1. */
+export type Blend = { readonly grade: Grams; readonly parts: readonly { readonly bag: Bag; readonly share: number }[] };
+
+/** A mix of so many parts of each bag, by weight; at least one part above zero. */
+export function blend(mix: readonly { readonly bag: Bag; readonly parts: number }[]): Blend {
+  const all = mix.reduce((sum, m) => sum + m.parts, 0);
+  return {
+    grade: grams((n) => mix.reduce((sum, m) => sum + 100 * m.bag.grade[n] * (m.parts / all), 0)),
+    parts: mix.map(({ bag, parts }) => ({ bag, share: parts / all })),
+  };
+}
+
+/** Why no mix is balanced: no bag brings the nutrient, or in every mix it comes out over or under the others. */
+export type Unbalanced = { readonly unbalanced: 'missing' | 'over' | 'under'; readonly nutrient: Nutrient };
+
+/** The richest mix with as much N as P2O5 as K2O: the one that reaches a gram of each with least weight. */
+export function balance(bags: readonly Bag[], solve: Solve): Blend | Unbalanced {
+  const missing = NUTRIENTS.find((n) => bags.every((b) => b.grade[n] === 0));
+  if (missing) return { unbalanced: 'missing', nutrient: missing };
+  const one = { N: 1, P2O5: 1, K2O: 1 };
+  // Here the price of a bag says nothing.
+  const plain = bags.map((b) => ({ ...b, price: null, left: null }));
+  const out = mostOut(one, plain, solve);
+  if (out) return { unbalanced: out.over ? 'over' : 'under', nutrient: out.nutrient };
+  return blend(weigh(one, plain, solve).bags.map(({ g }, i) => ({ bag: bags[i]!, parts: g })));
+}

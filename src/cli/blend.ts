@@ -1,0 +1,70 @@
+/** `medlar blend BAG…`: the grade of a mix in parts, or with `--balanced` the parts that give as much N as P2O5 as K2O. */
+import type { Blend } from '../bags/blend.ts';
+import { balance, blend } from '../bags/blend.ts';
+import { MOST_BAGS } from '../bags/weigh.ts';
+import { noticeText } from '../json/notices.ts';
+import type { Bag } from '../orchard/bag.ts';
+import { numberOf } from '../orchard/measure.ts';
+import type { Notice } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import { say } from '../words/words.ts';
+import { give } from './answer.ts';
+import { bagName, surroundings, typedBag, weedWarnings, withStdin } from './bags.ts';
+import type { Common, Io } from './io.ts';
+import { EXIT } from './io.ts';
+
+type BlendOptions = Common & { readonly balanced?: true };
+
+export async function blendCommand(args: readonly string[], options: BlendOptions, io: Io): Promise<number> {
+  const json = options.json === true;
+  const { orchard, language: L, notices: broken } = surroundings(options, io);
+  const fail = (notices: readonly Notice[], code?: number): number => give({ command: 'blend', result: null, notices, language: L, ...(code === undefined ? {} : { code }) }, json, io);
+  if (broken.length > 0) return fail(broken);
+  const known = [...orchard?.shed ?? [], ...orchard?.store ?? []];
+  const read = joined(await withStdin(args, io)).map((text) => partOf(text, known, orchard?.where.country ?? null));
+  const mistakes = read.flatMap((r) => ('notices' in r ? r.notices : []));
+  if (mistakes.length > 0) return fail(mistakes);
+  const mix = read.flatMap((r) => ('bag' in r ? [r] : []));
+  const bags = mix.map((m) => m.bag);
+  if (mix.length === 0) return fail([notice('bags-none', 'error')], EXIT.usage);
+  if (options.balanced && mix.some((m) => m.told)) return fail([notice('parts-balanced', 'error')], EXIT.usage);
+  if (options.balanced && mix.length > MOST_BAGS) return fail([notice('bags-too-many', 'error', { n: mix.length, most: MOST_BAGS })], EXIT.usage);
+
+  const made = options.balanced ? balance(bags, (await import('../bags/solve.ts')).solve) : blend(mix);
+  if ('unbalanced' in made) {
+    const code = made.unbalanced === 'missing' ? 'balance-missing' as const : made.unbalanced === 'over' ? 'balance-over' as const : 'balance-under' as const;
+    return fail([notice(code, 'error', { nutrient: made.nutrient })], EXIT.impossible);
+  }
+  const notices = weedWarnings(bags);
+  const result = { grade: made.grade, parts: made.parts.map(({ bag, share }) => ({ label: bag.label, share })) };
+  const lines = [...made.parts.map(({ bag, share }) => say(L, 'bags', 'part', { share: rounded(100 * share), bag: bagName(bag) })), say(L, 'bags', 'grade', { grade: gradeOf(made) }), ...notices.map((n) => noticeText(n, L))];
+  return give({ command: 'blend', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
+}
+
+const rounded = (x: number): number => Number(x.toFixed(2));
+const gradeOf = ({ grade }: Blend): string => [grade.N, grade.P2O5, grade.K2O].map(rounded).join('-');
+
+/** `2 x 46-0-0` reaches us in three words where nobody quotes it. */
+function joined(args: readonly string[]): string[] {
+  const whole: string[] = [];
+  for (const arg of args) {
+    const last = whole.at(-1);
+    if (last !== undefined && /^[\d.,/ ]+[x×*]?$/i.test(last)) whole[whole.length - 1] = `${last} ${arg}`;
+    else whole.push(arg.trim());
+  }
+  return whole;
+}
+
+/** "2x46-0-0" or "46-0-0"; `told` where the parts were given. */
+function partOf(text: string, known: readonly Bag[], country: string | null): { bag: Bag; parts: number; told: boolean } | { notices: readonly Notice[] } {
+  const m = /^(-?[\d.,/ ]*\d) *[x×*] *(\S.*)$/i.exec(text);
+  const typed = typedBag(m ? m[2]! : text, known, country);
+  const parts = m ? numberOf(m[1]!) : 1;
+  const wrong = parts !== null && typeof parts === 'object' ? [notice('number-two-ways', 'error', { read: parts.unclear, dot: parts.unclear.replace(',', '.'), plain: parts.unclear.replace(',', '') })]
+    : parts === null || !(parts > 0 && parts <= MOST_PARTS) ? [notice('part-wrong', 'error', { read: text })] : [];
+  if ('notices' in typed || wrong.length > 0 || typeof parts !== 'number') return { notices: [...wrong, ...('notices' in typed ? typed.notices : [])] };
+  return { bag: typed.bag, parts, told: m !== null };
+}
+
+/** More than these parts of one bag is a slip of the keys. */
+const MOST_PARTS = 1_000_000;

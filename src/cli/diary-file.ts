@@ -1,0 +1,122 @@
+/** `diary.csv` on disk: read whole, and added to in one step, so that neither a full disk nor a second run loses a line. */
+import { closeSync, existsSync, fchmodSync, fsyncSync, lstatSync, openSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { dirname, isAbsolute, join, relative } from 'node:path';
+import type { Diary, Entry } from '../orchard/diary.ts';
+import { addition, DIARY_FILE, readDiary } from '../orchard/diary.ts';
+import type { Notice } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import { readText, reason } from './files.ts';
+
+/** The diary of a folder; empty where there is none yet. What stops all of it from being read is an error among the notices. */
+export function openDiary(folder: string): Diary {
+  const path = pathOf(folder);
+  if (typeof path !== 'string') return { entries: [], notices: [path.notice] };
+  if (!existsSync(path)) return { entries: [], notices: [] };
+  const read = readText(path);
+  return 'text' in read ? readDiary(read.text, DIARY_FILE) : { entries: [], notices: [notice('file-missing', 'error', { file: DIARY_FILE, why: read.why })] };
+}
+
+/** Where the diary lies. A link may lead to another file of the folder, but not out of it. */
+function pathOf(folder: string): string | { notice: Notice } {
+  const path = join(folder, DIARY_FILE);
+  try {
+    if (!lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink()) return path;
+    const real = realpathSync(path);
+    const out = relative(realpathSync(folder), real);
+    return out.startsWith('..') || isAbsolute(out) ? { notice: notice('diary-outside', 'error', { file: DIARY_FILE }) } : real;
+  } catch (e) {
+    return { notice: notice('file-missing', 'error', { file: DIARY_FILE, why: reason(e) }) };
+  }
+}
+
+/**
+ * Adds entries at the end and gives the line of the first. `fits` may refuse by what the diary holds at that moment.
+ * All that stood there stays byte for byte; on any failure the file is as it was.
+ */
+export function append(folder: string, entries: readonly Entry[], fits: (before: Diary) => Notice | null = () => null): { first: number } | { notice: Notice } {
+  const path = pathOf(folder);
+  if (typeof path !== 'string') return path;
+  try {
+    return locked(`${path}.lock`, () => {
+      const stood = existsSync(path);
+      const bytes = stood ? readFileSync(path) : Buffer.alloc(0);
+      // A spreadsheet may have saved it as UTF-16.
+      const encoding = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf16le' : 'utf8';
+      const text = bytes.toString(encoding);
+      const refused = fits(readDiary(text, DIARY_FILE));
+      if (refused) return { notice: refused };
+      const added = addition(text, entries, DIARY_FILE);
+      if ('notice' in added) return added;
+      replace(path, Buffer.concat([bytes, Buffer.from(added.text, encoding)]), stood ? statSync(path).mode : 0o644);
+      return { first: added.first };
+    });
+  } catch (e) {
+    return { notice: notice('file-unwritable', 'error', { file: DIARY_FILE, why: e === BUSY ? 'busy' : reason(e) }) };
+  }
+}
+
+/** Writes a new file beside the old one and puts it in its place. */
+function replace(path: string, bytes: Buffer, mode: number): void {
+  const temporary = `${path}.${process.pid}.tmp`;
+  rmSync(temporary, { force: true });
+  const file = openSync(temporary, 'wx', mode);
+  try {
+    try {
+      fchmodSync(file, mode);
+      for (let at = 0; at < bytes.length;) at += writeSync(file, bytes, at);
+      fsyncSync(file);
+    } finally {
+      closeSync(file);
+    }
+    renameSync(temporary, path);
+  } catch (e) {
+    rmSync(temporary, { force: true });
+    throw e;
+  }
+  try {
+    const folder = openSync(dirname(path), 'r');
+    fsyncSync(folder);
+    closeSync(folder);
+  } catch {
+    // Not every system lets a folder be flushed; the rename is done all the same.
+  }
+}
+
+const BUSY = new Error('busy');
+const STALE_MS = 10_000;
+const PATIENCE_MS = 30_000;
+const pause = (ms: number): void => void Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
+
+/** One run at a time. A lock that nobody freed for ten seconds was left by a run that died, and is taken over. */
+function locked<T>(lock: string, work: () => T): T {
+  const since = performance.now();
+  for (;;) {
+    try {
+      closeSync(openSync(lock, 'wx'));
+      break;
+    } catch (e) {
+      if (!(e instanceof Error && 'code' in e && e.code === 'EEXIST')) throw e;
+      if (performance.now() - since > PATIENCE_MS) throw BUSY;
+      takeStale(lock);
+      pause(15);
+    }
+  }
+  try {
+    return work();
+  } finally {
+    rmSync(lock, { force: true });
+  }
+}
+
+/** Moves a lock aside before removing it, so that of two runs that find it only one does. */
+function takeStale(lock: string): void {
+  try {
+    const age = Date.now() - statSync(lock).mtimeMs;
+    if (age < STALE_MS) return;
+    const aside = `${lock}.${process.pid}`;
+    renameSync(lock, aside);
+    rmSync(aside, { force: true });
+  } catch {
+    // Freed or taken by another meanwhile.
+  }
+}

@@ -1,0 +1,158 @@
+/** `medlar ph [ZONE]`: lime, sulphur or a reasoned no, for the trees of a zone; or for one soil told by flags. */
+import { roundAmendment } from '../bags/round.ts';
+import { collector } from '../json/figures.ts';
+import { noticeText } from '../json/notices.ts';
+import { phJson } from '../json/ph-json.ts';
+import { materialOf, phRows } from '../json/plan-json.ts';
+import type { Amendment } from '../orchard/amendment.ts';
+import { amendmentOf } from '../orchard/amendment.ts';
+import type { Orchard } from '../orchard/load.ts';
+import { areaOf, lengthOf, numberOf, rateOf } from '../orchard/measure.ts';
+import { NOWHERE } from '../orchard/where.ts';
+import type { PhPlan } from '../ph/ph.ts';
+import { phPlan } from '../ph/ph.ts';
+import type { PhSoil } from '../ph/soil.ts';
+import { bufferTest, textureClass } from '../ph/soil.ts';
+import type { Plan, TreePlan } from '../plan.ts';
+import type { Figure } from '../reason/figure.ts';
+import { figure } from '../reason/figure.ts';
+import type { Notice } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import { suggest } from '../reason/suggest.ts';
+import { CROP_WORDS } from '../tables/crops.ts';
+import type { Unit } from '../units/units.ts';
+import { limeWindow, seasonOf, sulphurWindow } from '../when/season.ts';
+import { showMass, showRate, showWindow } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
+import { say } from '../words/words.ts';
+import { give } from './answer.ts';
+import { explain } from './explain.ts';
+import { openFolder } from './folder.ts';
+import type { Common, Io } from './io.ts';
+import { planOf } from './plan.ts';
+
+const FLAGS = ['now', 'goal', 'texture', 'buffer', 'method', 'acidity', 'cec', 'carbonate', 'organicMatter', 'lime', 'depth', 'area', 'material', 'crop'] as const;
+type Flag = (typeof FLAGS)[number];
+export type PhOptions = Common & { readonly [F in Flag]?: string };
+
+export function phCommand(zone: string | undefined, options: PhOptions, io: Io): number {
+  const folder = openFolder(options, io, options.today ?? io.today);
+  const L = folder.language;
+  const json = options.json === true;
+  const flagged = FLAGS.some((f) => options[f] !== undefined);
+  if (flagged) return forOneSoil(zone, options, folder.orchard ?? ANYWHERE, L, io);
+  const refuse = (notices: readonly Notice[]): number => give({ command: 'ph', result: null, notices, language: L }, json, io);
+  const none = !folder.orchard && folder.notices.every((n) => n.code === 'no-orchard');
+  if (none) return refuse([notice('usage', 'error', { why: say(L, 'ph', 'needs-now') })]);
+  const planned = planOf(folder);
+  if ('notices' in planned) return refuse(planned.notices);
+  const { plan } = planned;
+  const zones = plan.zones.map((z) => z.zone);
+  if (zone !== undefined && !zones.some((z) => z.toLowerCase() === zone.toLowerCase())) {
+    return refuse([notice('zone-unknown', 'error', { read: zone, guess: suggest(zone, zones).join(', '), known: zones.join(', ') })]);
+  }
+  const trees = plan.trees.filter((t) => t.ph && (zone === undefined || t.ph.zone?.toLowerCase() === zone.toLowerCase()));
+  const figures = collector(L, plan.orchard.where.units);
+  const result = { ph: trees.flatMap((t) => phRows(t, L, figures)) };
+  const told = plan.notices.filter((n) => n.code.startsWith('ph-') && trees.some((t) => String(n.facts.tree).split(', ').includes(t.tree.name)));
+  return give({ command: 'ph', result, notices: [...folder.notices, ...told], figures: figures.all(), questions: plan.questions.filter((q) => q.code === 'texture-missing'), language: L, text: zoneText(plan, trees, told, L) }, json, io);
+}
+
+function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[], L: Language): string {
+  if (trees.length === 0) return `${say(L, 'ph', 'no-soil')}\n`;
+  const fine = trees.filter((t) => t.ph!.plan.reason === 'inside').map((t) => reasonText(t.ph!.plan, t.tree.name, L));
+  const system = plan.orchard.where.units;
+  const doses = trees.filter((t) => t.ph!.g > 0).map((t) => {
+    const ph = t.ph!;
+    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
+  });
+  return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
+}
+
+/** The reason of a verdict as a sentence. */
+function reasonText(plan: PhPlan, tree: string, L: Language): string {
+  const shown = (f: Figure): number => Math.round(f.value * 100) / 100;
+  return noticeText(notice(`ph-${plan.reason}`, 'note', { tree, now: shown(plan.now), goal: shown(plan.goal), low: plan.suits.low, high: plan.suits.high, years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0 }), L);
+}
+
+const ANYWHERE: Orchard = { name: '', where: NOWHERE, budBreak: null, lastFrost: null, firstFrost: null, zones: [], trees: [], shed: [], store: [] };
+
+type Told = { readonly soil: PhSoil; readonly goal: number | undefined; readonly crop: string | null; readonly area: number | null; readonly material: { readonly label: string; readonly amends: Amendment } | null };
+
+function forOneSoil(zone: string | undefined, options: PhOptions, orchard: Orchard, L: Language, io: Io): number {
+  const json = options.json === true;
+  const told = readFlags(zone, options, orchard, L);
+  if ('notices' in told) return give({ command: 'ph', result: null, notices: told.notices, language: L }, json, io);
+  const { soil, goal, crop, area, material } = told;
+  const strength = { lime: material?.amends.strength ?? 1, sulphur: material?.amends.strength ?? 1 };
+  const plan = phPlan({ crop: crop === null ? null : CROP_WORDS[crop]!, soil, ...(goal === undefined ? {} : { goal }), strength, state: orchard.where.state, awaitsRetest: false })!;
+  const wrong = material && (plan.verdict === 'lime' || plan.verdict === 'sulphur') && material.amends.kind !== plan.verdict;
+  if (wrong) return give({ command: 'ph', result: null, notices: [notice('usage', 'error', { why: say(L, 'ph', plan.verdict === 'lime' ? 'sulphur-lowers' : 'lime-raises', { now: plan.now.value, goal: plan.goal.value }) })], language: L }, json, io);
+  const season = seasonOf(orchard, options.today ?? io.today);
+  const window = plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
+  const system = orchard.where.text === '' && /(?:lb|ft|acre|in)\b/.test([options.lime, options.area, options.depth].join(' ')) ? 'us' : orchard.where.units;
+  const g = area === null ? null : plan.dose && window ? roundAmendment(plan.dose.value * area, system) : 0;
+  const label = plan.dose ? material?.label ?? say(L, 'plan', plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur') : null;
+  const figures = collector(L, system);
+  const row = phJson(plan, { zone: null, tree: null, material: label, g, window }, figures);
+  const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? [] : [notice(`ph-${plan.reason}`, plan.verdict === 'leave' ? 'note' : 'warning', { tree: crop ?? say(L, 'ph', 'fruit-trees'), now: plan.now.value, goal: plan.goal.value, low: plan.suits.low, high: plan.suits.high, years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0 })];
+  const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
+  const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
+  const roots = [...(plan.dose ? [plan.dose] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
+  const text = [reasonText(plan, crop ?? say(L, 'ph', 'fruit-trees'), L), ...dose, ...range, '', ...roots.map((f) => explain(f, L, system))].join('\n');
+  return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);
+}
+
+/** Every flag that cannot be read is told at once, each with an example. */
+function readFlags(zone: string | undefined, o: PhOptions, orchard: Orchard, L: Language): Told | { notices: Notice[] } {
+  const notices: Notice[] = [];
+  const wrong = (flag: string, read: string, key: Parameters<typeof say<'ph'>>[2]): null => {
+    notices.push(notice('usage', 'error', { why: say(L, 'ph', key, { flag: `--${flag}`, read }) }));
+    return null;
+  };
+  const number = (flag: Flag, name: string, low: number, high: number, key: Parameters<typeof say<'ph'>>[2]): number | null => {
+    const read = o[flag];
+    if (read === undefined) return null;
+    const n = numberOf(read.replace(/ *%$/, ''));
+    return typeof n === 'number' && n >= low && n <= high ? n : wrong(name, read, typeof n === 'number' && flag === 'buffer' && n >= 40 && n <= 80 ? 'flag-index' : key);
+  };
+  const measured = <T>(flag: Flag, read: (text: string) => T | null, key: Parameters<typeof say<'ph'>>[2]): T | null => {
+    const text = o[flag];
+    return text === undefined ? null : read(text) ?? wrong(flag, text, key);
+  };
+  const at = (flag: string): Figure['cite'] => ({ source: 'grower', at: `--${flag}`, mark: 'read' });
+  if (zone !== undefined) wrong('now', zone, 'zone-or-flags');
+  const now = number('now', 'now', 2.5, 11, 'flag-ph');
+  if (o.now === undefined) notices.push(notice('usage', 'error', { why: say(L, 'ph', 'needs-now') }));
+  const goal = number('goal', 'goal', 3, 8.5, 'flag-ph');
+  const buffer = number('buffer', 'buffer', 4, 8, 'flag-ph');
+  const test = measured('method', (t) => bufferTest(t.toLowerCase()), 'flag-method');
+  if (buffer !== null && o.method === undefined) wrong('method', '', 'flag-method-missing');
+  const crop = measured('crop', (t) => cropOf(t), 'flag-crop');
+  const rate = measured('lime', (t) => rateOf(t), 'flag-rate');
+  const soil: PhSoil = {
+    now: figure(now ?? 7, 'pH', 'soil', 'told', at('now')), buffer: buffer === null ? null : { value: buffer, test },
+    acidity: number('acidity', 'acidity', 0, 60, 'flag-number'), cec: number('cec', 'cec', 0, 200, 'flag-number'), carbonate: number('carbonate', 'carbonate', 0, 100, 'flag-number'), organic: number('organicMatter', 'organic-matter', 0, 100, 'flag-number'),
+    lime: rate && figure<Unit, 'lime'>(rate.value, rate.unit, 'lime', 'told', at('lime')), magnesium: null,
+    depthM: measured('depth', (t) => plain(lengthOf(t)), 'flag-depth'), texture: measured('texture', textureClass, 'flag-texture'),
+  };
+  const area = measured('area', areaOf, 'flag-area');
+  const material = measured('material', (t) => materialNamed(t, orchard), 'flag-material');
+  if (material?.amends.burns) wrong('material', material.label, 'burns');
+  return notices.length > 0 ? { notices } : { soil, goal: goal ?? undefined, crop, area, material };
+}
+
+const plain = (n: ReturnType<typeof lengthOf>): number | null => (typeof n === 'number' && n > 0 ? n : null);
+
+function cropOf(text: string): string | null {
+  const word = text.trim().toLowerCase();
+  return [word, word.replace(/ies$/, 'y'), word.replace(/s$/, '')].find((w) => Object.hasOwn(CROP_WORDS, w)) ?? null;
+}
+
+/** A listed bag by its name, or a label such as "Garden lime, CCE 90". */
+function materialNamed(text: string, orchard: Orchard): Told['material'] {
+  const listed = [...orchard.shed, ...orchard.store].find((b) => b.amends && b.label.toLowerCase() === text.trim().toLowerCase());
+  const amends = listed?.amends ?? amendmentOf(text);
+  return amends && amends.strength > 0 && amends.strength < 3 ? { label: listed?.label ?? text.split(',')[0]!.trim(), amends } : null;
+}
+

@@ -1,0 +1,63 @@
+/** `medlar weigh NEED BAG…`: how much of each bag meets one need. */
+import { parseNeed } from '../bags/need-text.ts';
+import { currenciesOf } from '../bags/shop.ts';
+import type { Goal, Grams, Weighed } from '../bags/weigh.ts';
+import { MOST_BAGS, namedIn, weigh } from '../bags/weigh.ts';
+import { noticeText } from '../json/notices.ts';
+import type { Notice } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import type { System } from '../words/show.ts';
+import { showMass, showNutrient, showVolume } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
+import { say } from '../words/words.ts';
+import { give } from './answer.ts';
+import { bagName, surroundings, typedBags, weedWarnings, withStdin } from './bags.ts';
+import type { Common, Io } from './io.ts';
+import { EXIT } from './io.ts';
+
+export async function weighCommand(need: string, args: readonly string[], options: Common, io: Io): Promise<number> {
+  const json = options.json === true;
+  const { orchard, language: L, notices: broken } = surroundings(options, io);
+  const fail = (notices: readonly Notice[], code?: number): number => give({ command: 'weigh', result: null, notices, language: L, ...(code === undefined ? {} : { code }) }, json, io);
+  if (broken.length > 0) return fail(broken);
+  const wanted = parseNeed(need === '-' ? await io.stdin() : need);
+  const typed = typedBags(need === '-' ? args : await withStdin(args, io), [...orchard?.shed ?? [], ...orchard?.store ?? []], orchard?.where.country ?? null);
+  const mistakes = [...wanted.notices, ...typed.notices];
+  if (wanted.goal === null || mistakes.length > 0) return fail(mistakes);
+  if (typed.bags.length === 0) return fail([notice('bags-none', 'error')], EXIT.usage);
+  if (typed.bags.length > MOST_BAGS) return fail([notice('bags-too-many', 'error', { n: typed.bags.length, most: MOST_BAGS })], EXIT.usage);
+
+  const currencies = currenciesOf(typed.bags);
+  const mixed = currencies.length > 1;
+  const { solve } = await import('../bags/solve.ts');
+  // Prices that cannot be compared are not.
+  const weighed = weigh(wanted.goal, mixed ? typed.bags.map((b) => ({ ...b, price: null })) : typed.bags, solve);
+  const notices = [...weedWarnings(typed.bags), ...(mixed ? [notice('currencies-mixed', 'warning', { list: currencies.join(', ') })] : [])];
+  const percent = (share: number): number => Number((100 * share).toFixed(10));
+  const result = {
+    bags: weighed.bags.map(({ bag, g, mL }) => ({ label: bag.label, grade: { N: percent(bag.grade.N), P2O5: percent(bag.grade.P2O5), K2O: percent(bag.grade.K2O) }, g, mL })),
+    supplied: weighed.supplied, over: weighed.over, short: weighed.short,
+    ...(weighed.limiting === undefined ? {} : { limiting: weighed.limiting }), ...(weighed.covering === undefined ? {} : { covering: weighed.covering }),
+  };
+  const lines = [...textOf(wanted.goal, weighed, orchard?.where.units ?? wanted.units, L), ...notices.map((n) => noticeText(n, L))];
+  return give({ command: 'weigh', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
+}
+
+function textOf(goal: Goal, weighed: Weighed, system: System, L: Language): string[] {
+  const lines = weighed.bags.map(({ bag, g, mL }) => (g > 0
+    ? say(L, 'bags', 'amount', { amount: showMass(g, system), bag: bagName(bag), measure: mL === null ? '' : showVolume(mL, system) })
+    : say(L, 'bags', 'none-of', { bag: bagName(bag) })));
+  const out = offList(weighed, goal, system, L);
+  lines.push(out === '' ? say(L, 'bags', 'exact') : say(L, 'bags', 'nearest', { list: out }));
+  if (out !== '' && weighed.limiting && weighed.limiting.g > 0) lines.push(say(L, 'bags', 'limiting', { amount: showMass(weighed.limiting.g, system), nutrient: weighed.limiting.nutrient }));
+  if (out !== '' && weighed.covering) lines.push(say(L, 'bags', 'covering', { amount: showMass(weighed.covering.g, system), nutrient: weighed.covering.nutrient }));
+  return lines;
+}
+
+/** "2 oz N short, 3 oz P2O5 over"; empty where all is met. */
+function offList({ over, short }: { over: Grams; short: Grams }, goal: Goal, system: System, L: Language): string {
+  return namedIn(goal).flatMap((nutrient) => [
+    ...(over[nutrient] > 0 ? [say(L, 'bags', 'over', { amount: showNutrient(over[nutrient], system), nutrient })] : []),
+    ...(short[nutrient] > 0 ? [say(L, 'bags', 'short', { amount: showNutrient(short[nutrient], system), nutrient })] : []),
+  ]).join(', ');
+}

@@ -1,0 +1,57 @@
+/** Files that Medlar makes carry a mark, so that one changed by hand is never written over. */
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { notice } from '../reason/notice.ts';
+import type { Notice } from '../reason/notice.ts';
+import { reason } from './files.ts';
+
+/** How each kind of file carries the mark on its last line. */
+const MARKS = { html: ['<!-- medlar ', ' -->'], svg: ['<!-- medlar ', ' -->'], text: ['# medlar ', ''], js: ['// medlar ', ''], json: [', "medlar": "', '" }'] } as const;
+export type OwnForm = keyof typeof MARKS;
+
+const MARK = /\n?(?:<!-- medlar ([0-9a-f]{16}) -->|(?:#|\/\/) medlar ([0-9a-f]{16})|, "medlar": "([0-9a-f]{16})" \})\n?$/;
+const digest = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
+
+/** Whether a file carries our mark and stands as it was made. */
+function isOwn(text: string): boolean {
+  const mark = MARK.exec(text);
+  return mark !== null && (mark[1] ?? mark[2] ?? mark[3]) === digest(text.slice(0, mark.index));
+}
+
+/** Why a file may not be written over: it is not ours, or was edited. Null where it may. */
+export function refusal(path: string, shown: string): Notice | null {
+  try {
+    return existsSync(path) && !isOwn(readFileSync(path, 'utf8')) ? notice('file-edited', 'error', { file: shown }) : null;
+  } catch (e) {
+    return notice('file-unwritable', 'error', { file: shown, why: reason(e) });
+  }
+}
+
+/** Writes through a temporary file and a rename; a file that is not ours, or was edited, stays unless forced. */
+export function writeOwn(path: string, shown: string, text: string, form: OwnForm, force: boolean): Notice | null {
+  const refused = force ? null : refusal(path, shown);
+  if (refused) return refused;
+  // In JSON the mark is the last member.
+  const body = form === 'json' ? text.replace(/\s*\}\s*$/, '') : text.replace(/\n$/, '');
+  const [before, after] = MARKS[form];
+  return writeWhole(path, shown, `${body}\n${before}${digest(body)}${after}\n`);
+}
+
+/** Writes through a temporary file and a rename, so that a half-written file is never seen. */
+export function writeWhole(path: string, shown: string, text: string): Notice | null {
+  try {
+    mkdirSync(dirname(path), { recursive: true });
+    const temporary = `${path}.${process.pid}.tmp`;
+    try {
+      writeFileSync(temporary, text);
+      renameSync(temporary, path);
+    } catch (e) {
+      rmSync(temporary, { force: true });
+      throw e;
+    }
+    return null;
+  } catch (e) {
+    return notice('file-unwritable', 'error', { file: shown, why: reason(e) });
+  }
+}

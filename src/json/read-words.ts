@@ -1,0 +1,43 @@
+/** A reading in the words of `read`: what it was taken as, how it rates, and what follows of a sample. */
+import type { Where } from '../orchard/where.ts';
+import type { Rated } from '../rating/rate.ts';
+import { ELEMENT_OF } from '../tables/items.ts';
+import { sourceOf } from '../tables/sources.ts';
+import { say, sayIfKnown } from '../words/words.ts';
+
+/** What a line was taken as: "P 164 ppm". */
+export function takenAs({ reading: r }: Rated, where: Where): string {
+  const name = sayIfKnown(where.language, 'item', r.item);
+  const form = r.form ?? name;
+  const sign = r.below ? '<' : r.above ? '>' : '';
+  const unit = r.unit === null ? '?' : r.unit === 'pH' ? '' : r.unit;
+  if (r.value === null) return name;
+  return `${r.item === 'ph' ? name : form} ${sign}${r.value}${r.to === undefined ? '' : `-${r.to}`} ${unit}`.trim();
+}
+
+const MICRO = ['boron', 'zinc', 'manganese', 'copper', 'iron'];
+
+/** The rating and who says so. */
+export function ratingText(r: Rated, where: Where): string {
+  const L = where.language;
+  if (r.reading.item === 'ph' && r.target) return say(L, 'rating', r.target === 'at' ? 'at-ph' : r.target === 'above' ? 'above-ph' : 'below-ph');
+  const dosed = MICRO.includes(r.reading.item) ? `; ${say(L, 'rating', 'not-dosed')}` : '';
+  if (r.rating === null) return ELEMENT_OF[r.reading.item] ? say(L, 'rating', 'no-scale') + dosed : say(L, 'rating', 'informs');
+  const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');
+  return `${say(L, 'rating', r.rating)} ${by}${dosed}`;
+}
+
+/** "So: no phosphate, no lime; ..." */
+export function summary(rated: readonly Rated[], where: Where): string {
+  const L = where.language;
+  const target = (item: string): Rated['target'] => rated.find((r) => r.reading.item === item)?.target ?? null;
+  const p = target('phosphorus');
+  const k = target('potassium');
+  const ph = target('ph');
+  const parts = [
+    say(L, 'read', p === null ? 'so-p-unknown' : p === 'at' || p === 'above' ? 'so-p-none' : 'so-p-some'),
+    say(L, 'read', k === null ? 'so-k-unknown' : k === 'above' ? 'so-k-none' : k === 'at' ? 'so-k-crop' : 'so-k-some'),
+    ...(ph === null ? [] : [say(L, 'read', ph === 'at' ? 'so-ph-fine' : ph === 'above' ? 'so-ph-high' : 'so-ph-low')]),
+  ];
+  return `${say(L, 'read', 'so', { text: parts.join(', ') })}. ${say(L, 'read', 'so-n')}`;
+}

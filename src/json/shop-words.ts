@@ -1,0 +1,49 @@
+/** Bags held against one orchard's season, and the verdict on each in words. */
+import type { Offer, Ranked } from '../bags/shop.ts';
+import type { Grams } from '../bags/weigh.ts';
+import { grams } from '../bags/weigh.ts';
+import type { Bag } from '../orchard/bag.ts';
+import type { Orchard } from '../orchard/load.ts';
+import type { ZoneSoil } from '../plan.ts';
+import { planSeason } from '../plan.ts';
+import type { Question } from '../reason/notice.ts';
+import type { Day } from '../units/date.ts';
+import { NUTRIENTS } from '../units/substance.ts';
+import type { System } from '../words/show.ts';
+import { showMass, showNutrient, showPrice } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
+import { say } from '../words/words.ts';
+
+/** Each bag alone for the whole season of the whole orchard, by the plan's own rules. */
+export function offersFor(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, bags: readonly Bag[]): { offers: Offer[]; questions: readonly Question[] } {
+  let questions: readonly Question[] = [];
+  const offers = bags.map((bag): Offer => {
+    const plan = planSeason({ ...orchard, shed: [], store: [bag] }, zones, today);
+    questions = plan.questions;
+    const fed = plan.trees.filter((t) => t.need.verdict === 'feed');
+    const total = (of: (t: (typeof fed)[number]) => number): number => fed.reduce((sum, t) => sum + t.tree.count * of(t), 0);
+    const each = (of: (t: (typeof fed)[number]) => Grams): Grams => grams((n) => total((t) => of(t)[n]));
+    return {
+      bag, usedG: total((t) => t.feeds.reduce((sum, f) => sum + f.g, 0)), supplied: each((t) => t.supplied), over: each((t) => t.over), short: each((t) => t.short),
+      wanted: grams((n) => total((t) => t.need[n].value)),
+      // A gram a plant is a trace.
+      unwanted: grams((n) => total((t) => (t.need[n].value === 0 && t.over[n] > 1 ? t.over[n] : 0))),
+    };
+  });
+  return { offers, questions };
+}
+
+/** "BUY 1. $9 feeds them all. 3 lb over; it keeps." */
+export function lineOf(r: Ranked, forTrees: boolean, system: System, L: Language): string {
+  const { bag, usedG, over, short, wanted } = r.offer;
+  const cost = r.cost === null ? '' : showPrice(r.cost, bag.price!.currency);
+  const amount = showMass(usedG, system);
+  const list = (of: Grams): string => NUTRIENTS.filter((n) => of[n] > 0.08 * wanted[n] && of[n] > 1).map((n) => `${showNutrient(of[n], system)} ${n}`).join(', ');
+  if (r.verdict === 'leave') return say(L, 'bags', 'leave', { why: say(L, 'shop', r.why, { list: r.why === 'short' ? list(short) : list(over), cost, amount }) });
+  const left = r.leftG !== null && r.leftG > 1 ? showMass(r.leftG, system) : '';
+  if (r.verdict === 'fine') return say(L, 'bags', 'fine', { why: say(L, 'shop', r.why, { list: list(over), cost, amount }), n: r.bags ?? '' });
+  const missing = list(short);
+  const price = cost || amount;
+  const all = missing !== '' ? say(L, 'bags', 'still-short', { price, list: missing }) : say(L, 'bags', forTrees ? 'feeds-all' : 'meets-need', { price });
+  return say(L, 'bags', 'buy', { n: r.bags ?? '', all, left, more: list(over) });
+}

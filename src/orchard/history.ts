@@ -1,0 +1,72 @@
+/** What the diary knows of one tree: what it was fed this season and last, its growth and crop, and when lime or sulphur went on. */
+import type { Day } from '../units/date.ts';
+import { addDays, yearOf } from '../units/date.ts';
+import type { Nutrient } from '../units/substance.ts';
+import type { Bag, Grade } from './bag.ts';
+import { parseBag } from './bag.ts';
+import type { Entry } from './diary.ts';
+import type { Tree } from './tree.ts';
+
+export type Amounts = Readonly<Record<Nutrient, number>>;
+/** `brought` is null where bag or amount is not known. */
+export type Fed = { readonly date: Day; readonly bag: string | null; readonly g: number | null; readonly brought: Amounts | null };
+
+export type History = {
+  readonly thisSeason: readonly Fed[];
+  /** Null where the diary holds nothing at all of last season: then nobody knows. */
+  readonly lastSeason: readonly Fed[] | null;
+  readonly amended: readonly Day[];
+  readonly shoots: { readonly m: number; readonly year: number } | null;
+  readonly fruit: NonNullable<Tree['fruit']> | null;
+};
+
+/** A season runs from one autumn frost to the next; growth and fruit belong to the year whose buds broke last. */
+export type Bounds = { readonly year: number; readonly budBreak: Day; readonly firstFrost: Day };
+
+const NOTHING: History = { thisSeason: [], lastSeason: null, amended: [], shoots: null, fruit: null };
+
+export function historyOf(tree: Tree, zone: string | undefined, entries: readonly Entry[], bounds: Bounds, bags: readonly Bag[], country: string | null): History {
+  if (entries.length === 0) return NOTHING;
+  const names = [tree.name, zone, 'all', 'all trees'].filter((n) => n !== undefined).map((n) => n.toLowerCase());
+  const mine = entries.filter((e) => e.trees.some((t) => names.includes(t.toLowerCase())));
+  const [start, before] = [addDays(bounds.firstFrost, -365), addDays(bounds.firstFrost, -730)];
+  const fed = mine.filter((e) => e.what === 'fed').map((e): Fed => ({ date: e.date, bag: e.bag, g: e.g, brought: broughtBy(e, bags, country) }));
+  const within = (from: Day, until: Day) => (e: { readonly date: Day }): boolean => e.date > from && e.date <= until;
+  const newest = (what: Entry['what']): Entry | undefined => mine.filter((e) => e.what === what).sort((a, b) => (a.date < b.date ? 1 : -1))[0];
+  const [shoots, crop] = [newest('shoots'), newest('crop')];
+  const grewIn = (date: Day): number => yearOf(date) - (date.slice(5) < bounds.budBreak.slice(5) ? 1 : 0);
+  return {
+    thisSeason: fed.filter(within(start, bounds.firstFrost)),
+    lastSeason: entries.some(within(before, start)) ? fed.filter(within(before, start)) : null,
+    amended: mine.filter((e) => e.what === 'limed' || e.what === 'sulphured').map((e) => e.date),
+    shoots: shoots?.m == null ? null : { m: shoots.m, year: grewIn(shoots.date) },
+    fruit: crop ? fruitOf(crop, grewIn(crop.date)) : null,
+  };
+}
+
+function fruitOf(e: Entry, year: number): History['fruit'] {
+  if (e.g !== null) return { said: e.g === 0 ? 'none' : 'weight', g: e.g, year };
+  const said = e.amount?.toLowerCase();
+  if (said === 'none') return { said, g: 0, year };
+  return said === 'light' || said === 'heavy' ? { said, g: null, year } : null;
+}
+
+/** N, P2O5 and K2O that a feed brought, by the bag's listed grade or the one written down. */
+function broughtBy(e: Entry, bags: readonly Bag[], country: string | null): Amounts | null {
+  if (e.g === null || e.bag === null) return null;
+  const word = e.bag.toLowerCase();
+  const known = bags.find((b) => b.label.toLowerCase() === word) ?? bags.find((b) => b.printed !== '' && word.includes(b.printed));
+  const grade: Grade | undefined = known?.grade ?? parseBag(e.bag, country, false, { file: 'diary.csv', line: e.line, column: 1, length: 1, source: '' }).bag?.grade;
+  if (!grade) return null;
+  return { N: e.g * grade.N, P2O5: e.g * grade.P2O5, K2O: e.g * grade.K2O };
+}
+
+/** The tree with the diary's newer facts in place of the folder's older ones. */
+export function withHistory(tree: Tree, history: History, season: number): Tree {
+  const older = (year: number | undefined, newer: { year?: number } | null): boolean => newer?.year !== undefined && newer.year >= (year ?? season - 1);
+  return {
+    ...tree,
+    ...(older(tree.shoots?.year, history.shoots) || (history.shoots && !tree.shoots) ? { shoots: history.shoots! } : {}),
+    ...(older(tree.fruit?.year, history.fruit) || (history.fruit && !tree.fruit) ? { fruit: history.fruit! } : {}),
+  };
+}

@@ -1,0 +1,58 @@
+/** Weight, price and what is left, found anywhere in the words of a label: "40-lb bag $21.50", "2,5 kg", "12,50 €". */
+import type { Measured } from './measure.ts';
+import { massOf } from './measure.ts';
+
+export type Price = { readonly amount: number; readonly currency: string };
+/** A number that can be read two ways, with both. */
+export type TwoWays = { readonly read: string; readonly a: string; readonly b: string };
+
+export type Amounts = {
+  /** The words without the amounts. */
+  readonly rest: string;
+  readonly weights: readonly Measured[];
+  /** Null where the number is none. */
+  readonly prices: readonly (Price | TwoWays | null)[];
+  readonly left: { readonly share?: number; readonly g?: number } | null;
+};
+
+const SHARE: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3, all: 1, none: 0, 'three quarters': 3 / 4, 'two thirds': 2 / 3 };
+const CURRENCIES: Readonly<Record<string, string>> = { USD: '$', US$: '$', EUR: '€', GBP: '£', AUD: 'A$', AU$: 'A$', NZD: 'NZ$', CAD: 'C$', CA$: 'C$' };
+const CODE = '(?:USD|EUR|GBP|AUD|NZD|CAD)';
+const NUMBER = '\\d+(?:[.,]\\d+)*';
+const WEIGHT = '(\\d+ +\\d+/\\d+|\\d+/\\d+|\\d+(?:[.,]\\d+)?) *-? *(kg|kilos?|grams?|g|ounces?|oz|pounds?|lbs?)\\b\\.?';
+const PRICE = new RegExp(`(?<![\\w.,-])(?:([A-Z]{0,2}[$£€]|${CODE}) *(${NUMBER})|(${NUMBER}) *([$£€]|${CODE}(?!\\w)))(?![\\w])`, 'g');
+const MASS = new RegExp(`(?<![\\w.,/-])${WEIGHT}`, 'gi');
+const LEFT = new RegExp(`(?<![\\w.,/-])(?:(${Object.keys(SHARE).reverse().join('|')})(?: +of it| +full)? +left|(half|quarter) +full|${WEIGHT}(?: +of it)? +left)\\b`, 'i');
+const BEFORE = /^(?:(?:bags?|sacks?|box|tubs?|buckets?|pails?|jars?|bottles?|packs?|packets?|of|each)(?!\w) *)+/i;
+const AFTER = /(?: *(?<!\w)(?:bags?|sacks?|box|tubs?|of|for|at|each|@))+$/i;
+
+export function amountsIn(text: string): Amounts {
+  const kept = LEFT.exec(text);
+  let words = kept ? text.replace(LEFT, ' ') : text;
+  const said = (kept?.[1] ?? kept?.[2] ?? '').toLowerCase();
+  const weighed = kept?.[3] ? massOf(`${kept[3]} ${kept[4]!}`) : null;
+  const left = kept === null ? null : typeof weighed === 'number' ? { g: weighed } : Object.hasOwn(SHARE, said) ? { share: SHARE[said]! } : {};
+  const prices: Amounts['prices'][number][] = [];
+  words = words.replace(PRICE, (_, sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined) => {
+    const amount = priceOf((n ?? m)!);
+    const currency = (sign ?? mark)!;
+    prices.push(typeof amount === 'number' ? { amount, currency: CURRENCIES[currency] ?? currency } : amount);
+    return ' ';
+  });
+  const weights: Measured[] = [];
+  words = words.replace(MASS, (_, n: string, unit: string) => {
+    weights.push(massOf(`${n} ${unit}`));
+    return ' ';
+  });
+  words = words.replace(/\s+/g, ' ').replace(/\( *\)/g, '').trim();
+  const taken = prices.length + weights.length > 0 || kept !== null;
+  return { rest: taken ? words.replace(BEFORE, '').replace(AFTER, '').trim() : words, weights, prices, left };
+}
+
+/** "21.50", "12,50", "1,299.00"; "1.299" and "1.299,00" can be read two ways. */
+function priceOf(text: string): number | TwoWays | null {
+  if (/^\d+(?:[.,]\d{1,2})?$/.test(text)) return Number(text.replace(',', '.'));
+  if (/^\d{1,3}(?:,\d{3})+\.\d{1,2}$/.test(text)) return Number(text.replaceAll(',', ''));
+  const m = /^(\d{1,3})[.,](\d{3})(?:,(\d{1,2}))?$/.exec(text);
+  return m ? { read: text, a: `${m[1]!}${m[2]!}${m[3] ? `.${m[3]}` : ''}`, b: `${m[1]!}.${m[2]!}` } : null;
+}

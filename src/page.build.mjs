@@ -1,0 +1,63 @@
+/** Builds the page for a phone: one HTML file with script and style inside, each allowed by its hash alone. */
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { build, transform } from 'esbuild';
+import { precompiled } from '../templates/precompile.mjs';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const read = (path) => readFileSync(`${root}/${path}`, 'utf8');
+const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+
+/** The handlebars templates as modules that need only the small runtime. */
+export const templates = {
+  name: 'templates',
+  setup(b) {
+    b.onLoad({ filter: /\.hbs$/ }, ({ path }) => ({ contents: precompiled(path), loader: 'js' }));
+  },
+};
+
+/** The sheet's own style: it is shown in a frame, which holds to the page's policy. */
+function sheetStyles() {
+  const [, style] = /<style>([\s\S]*?)<\/style>/.exec(read('templates/sheet.html.hbs'));
+  return ['a4', 'letter'].map((paper) => style.replaceAll('{{paper}}', paper)).map((text) => {
+    if (text.includes('{{')) throw new Error('the style of templates/sheet.html.hbs holds a field other than the paper');
+    return text;
+  });
+}
+
+/** The sentences of the page that stand there without script, in American English. */
+async function words() {
+  const { code } = await transform(read('src/words/en-US.ts'), { loader: 'ts', format: 'esm' });
+  const { enUS } = await import(`data:text/javascript;base64,${Buffer.from(code).toString('base64')}`);
+  return enUS.page;
+}
+
+const escaped = (text) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+
+/** Writes `dist/page.html` and the few files that only a served page needs; gives back the path of the page. */
+export async function buildPage() {
+  const { version } = JSON.parse(read('package.json'));
+  const bundled = await build({
+    absWorkingDir: root, entryPoints: ['src/page/page.ts'], bundle: true, write: false, format: 'iife', minify: true, platform: 'browser', target: 'es2020', legalComments: 'none',
+    charset: 'utf8', define: { MEDLAR_VERSION: JSON.stringify(version) }, plugins: [templates], alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
+  });
+  // Inside a script element neither of these may stand; both are the same text to JavaScript.
+  const script = bundled.outputFiles[0].text.trim().replace(/<(?=\/script|!--|script)/gi, '\\x3c');
+  const { code } = await transform(read('src/page/page.css'), { loader: 'css', minify: true });
+  const style = code.trim();
+  const policy = [
+    "default-src 'none'", `script-src ${hash(script)}`, `style-src ${[style, ...sheetStyles()].map(hash).join(' ')}`, 'img-src data:', "base-uri 'none'", "form-action 'none'",
+  ].join('; ');
+  const said = await words();
+  const icon = `data:image/svg+xml;base64,${Buffer.from(read('src/page/icon.svg')).toString('base64')}`;
+  const fill = { policy, style, script, icon, unrun: escaped(said.unrun), 'unrun-how': escaped(said['unrun-how']) };
+  const html = read('src/page/page.html').replace(/\{\{([\w-]+)\}\}/g, (_, key) => fill[key]);
+  mkdirSync(`${root}/dist`, { recursive: true });
+  for (const [name, text] of [['page.html', html], ['worker.js', read('src/page/worker.js')], ['icon.svg', read('src/page/icon.svg')]]) {
+    const temporary = `${root}/dist/${name}.${process.pid}.tmp`;
+    writeFileSync(temporary, text);
+    renameSync(temporary, `${root}/dist/${name}`);
+  }
+  return `${root}/dist/page.html`;
+}

@@ -1,0 +1,76 @@
+/** The season's plan: what to buy first, then the days, then what each tree needs. Touch a number: why. */
+import { valueOf } from '../json/reason.ts';
+import { noticeText, questionText } from '../json/notices.ts';
+import type { Plan, TreePlan } from '../plan.ts';
+import { isWeak } from '../reason/figure.ts';
+import { idleReason, sheetView } from '../sheet/build.ts';
+import { NUTRIENTS } from '../units/substance.ts';
+import { showLength, showMass, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
+import { say } from '../words/words.ts';
+import { button, el, fill, list } from './dom.ts';
+import type { Child } from './dom.ts';
+import { mistakesOf } from './seen.ts';
+import { treeLines } from './state.ts';
+import type { Context, PageWords, View } from './view.ts';
+import { wordsOf } from './view.ts';
+import { number } from './why.ts';
+
+export function planView(ctx: Context): View {
+  const root = el('div', { id: 'plan-body' });
+  return { root, refresh: () => { fill(root, ...(ctx.seen().plan ? planned(ctx.seen().plan!, ctx) : unplanned(ctx))); } };
+}
+
+/** Why there is no plan, and where to go. */
+export function unplanned(ctx: Context): Child[] {
+  const w = wordsOf(ctx);
+  if (treeLines(ctx.state().orchard).length === 0) return [el('p', {}, w('plan-wants-trees')), el('p', {}, button(w('next-trees'), () => { ctx.go('trees'); }, { class: 'main' }))];
+  return [el('p', {}, w('plan-stopped')), list(mistakesOf(ctx.seen()), { class: 'wrong' }), el('p', {}, button(w('mend'), () => { ctx.go('home'); }))];
+}
+
+function planned(plan: Plan, ctx: Context): Child[] {
+  const w = wordsOf(ctx);
+  const L = ctx.language;
+  const view = sheetView(plan, { paper: plan.orchard.where.paper, large: false });
+  const told = plan.notices.filter((n) => n.severity !== 'error').map((n) => noticeText(n, L));
+  const questions = plan.questions.map((q) => `${questionText(q, L)} ${say(L, 'ask', q.changes)}`);
+  const idle = plan.trees.filter((t) => t.feeds.length === 0);
+  return [
+    el('section', { id: 'total', 'aria-label': w('total') }, el('h3', {}, w('total')), list(view.back.slip, { class: 'total' }), ...view.not.map((n) => el('p', {}, el('strong', {}, `${view.words.not} `), n))),
+    ...plan.days.map((day, i) => el('section', { class: 'day' }, el('h3', {}, view.days[i]!.title), el('p', {}, `${view.days[i]!.when}. ${view.days[i]!.weigh}`), ...plan.trees.flatMap((t) => doseRows(plan, t, day, w)))),
+    idle.length > 0 ? el('section', {}, el('h3', {}, w('unfed')), ...idle.map((t) => el('p', { class: 'idle' }, el('strong', {}, t.tree.name), ` ${say(L, 'plan', t.need.verdict === 'wait' ? 'wait' : 'nothing', { why: idleReason(t, L) })}`))) : null,
+    plan.days.length > 0 ? el('p', { class: 'stop' }, el('strong', {}, `${view.words.stop} `), view.stop) : null,
+    el('section', {}, el('h3', {}, w('needs')), el('p', { class: 'hint' }, w('needs-hint')), ...plan.trees.map((t) => needRow(plan, t, w))),
+    view.back.lime.length > 0 ? el('section', {}, el('h3', {}, view.words.limeSulphur), ...view.back.lime.map((line) => el('p', {}, line))) : null,
+    told.length > 0 ? el('section', {}, el('h3', {}, w('worth')), list(told)) : null,
+    questions.length > 0 ? el('section', {}, el('h3', {}, w('asked')), list(questions)) : null,
+    el('p', {}, button(w('next-sheet'), () => { ctx.go('sheet'); }, { class: 'main' })),
+    el('p', { class: 'hint' }, view.back.foot),
+  ];
+}
+
+function doseRows(plan: Plan, t: TreePlan, day: Plan['days'][number], w: PageWords): HTMLElement[] {
+  const { language: L, units: system } = plan.orchard.where;
+  const several = new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag))).size > 1;
+  return day.doses.filter((d) => d.plan === t).map(({ feed }) => {
+    const room = el('div', { class: 'room', hidden: true });
+    const amount = `${showMass(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
+    const [from, to] = feed.ring ? showSpan(showLength(feed.ring.from.value, system), showLength(feed.ring.to.value, system)) : ['', ''];
+    const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? say(L, 'sheet', 'only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
+    const small = [several ? feed.bag.label : '', t.tree.count > 1 ? say(L, 'sheet', 'each', { count: t.tree.count }) : '', feed.mL === null ? '' : say(L, 'sheet', 'about', { cups: showVolume(feed.mL, system) })].filter(Boolean).join(', ');
+    return el('div', { class: 'dose' },
+      el('div', { class: 'dose-line' }, el('strong', { class: 'tree-name' }, t.tree.name), number(amount, [feed.planned], plan, room, w, { 'data-tree': t.tree.name })),
+      el('div', { class: 'hint' }, small),
+      only ? el('div', {}, el('strong', {}, only)) : null,
+      el('div', { class: 'row' },
+        feed.ring ? number(say(L, 'sheet', 'ring', { from, to }), [feed.ring.from, feed.ring.to, feed.ring.area], plan, room, w) : say(L, 'sheet', 'tub'),
+        number(showWindow(feed.window.from, feed.window.until), [feed.window.why], plan, room, w)),
+      room);
+  });
+}
+
+function needRow(plan: Plan, t: TreePlan, w: PageWords): HTMLElement {
+  const { language: L, units: system } = plan.orchard.where;
+  const room = el('div', { class: 'room', hidden: true });
+  return el('div', { class: 'need' }, el('strong', {}, t.tree.name),
+    el('div', { class: 'row' }, ...NUTRIENTS.map((n) => number(valueOf(t.need[n], L, system), [t.need[n]], plan, room, w))), room);
+}

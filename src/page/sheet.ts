@@ -1,0 +1,38 @@
+/** The sheet for the shed door: seen, printed, saved. It is shown in a frame that may run nothing. */
+import { sheetView } from '../sheet/build.ts';
+import { renderSheet } from '../sheet/render.ts';
+import type { SheetForm } from '../sheet/render.ts';
+import { button, choose, download, el, field, fill, tick } from './dom.ts';
+import { unplanned } from './plan.ts';
+import type { Context, View } from './view.ts';
+import { wordsOf } from './view.ts';
+
+export function sheetPart(ctx: Context): View {
+  const w = wordsOf(ctx);
+  const paper = field(w('paper-size'), choose('paper-size', [['a4', 'A4'], ['letter', 'Letter']]));
+  paper.input.value = ctx.early().where.paper;
+  const large = tick('large', w('large'));
+  // Same origin, so that the page may ask it to print; scripts stay off.
+  const frame = el('iframe', { id: 'sheet-frame', title: w('sheet-frame'), sandbox: 'allow-same-origin allow-modals' });
+  const none = el('div', {});
+  let shown = '';
+  const rendered = (form: SheetForm): string => {
+    const { plan } = ctx.seen();
+    return plan ? renderSheet(sheetView(plan, { paper: paper.input.value as 'a4' | 'letter', large: large.input.checked }), form) : '';
+  };
+  const body = el('div', {}, el('div', { class: 'pair' }, paper.root, large.root),
+    el('p', { class: 'row' },
+      button(w('print'), () => { frame.contentWindow?.print(); }, { class: 'main', id: 'print' }),
+      button(w('save-sheet'), () => { download('sheet.html', rendered('html'), 'text/html'); }, { id: 'save-sheet' }),
+      button(w('save-sheet-text'), () => { download('sheet.txt', rendered('text'), 'text/plain'); }, { id: 'save-sheet-text' })),
+    frame);
+  const refresh = (): void => {
+    const html = rendered('html');
+    body.hidden = html === '';
+    fill(none, ...(html === '' ? unplanned(ctx) : []));
+    if (html !== shown) frame.srcdoc = html;
+    shown = html;
+  };
+  for (const input of [paper.input, large.input]) input.addEventListener('change', refresh);
+  return { root: el('div', {}, none, body), refresh };
+}

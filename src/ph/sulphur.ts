@@ -1,0 +1,67 @@
+/** How much sulphur: every published rate that fits, as a range; this year's dose; or a no with its numbers. */
+import type { Figure } from '../reason/figure.ts';
+import { figure } from '../reason/figure.ts';
+import type { TextureClass } from '../tables/sulphur.ts';
+import {
+  FREE_LIME, SULPHUR_BY_CEC, SULPHUR_FROM_NEUTRAL, SULPHUR_LIMIT, SULPHUR_LIMITS_ELSEWHERE, SULPHUR_RATES, SULPHUR_TO_45, TEXTURE_BY_CEC,
+} from '../tables/sulphur.ts';
+import type { Unit } from '../units/units.ts';
+import { convert } from '../units/units.ts';
+import { between } from './lime.ts';
+import type { PhSoil } from './soil.ts';
+
+type Sulphur<U extends Unit = Unit> = Figure<U, 'sulphur'>;
+
+/** The texture told, else the one its exchange capacity goes with, else sand, which takes least. */
+function textureFor(soil: PhSoil): TextureClass {
+  if (soil.texture) return soil.texture;
+  const { cec } = soil;
+  return cec === null ? 'sand' : TEXTURE_BY_CEC.upTo.find(([most]) => cec <= most)![1];
+}
+
+/** Every published rate for the whole way from now to the goal, each in its printed unit; sorted, least first, in g/m². */
+export function sulphurRates(soil: PhSoil, goal: Figure<'pH', 'soil'>): Sulphur<'g/m2'>[] {
+  const texture = textureFor(soil);
+  const way = soil.now.value - goal.value;
+  const from = [soil.now, goal];
+  const printed: Sulphur[] = SULPHUR_RATES.flatMap((r) => {
+    const rate = r.organic && soil.organic !== null && soil.organic > r.organic.over ? r.organic.rate : r.rates[texture];
+    return rate === undefined ? [] : [figure((rate * way) / r.per, r.unit, 'sulphur', 'sulphur-rule', r.cite, from)];
+  });
+  const column = SULPHUR_TO_45.classes.findIndex((c) => c === texture);
+  const [least, most] = [SULPHUR_TO_45.rows[0][0], SULPHUR_TO_45.rows[5][0]];
+  if (column >= 0 && goal.value >= least && soil.now.value <= most) {
+    const at = (ph: number): number => between(SULPHUR_TO_45.rows.map((r) => [r[0], r[column + 1]!]), ph);
+    printed.push(figure(at(soil.now.value) - at(goal.value), SULPHUR_TO_45.unit, 'sulphur', 'sulphur-rule', SULPHUR_TO_45.cite, from));
+  }
+  const { capacities, rows } = SULPHUR_BY_CEC;
+  if (soil.cec !== null && soil.cec >= capacities[0] && soil.cec <= capacities[2] && goal.value === SULPHUR_BY_CEC.goal && soil.now.value <= rows[4][0]) {
+    const at = (k: 1 | 2 | 3): number => between(rows.map((r) => [r[0], r[k]]), soil.now.value);
+    const rate = between([[capacities[0], at(1)], [capacities[1], at(2)], [capacities[2], at(3)]], soil.cec);
+    printed.push(figure(rate, SULPHUR_BY_CEC.unit, 'sulphur', 'sulphur-rule', SULPHUR_BY_CEC.cite, [...from, figure(soil.cec, 'meq/100g', 'soil', 'printed-by-lab', soil.now.cite)]));
+  }
+  const { from: [n0, n1], to: [g0, g1], low, high, unit, cite } = SULPHUR_FROM_NEUTRAL;
+  if (soil.now.value >= n0 && soil.now.value <= n1 && goal.value >= g0 && goal.value <= g1) {
+    if (texture !== 'clay') printed.push(figure(low, unit, 'sulphur', 'sulphur-rule', cite, from));
+    if (texture === 'clay' || texture === 'loam') printed.push(figure(high, unit, 'sulphur', 'sulphur-rule', cite, from));
+  }
+  const arithmetic = { source: 'definition', at: 'units of area rate', mark: 'derived' } as const;
+  return printed.map((p): Sulphur<'g/m2'> => figure(convert(p.value, p.unit, 'g/m2'), 'g/m2', 'sulphur', 'sulphur-way', arithmetic, [p])).sort((a, b) => a.value - b.value);
+}
+
+/** Sulphur that the soil's own lime swallows before the pH can fall, for `percent` of carbonate. */
+export const freeLime = (percent: number): Sulphur<'lb/acre'> => figure(FREE_LIME.value * percent, FREE_LIME.unit, 'sulphur', 'free-lime', FREE_LIME.cite, [figure(percent, '%', 'lime', 'carbonate', FREE_LIME.cite)]);
+
+/** The most a year on the surface round standing plants, g/m² of pure sulphur. */
+export const sulphurLimit = (): Sulphur<'g/m2'> => {
+  const elsewhere = SULPHUR_LIMITS_ELSEWHERE.map((l) => figure(convert(l.value, l.unit, 'g/m2'), 'g/m2', 'sulphur', 'sulphur-limit', l.cite));
+  return figure(convert(SULPHUR_LIMIT.value, SULPHUR_LIMIT.unit, 'g/m2'), 'g/m2', 'sulphur', 'sulphur-limit', SULPHUR_LIMIT.cite, elsewhere);
+};
+
+/** This year's dose of a product: the least that any publication gives, at most the yearly limit. */
+export function sulphurDose(least: Sulphur<'g/m2'>, strength: number): Sulphur<'g/m2'> {
+  const limit = sulphurLimit();
+  const pure = least.value <= limit.value ? least : figure(limit.value, 'g/m2', 'sulphur', 'sulphur-limited', limit.cite, [least, limit]);
+  if (strength === 1) return pure;
+  return figure(pure.value / strength, 'g/m2', 'sulphur', 'sulphur-strength', { source: 'definition', at: 'pure sulphur ÷ its share', mark: 'derived' }, [pure, figure(strength * 100, '%', 'sulphur', 'strength', { source: 'grower', at: 'label', mark: 'read' })]);
+}

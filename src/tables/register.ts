@@ -1,0 +1,209 @@
+/**
+ * Every figure inside with the publication it rests on, gathered by walking the tables: an object with a `cite`
+ * owns the numbers below it. A module's lone bare cite stands for its uncited tables. No figure is listed by hand.
+ */
+import type { Cite, Mark } from '../reason/figure.ts';
+import { MARKS } from '../reason/figure.ts';
+import type { Crop } from './crops.ts';
+import { CROP_WORDS, CROPS_WITHOUT_FIGURES } from './crops.ts';
+import * as growth from './growth.ts';
+import { METHODS, NAMES, RATING_WORDS } from './items.ts';
+import * as lime from './lime.ts';
+import * as limits from './limits.ts';
+import * as materials from './materials.ts';
+import * as nitrogen from './nitrogen.ts';
+import * as phRanges from './ph-ranges.ts';
+import * as potash from './potash.ts';
+import * as ratings from './ratings.ts';
+import * as sulphur from './sulphur.ts';
+import * as timing from './timing.ts';
+
+const TABLES: Readonly<Record<string, object>> = { nitrogen, growth, potash, limits, timing, 'ph-ranges': phRanges, ratings, materials, lime, sulphur };
+
+/** One printed value, or with `value` null a statement without a number. */
+export type Row = {
+  readonly table: string;
+  /** The export it stands in. */
+  readonly name: string;
+  readonly what: string;
+  readonly value: number | null;
+  readonly unit: string | null;
+  readonly cite: Cite;
+  readonly crops: readonly string[];
+  readonly kind: string | null;
+  /** The soil test, rating scale and places that it is for. */
+  readonly method: string | null;
+  readonly scale: string | null;
+  readonly places: readonly string[];
+};
+
+type Known = Omit<Row, 'what' | 'value' | 'unit' | 'cite'> & { readonly label: readonly string[]; readonly unit: string | null; readonly per: string; readonly cite: Cite | null };
+type Thing = Readonly<Record<string, unknown>>;
+
+const isThing = (x: unknown): x is Thing => typeof x === 'object' && x !== null;
+const isCite = (x: unknown): x is Cite => isThing(x) && typeof x.source === 'string' && typeof x.at === 'string' && MARKS.includes(x.mark as Mark);
+const texts = (x: unknown): string[] => (typeof x === 'string' ? [x] : Array.isArray(x) ? x.filter((y) => typeof y === 'string') : []);
+
+const CROPS: readonly string[] = [...new Set(Object.values(CROP_WORDS))];
+/** What a number is for, not what it says: the years and the row that a figure belongs to, the grade of a product. */
+const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'reference', 'per', 'under', 'over'];
+const PAIR = ['low', 'high'];
+const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O5', 'K2O'], budBreak: ['month', 'day'], firstFrost: ['month', 'day'] };
+
+/** Units that a key or a table's own comment says. */
+const KEY_UNITS: Readonly<Record<string, string>> = {
+  percent: '%', sar: 'SAR', ppm: 'ppm', gPerL: 'g/L', kgPerHa: 'kg/ha', weeks: 'weeks', evergreenWeeks: 'weeks', days: 'days', months: 'months', years: 'years', every: 'days', ounces: 'oz',
+  ozPerCup: 'oz a cup', grade: '%', cce: '%', doses: 'doses', ft: 'ft', leastFt: 'ft', outerShare: 'of the crown', share: '%', N: 'parts', P2O5: 'parts', K2O: 'parts', longest: 'months', beforeNitrogen: 'days', budBreak: '', firstFrost: '',
+};
+const TABLE_UNITS: Readonly<Record<string, string>> = {
+  GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft', WEINSBERG: 'kg/ha', POLAND_K2O: 'kg/ha', FLORIDA_CITRUS: 'lb N', CALIFORNIA_CITRUS: 'lb N',
+  FIRST_DOSE: 'days from bud break', FIRST_DOSE_SAND: 'days from bud break', SECOND_DOSE: 'days from bud break', PH_RANGES: 'pH', TREE_FRUIT_PH: 'pH', BLUEBERRY_PH: 'pH', TEXTURE_BY_CEC: 'meq/100g', LIME_WINDOW: 'days', SULPHUR_WINDOW: 'days',
+};
+const PER: Readonly<Record<string, string>> = { years: ' a year of age', trunk: ' an inch of trunk', height: ' a foot of height' };
+
+/** Printed values again: an edge stored just under a number is that number. */
+const printed = (x: number): number => Number(x.toPrecision(6));
+
+const BLANK: Known = { table: '', name: '', label: [], unit: null, per: '', cite: null, crops: [], kind: null, method: null, scale: null, places: [] };
+
+/** Every figure inside, each once, in the order of the tables. */
+export function register(): Row[] {
+  const rows: Row[] = [];
+  const seen = new Set<unknown>();
+  for (const [table, module] of Object.entries(TABLES)) {
+    const exported = Object.entries(module).filter(([, x]) => isThing(x));
+    const bare = exported.filter(([, x]) => isCite(x));
+    const lone = bare.length === 1 ? (bare[0]![1] as Cite) : null;
+    for (const [name, x] of exported) {
+      if (x === lone) continue;
+      const crops = name.toLowerCase().split('_').filter((w) => CROPS.includes(w));
+      walk(x as Thing, { ...BLANK, table, name, cite: lone, crops }, '', rows, seen);
+    }
+    if (lone && !rows.some((r) => r.cite === lone)) walk(lone, { ...BLANK, table, name: bare[0]![0] }, '', rows, seen);
+  }
+  return rows;
+}
+
+function walk(x: Thing, above: Known, key: string, rows: Row[], seen: Set<unknown>): void {
+  if (isCite(x)) {
+    if (!seen.has(x)) add({ ...above, cite: x }, key, null, rows);
+    return;
+  }
+  if (isCite(x.cite)) {
+    if (seen.has(x)) return;
+    seen.add(x);
+  }
+  const here = knownOf(x, above);
+  const before = rows.length;
+  if (Array.isArray(x)) list(x, here, key, rows, seen);
+  else for (const [k, child] of Object.entries(x)) {
+    if (SCOPE.includes(k) || (['years', 'from', 'to'].includes(k) && Array.isArray(child))) continue;
+    const [below, label] = CROPS.includes(k) ? [{ ...here, crops: [k] }, ''] : [here, k];
+    if (k === 'rows' && Array.isArray(child) && Array.isArray(child[0])) grid(x, child as unknown[][], here, rows);
+    else if (typeof child === 'number') add(below, label, child, rows);
+    else if (isThing(child)) walk(child, Array.isArray(child) || isCite(child) ? below : { ...below, label: [...below.label, label] }, label, rows, seen);
+  }
+  if (isCite(x.cite) && rows.length === before) add(here, key, null, rows);
+}
+
+/** What an object says of the numbers in it. */
+function knownOf(x: Thing, above: Known): Known {
+  const said = ['id', 'test', 'nutrient', 'of', 'size', 'rating'].map((k) => x[k]).filter((v) => typeof v === 'string');
+  const year = typeof x.year === 'number' ? [`year ${x.year}`] : typeof x.under === 'number' && Number.isFinite(x.under) ? [`under ${printed(x.under)}`] : [];
+  const gives = isThing(x.gives) ? x.gives : null;
+  const crops = [...texts(x.crops), ...texts(x.crop)];
+  const scale = Array.isArray(x.bands) && typeof x.id === 'string' ? x.id : above.scale;
+  return {
+    ...above,
+    label: [...above.label, ...(typeof x.id === 'string' ? [x.id] : said), ...year],
+    unit: gives ? `${String(gives.unit)}${gives.of === 'N' ? ' N' : ` at ${String(gives.percentN)} % N`}` : typeof x.unit === 'string' ? x.unit : above.unit,
+    per: gives ? PER[String(x.by)] ?? '' : above.per,
+    cite: isCite(x.cite) ? x.cite : above.cite,
+    crops: crops.length > 0 ? crops : above.crops,
+    kind: typeof x.kind === 'string' ? x.kind : above.kind,
+    method: texts(x.method)[0] ?? texts(x.test)[0] ?? above.method,
+    scale,
+    places: [...above.places, ...texts(x.region), ...texts(x.countries), ...texts(x.states)],
+  };
+}
+
+/** Numbers in a row are a span or members of a grade; a number beside a word is named by it. */
+function list(x: readonly unknown[], here: Known, key: string, rows: Row[], seen: Set<unknown>): void {
+  const words = texts(x);
+  const names = MEMBERS[key] ?? (x.length === 2 ? PAIR : x.map((_, i) => `${i + 1}`));
+  x.forEach((child, i) => {
+    if (typeof child === 'number') add(here, words.length > 0 ? words.join(' ') : x.length > 1 ? `${key} ${names[i]!}`.trim() : key, child, rows, key);
+    else if (isThing(child)) walk(child, here, key, rows, seen);
+  });
+}
+
+/** A grid: what stands first in a row names it, the goals or classes name its columns. */
+function grid(x: Thing, lines: readonly (readonly unknown[])[], here: Known, rows: Row[]): void {
+  const columns = [x.goals, x.classes].find(Array.isArray) as readonly (string | number)[] | undefined;
+  for (const [first, ...rest] of lines) rest.forEach((v, i) => {
+    if (typeof v === 'number') add(here, [String(first), ...(rest.length > 1 ? [String(columns?.[i] ?? i + 1)] : typeof x.goal === 'number' ? [String(x.goal)] : [])].join(' → '), v, rows);
+  });
+}
+
+function add(here: Known, key: string, value: number | null, rows: Row[], unitKey = key): void {
+  const { label, per, cite, unit, ...rest } = here;
+  if (!cite || (value !== null && !Number.isFinite(value))) return;
+  const base = KEY_UNITS[unitKey] ?? unit ?? TABLE_UNITS[here.name] ?? null;
+  const named = typeof here.label[0] === 'string' && /[.-]/.test(here.label[0]) ? label : [here.name.toLowerCase().replaceAll('_', ' '), ...label];
+  rows.push({
+    ...rest, cite, value: value === null ? null : printed(value), unit: value === null || base === null || base === '' ? null : `${base}${key === 'low' || key === 'high' ? per : ''}`,
+    what: [...named, ...(here.crops.length > 0 ? [`(${here.crops.join(', ')})`] : []), key].filter((w, i, all) => w !== '' && w !== 'value' && all.indexOf(w) === i).join(' '),
+  });
+}
+
+/** Seen in the publication, or worked out from it. */
+const isPublished = ({ cite }: Row): boolean => (cite.mark === 'read' || cite.mark === 'derived') && cite.source !== 'medlar';
+
+/** The mark that stands highest, or null where nothing is cited. */
+export const bestMark = (rows: readonly Row[]): Mark | null => MARKS.find((m) => rows.some((r) => r.cite.mark === m)) ?? null;
+
+/** How many published figures serve each crop, test, scale, language and region; 0 is none. */
+export type Coverage = {
+  readonly crops: Readonly<Record<string, { readonly nitrogen: number; readonly growth: number; readonly potash: number; readonly ph: number }>>;
+  readonly methods: Readonly<Record<string, number>>;
+  readonly scales: Readonly<Record<string, number>>;
+  readonly languages: Readonly<Record<string, number>>;
+  readonly lime: Readonly<Record<string, number>>;
+  readonly regions: Readonly<Record<string, number>>;
+};
+
+/** Tests by which a lab sets a lime rate. */
+const LIME_TESTS = ['smp', 'sikora', 'mehlich-buffer', 'adams-evans', 'woodruff', 'acidity', 'lime-buffer-capacity'] as const;
+
+/** Words of a report in its language: phosphorus, potassium, magnesium, calcium; low, high. */
+const LANGUAGES: Readonly<Record<string, readonly string[]>> = {
+  English: ['phosphorus', 'potassium', 'magnesium', 'calcium', 'low', 'high'], German: ['phosphor', 'kalium', 'magnesium', 'calcium', 'niedrig', 'hoch'], Spanish: ['fósforo', 'potasio', 'magnesio', 'calcio', 'bajo', 'alto'],
+  French: ['phosphore', 'potassium', 'magnésium', 'calcium', 'faible', 'élevé'], Italian: ['fosforo', 'potassio', 'magnesio', 'calcio', 'basso', 'alto'], Dutch: ['fosfor', 'kalium', 'magnesium', 'calcium', 'laag', 'hoog'],
+  Polish: ['fosfor', 'potas', 'magnez', 'wapń', 'niski', 'wysoki'], Portuguese: ['fósforo', 'potássio', 'magnésio', 'cálcio', 'baixo', 'alto'],
+};
+
+/** A report is matched without its accents. */
+const unaccented = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '');
+
+/** `countries`: codes such as GB that a place can name. */
+export function coverage(countries: readonly string[]): Coverage {
+  const rows = register().filter(isPublished);
+  const count = (has: (r: Row) => boolean): number => rows.filter(has).length;
+  const each = (names: readonly string[], n: (name: string) => number): Record<string, number> => Object.fromEntries(names.map((name) => [name, n(name)]));
+  const words = new Set([...NAMES.map((n) => n.name), ...RATING_WORDS.map(([w]) => w)].map(unaccented));
+  const known = (word: string): boolean => words.has(unaccented(word));
+  const serves = (r: Row, word: string): boolean => r.crops.includes(CROP_WORDS[word] satisfies Crop | undefined ?? '') && (r.kind === null || r.kind === word);
+  const regions = [...new Set([...countries, ...rows.flatMap((r) => r.places).filter((p) => /^[A-Z]{2}(?:-[A-Z]{2})?$/.test(p))])].sort();
+  return {
+    crops: Object.fromEntries([...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES].map((word) => [word, {
+      nitrogen: count((r) => r.table === 'nitrogen' && serves(r, word)), growth: count((r) => r.name === 'GROWTH_RANGES' && serves(r, word)),
+      potash: count((r) => r.name === 'REMOVAL' && serves(r, word)), ph: count((r) => r.name === 'PH_RANGES' && serves(r, word)),
+    }])),
+    methods: each(METHODS.filter((m) => m !== 'unknown'), (m) => count((r) => r.scale !== null && r.method === m)),
+    scales: each(ratings.SCALES.map((s) => s.id), (id) => count((r) => r.scale === id)),
+    // The two that decide a dose have to be known in the language's own words.
+    languages: each(Object.keys(LANGUAGES), (l) => (LANGUAGES[l]!.slice(0, 2).every(known) ? LANGUAGES[l]!.filter(known).length : 0)),
+    lime: each(LIME_TESTS, (t) => count((r) => r.table === 'lime' && r.method === t)),
+    regions: each(regions, (p) => count((r) => r.places.some((q) => q === p || q.startsWith(`${p}-`)))),
+  };
+}
