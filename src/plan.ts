@@ -85,8 +85,8 @@ export type Plan = {
   readonly questions: readonly Question[];
 };
 
-/** `only`: one tree, by its name. */
-export type PlanOptions = { readonly only?: string | undefined; readonly diary?: readonly Entry[] | undefined };
+/** `only`: one tree, by its name. `known`: the bags that the diary speaks of, where they are not those of the orchard. */
+export type PlanOptions = { readonly only?: string | undefined; readonly diary?: readonly Entry[]; readonly known?: readonly Bag[] };
 
 /** The soil of each zone out of the reports; a sample that a report does not hold is a mistake. */
 export function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zones: ZoneSoil[]; notices: Notice[] } {
@@ -130,10 +130,10 @@ export function seasonMistakes(orchard: Orchard, season: Season): Notice[] {
 }
 
 export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, options: PlanOptions = {}): Plan {
-  const { only, diary = [] } = options;
+  const { only, diary = [], known = [...orchard.shed, ...orchard.store] } = options;
   const season = seasonOf(orchard, today);
   const trees = only === undefined ? orchard.trees : orchard.trees.filter((t) => t.name.toLowerCase() === only.toLowerCase());
-  const drafts = trees.map((tree) => draftOf(tree, season, zones, orchard, diary));
+  const drafts = trees.map((tree) => draftOf(tree, season, zones, orchard, diary, known));
   const amended = drafts.map((d) => amendedOf(d, season, orchard));
 
   // The plan as it stood when the first feed went on; what the diary has is ticked off from it.
@@ -152,13 +152,13 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   };
 }
 
-/** The doses of every plant. A bag in the shed feeds in walking order until it runs out; from there on the rest are planned again without it. */
+/** The doses of every plant. A bag in the shed feeds in walking order; a plant that it can no longer feed whole is planned again without it. */
 function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard): { feeds: Feed[][]; notices: Notice[] } {
   const system = orchard.where.units;
   const bags: readonly Bag[] = [...orchard.shed, ...orchard.store];
-  const served = new Map<Bag, number>();
+  const without = drafts.map(() => new Set<Bag>());
   for (;;) {
-    const doses = drafts.flatMap((d, i) => treeDoses(d, season, bags.filter((b) => i < (served.get(b) ?? Infinity)), system, NOTHING_FED).map((dose) => ({ dose, i })));
+    const doses = drafts.flatMap((d, i) => treeDoses(d, season, bags.filter((b) => !without[i]!.has(b)), system, NOTHING_FED).map((dose) => ({ dose, i })));
     const rounded = roundDoses(doses.map((x) => x.dose), system).flatMap((feed, k) => (feed ? [{ feed, i: doses[k]!.i }] : []));
     const used = new Map<Bag, number>();
     const empty = rounded.find(({ feed: { bag, g }, i }) => {
@@ -166,10 +166,13 @@ function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard
       return bag.left !== null && used.get(bag)! > bag.left * (1 + 1e-9);
     });
     if (!empty) {
-      const notices = [...served].map(([bag, at]) => notice(used.has(bag) ? 'shed-runs-out' : 'shed-not-enough', 'note', { bag: bag.label, tree: drafts[at]!.facts.tree.name }));
+      const notices = bags.flatMap((bag) => {
+        const lacking = drafts.filter((_, i) => without[i]!.has(bag)).map((d) => d.facts.tree.name);
+        return lacking.length === 0 ? [] : [notice(used.has(bag) ? 'shed-runs-out' : 'shed-not-enough', 'note', { bag: bag.label, trees: lacking.join(', ') })];
+      });
       return { feeds: drafts.map((_, i) => rounded.filter((x) => x.i === i).map((x) => x.feed)), notices };
     }
-    served.set(empty.feed.bag, empty.i);
+    without[empty.i]!.add(empty.feed.bag);
   }
 }
 
@@ -203,9 +206,9 @@ function withNumbers(days: readonly Omit<WorkingDay, 'number'>[], numbers: Reado
 
 type Draft = { readonly facts: Facts; readonly need: Need; readonly zone: ZoneSoil | null; readonly history: History };
 
-function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard: Orchard, diary: readonly Entry[]): Draft {
+function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard: Orchard, diary: readonly Entry[], known: readonly Bag[]): Draft {
   const name = told.zone ?? (zones.length === 1 ? zones[0]!.zone : undefined);
-  const history = historyOf(told, name, diary, season, [...orchard.shed, ...orchard.store], orchard.where.country);
+  const history = historyOf(told, name, diary, season, known, orchard.where.country);
   const tree = withHistory(told, history, season.year);
   const years = tree.planted ? season.year - tree.planted.year : null;
   const zone = tree.tub === undefined ? zones.find((z) => z.zone === name) ?? null : null;
@@ -329,10 +332,14 @@ function phNotices(plans: readonly TreePlan[]): Notice[] {
   }));
 }
 
-/** A zone whose lime or sulphur hangs on a texture that nobody told. */
+/** A zone whose lime hangs on a buffer without a name, or whose lime or sulphur on a texture that nobody told. */
 function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil[]): Question[] {
-  return zones.filter((z) => z.ph?.texture === null && plans.some(({ ph }) => ph?.zone === z.zone && (ph.plan.reason === 'texture' || (ph.plan.reason === 'sulphur' && z.ph?.cec === null))))
-    .map((z) => ({ code: 'texture-missing', about: z.zone, facts: { zone: z.zone }, choices: ['sand', 'sandy loam', 'loam', 'clay'], changes: 'changes-lime' }));
+  const limed = (z: ZoneSoil): boolean => plans.some(({ ph }) => ph?.zone === z.zone && ph.plan.reason === 'texture');
+  const buffers = zones.filter((z) => z.ph?.buffer?.test === null && limed(z))
+    .map((z): Question => ({ code: 'buffer-method', about: z.zone, facts: { zone: z.zone, value: z.ph!.buffer!.value }, choices: ['SMP', 'Sikora'], changes: 'changes-lime' }));
+  const textures = zones.filter((z) => z.ph?.texture === null && plans.some(({ ph }) => ph?.zone === z.zone && (ph.plan.reason === 'texture' || (ph.plan.reason === 'sulphur' && z.ph?.cec === null))))
+    .map((z): Question => ({ code: 'texture-missing', about: z.zone, facts: { zone: z.zone }, choices: ['sand', 'sandy loam', 'loam', 'clay'], changes: 'changes-lime' }));
+  return [...buffers, ...textures];
 }
 
 const shownPh = (value: number): number => Math.round(value * 100) / 100;

@@ -10,7 +10,7 @@ export type Offer = { readonly bag: Bag; readonly usedG: number; readonly suppli
 
 export type Verdict = 'buy' | 'fine' | 'leave';
 export const VERDICTS: readonly Verdict[] = ['buy', 'fine', 'leave'];
-export const WHYS = ['best', 'dearer', 'no-price', 'surplus', 'alike', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'nitrogen-unwanted', 'feeds-nothing', 'short'] as const;
+export const WHYS = ['best', 'dearer', 'no-price', 'surplus', 'alike', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'nitrogen-unwanted', 'amends', 'feeds-nothing', 'short'] as const;
 export type Why = (typeof WHYS)[number];
 
 export type Ranked = {
@@ -57,6 +57,7 @@ export function rank(offers: readonly Offer[]): Ranked[] {
 
 function faultOf({ bag, usedG, short, wanted, unwanted }: Offer): Why | null {
   if (bag.weedKiller) return 'weed-killer';
+  if (bag.amends) return 'amends';
   if (usedG === 0) return 'feeds-nothing';
   if (beyond(unwanted.P2O5, 0)) return 'phosphate-unwanted';
   if (beyond(unwanted.K2O, 0)) return 'potash-unwanted';

@@ -12,7 +12,7 @@ import { NOWHERE } from '../orchard/where.ts';
 import type { PhPlan } from '../ph/ph.ts';
 import { phPlan } from '../ph/ph.ts';
 import type { PhSoil } from '../ph/soil.ts';
-import { bufferTest, textureClass } from '../ph/soil.ts';
+import { bufferTest, isLimeIndex, textureClass } from '../ph/soil.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
@@ -114,7 +114,7 @@ function readFlags(zone: string | undefined, o: PhOptions, orchard: Orchard, L: 
     const read = o[flag];
     if (read === undefined) return null;
     const n = numberOf(read.replace(/ *%$/, ''));
-    return typeof n === 'number' && n >= low && n <= high ? n : wrong(name, read, typeof n === 'number' && flag === 'buffer' && n >= 40 && n <= 80 ? 'flag-index' : key);
+    return typeof n === 'number' && n >= low && n <= high ? n : wrong(name, read, typeof n === 'number' && flag === 'buffer' && isLimeIndex(n) ? 'flag-index' : key);
   };
   const measured = <T>(flag: Flag, read: (text: string) => T | null, key: Parameters<typeof say<'ph'>>[2]): T | null => {
     const text = o[flag];

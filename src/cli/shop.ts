@@ -35,12 +35,12 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   const mistakes = [...typedNeed?.notices ?? [], ...typed.notices];
   if (mistakes.length > 0) return fail(mistakes);
   // Everything here would have to be bought.
-  const bags = (args.length > 0 ? typed.bags : store).map((b) => ({ ...b, left: null }));
+  const bags = (args.length > 0 ? typed.bags : store.filter((b) => !b.amends)).map((b) => ({ ...b, left: null }));
   if (bags.length === 0) return fail([notice('bags-none', 'error')], EXIT.usage);
   const currencies = currenciesOf(bags);
   if (currencies.length > 1) return fail([notice('currencies-mixed', 'error', { list: currencies.join(', ') })]);
 
-  const { offers, questions } = typedNeed ? { offers: bags.map((b) => offerFor(typedNeed.goal!, b)), questions: [] } : offersFor(orchard!, folder.zones, folder.today, bags);
+  const { offers, questions } = typedNeed ? { offers: bags.map((b) => offerFor(typedNeed.goal!, b)), questions: [] } : offersFor(orchard!, folder.zones, folder.today, bags, folder.diary);
   const goal: Goal = typedNeed ? typedNeed.goal! : offers[0]!.wanted;
   const ranked = rank(offers);
   const eligible = offers.filter((o) => typedNeed !== null || o.usedG > 0).map((o) => o.bag);

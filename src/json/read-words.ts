@@ -1,6 +1,7 @@
 /** A reading in the words of `read`: what it was taken as, how it rates, and what follows of a sample. */
 import type { Where } from '../orchard/where.ts';
 import type { Rated } from '../rating/rate.ts';
+import { isLimeIndex } from '../ph/soil.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { say, sayIfKnown } from '../words/words.ts';
@@ -12,15 +13,18 @@ export function takenAs({ reading: r }: Rated, where: Where): string {
   const sign = r.below ? '<' : r.above ? '>' : '';
   const unit = r.unit === null ? '?' : r.unit === 'pH' ? '' : r.unit;
   if (r.value === null) return name;
+  if (r.item === 'buffer-ph' && isLimeIndex(r.value)) return `${name} ${r.value / 10} (${r.value} ÷ 10)`;
   return `${r.item === 'ph' ? name : form} ${sign}${r.value}${r.to === undefined ? '' : `-${r.to}`} ${unit}`.trim();
 }
 
+const SETS_LIME = ['buffer-ph', 'acidity', 'lime-requirement'];
 const MICRO = ['boron', 'zinc', 'manganese', 'copper', 'iron'];
 
 /** The rating and who says so. */
 export function ratingText(r: Rated, where: Where): string {
   const L = where.language;
   if (r.reading.item === 'ph' && r.target) return say(L, 'rating', r.target === 'at' ? 'at-ph' : r.target === 'above' ? 'above-ph' : 'below-ph');
+  if (SETS_LIME.includes(r.reading.item)) return say(L, 'rating', 'sets-lime');
   const dosed = MICRO.includes(r.reading.item) ? `; ${say(L, 'rating', 'not-dosed')}` : '';
   if (r.rating === null) return ELEMENT_OF[r.reading.item] ? say(L, 'rating', 'no-scale') + dosed : say(L, 'rating', 'informs');
   const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');

@@ -2,7 +2,7 @@
 import type { Cite, Figure } from '../reason/figure.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { INCH } from '../units/units.ts';
-import { showFraction, showLength, showMass, showNutrient, showShort, showValue } from '../words/show.ts';
+import { showFraction, showLength, showMass, showNutrient, showRate, showShort, showValue } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say, sayIfKnown } from '../words/words.ts';
 
@@ -12,8 +12,9 @@ type System = 'us' | 'metric';
 export function valueOf(f: Figure, language: Language, system: System): string {
   if (f.unit === 'g' && (f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O')) return `${showNutrient(f.value, system)} ${f.of}`;
   if (f.unit === 'g') return showMass(f.value, system);
-  if (f.unit === 'm' && (f.of === 'growth' || f.of === 'trunk')) return showShort(f.value, system);
+  if (f.unit === 'm' && (f.of === 'growth' || f.of === 'trunk' || f.of === 'soil')) return showShort(f.value, system);
   if (f.unit === 'm') return showLength(f.value, system);
+  if (f.unit === 'g/m2' && (f.of === 'lime' || f.of === 'sulphur')) return showRate(f.value, system);
   if (f.unit === 'm2' && system === 'us') return `${Math.round(f.value / (INCH * 12) ** 2)} sq ft`;
   if (f.unit === 'year') return f.value === 1 ? say(language, 'unit', 'years-1') : `${f.value} ${say(language, 'unit', 'years')}`;
   if (f.unit === 'day') return timeOf(f.value, language);

@@ -3,31 +3,36 @@ import type { Offer, Ranked } from '../bags/shop.ts';
 import type { Grams } from '../bags/weigh.ts';
 import { grams } from '../bags/weigh.ts';
 import type { Bag } from '../orchard/bag.ts';
+import type { Entry } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
 import type { ZoneSoil } from '../plan.ts';
 import { planSeason } from '../plan.ts';
 import type { Question } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
+import type { Nutrient } from '../units/substance.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import type { System } from '../words/show.ts';
 import { showMass, showNutrient, showPrice } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 
-/** Each bag alone for the whole season of the whole orchard, by the plan's own rules. */
-export function offersFor(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, bags: readonly Bag[]): { offers: Offer[]; questions: readonly Question[] } {
+/** Each bag alone for what the season of the whole orchard still wants, by the plan's own rules. */
+export function offersFor(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, bags: readonly Bag[], diary: readonly Entry[] = []): { offers: Offer[]; questions: readonly Question[] } {
   let questions: readonly Question[] = [];
   const offers = bags.map((bag): Offer => {
-    const plan = planSeason({ ...orchard, shed: [], store: [bag] }, zones, today);
+    const plan = planSeason({ ...orchard, shed: [], store: [bag] }, zones, today, { diary, known: [...orchard.shed, ...orchard.store] });
     questions = plan.questions;
     const fed = plan.trees.filter((t) => t.need.verdict === 'feed');
     const total = (of: (t: (typeof fed)[number]) => number): number => fed.reduce((sum, t) => sum + t.tree.count * of(t), 0);
-    const each = (of: (t: (typeof fed)[number]) => Grams): Grams => grams((n) => total((t) => of(t)[n]));
+    const brings = (t: (typeof fed)[number], n: Nutrient): number => t.feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0);
+    // What the diary has is off the need.
+    const wants = (t: (typeof fed)[number], n: Nutrient): number => Math.max(0, t.need[n].value - (t.supplied[n] - brings(t, n)));
+    const beyond = (t: (typeof fed)[number], n: Nutrient): number => Math.max(0, brings(t, n) - wants(t, n));
     return {
-      bag, usedG: total((t) => t.feeds.reduce((sum, f) => sum + f.g, 0)), supplied: each((t) => t.supplied), over: each((t) => t.over), short: each((t) => t.short),
-      wanted: grams((n) => total((t) => t.need[n].value)),
+      bag, usedG: total((t) => t.feeds.reduce((sum, f) => sum + f.g, 0)), supplied: grams((n) => total((t) => brings(t, n))), over: grams((n) => total((t) => beyond(t, n))),
+      short: grams((n) => total((t) => Math.max(0, wants(t, n) - brings(t, n)))), wanted: grams((n) => total((t) => wants(t, n))),
       // A gram a plant is a trace.
-      unwanted: grams((n) => total((t) => (t.need[n].value === 0 && t.over[n] > 1 ? t.over[n] : 0))),
+      unwanted: grams((n) => total((t) => (wants(t, n) === 0 && beyond(t, n) > 1 ? beyond(t, n) : 0))),
     };
   });
   return { offers, questions };

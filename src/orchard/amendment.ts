@@ -17,6 +17,9 @@ const NV = /\b(?:nv|neutrali[sz]ing value) *:? *(\d+(?:[.,]\d+)?) *%?|(\d+(?:[.,
 const PERCENT = /(\d+(?:[.,]\d+)?) *%/;
 const SULPHUR = /\b(?:sul(?:ph|f)ur|schwefel)\b/i;
 
+/** No carbonate is stronger than pure dolomite; a lime above that is hydrated or burnt, whatever it is called. */
+const STRONGEST_CARBONATE = 1.15;
+
 const share = (m: RegExpExecArray | null): number | null => (m ? Number((m[1] ?? m[2]!).replace(',', '.')) / 100 : null);
 
 /** Null for a label that names neither; nitrate of lime, lime sulphur and gypsum do not change the pH as lime or sulphur do. */
@@ -27,7 +30,7 @@ export function amendmentOf(label: string): Amendment | null {
   if (material) {
     const nv = share(NV.exec(label));
     const strength = share(CCE.exec(label)) ?? (nv === null ? material.cce / 100 : nv / (CAO_IN_CARBONATE.value / 100));
-    return { kind: 'lime', strength, dolomitic: material.dolomitic === true, burns: material.burns === true };
+    return { kind: 'lime', strength, dolomitic: material.dolomitic === true, burns: material.burns === true || strength > STRONGEST_CARBONATE };
   }
   if (!SULPHUR.test(text)) return null;
   return { kind: 'sulphur', strength: share(PERCENT.exec(label)) ?? 1, dolomitic: false, burns: false };

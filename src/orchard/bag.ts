@@ -42,6 +42,8 @@ const PART = '(\\d+(?:[.,]\\d{1,2})?)';
 const GRADE = new RegExp(`(?:n-?p-?k:? *)?(?<![\\d.,])${PART}${DASH}${PART}${DASH}${PART}(?:-\\d+(?:\\.\\d+)?(?![\\d.])(?: *%? *[A-Za-z]{1,3}\\b)?| *\\+ *[\\d.]+ *%? *[A-Za-z]+| *\\(? *\\d+(?:[.,]\\d+)? *%? *(?:SO3|S|CaO|Ca|MgO|Mg|Fe|TE)\\b\\)?)*`, 'i');
 /** A number or a currency that stands alone, such as a weight without its unit. */
 const LOST = /[$£€]|^[-+]?\d(?![\d.,]*\s*%)|(?:^|\s)[-+]?\d[\d.,]*$|\bleft$/;
+/** How strong a lime or sulphur is: read from the whole label. */
+const STRENGTH = /^(?:cce|tnv|nv|neutrali[sz]ing value)\b|^\d+(?:[.,]\d+)? *%/i;
 const SAYS_NO_NAME = /weed|herbicide|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i;
 
 /** Reads a label such as `Sulphate of ammonia, 21-0-0 +24S, 4 lb, $9`. */
@@ -80,7 +82,7 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
       if (found.left) left = found.left;
       if (found.left && found.left.g === undefined && found.left.share === undefined) unknown(part);
       const rest = found.rest.replace(at === 0 && graded ? /[\s:(,–-]+$/ : /[\s,;]+$/, '');
-      if (rest === '' || (graded && at === 1 && !LOST.test(rest))) continue;
+      if (rest === '' || (graded && at === 1 && !LOST.test(rest)) || STRENGTH.test(rest)) continue;
       if (/[$£€]|\bleft$/.test(rest) || ((label !== '' || grade !== null) && (LOST.test(rest) || numberOf(rest) !== null))) unknown(part);
       else if (label === '') label = rest;
       else if (!SAYS_NO_NAME.test(rest)) label += graded ? '' : `, ${rest}`;

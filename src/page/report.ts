@@ -64,10 +64,14 @@ function answered(text: string, file: string, ctx: Context, answer: (line: strin
   ];
 }
 
+/** Items as a report names them; the others are their own name. */
+const NAMES: Readonly<Record<string, string>> = { salts: 'soluble salts' };
+
 function questionBox(q: Question, i: number, ctx: Context, answer: (line: string) => void): HTMLElement {
   const L = ctx.language;
   const what = q.code === 'unit-missing' ? 'unit' : 'method';
-  const line = (said: string): string => `${q.about} ${what}: ${said}`;
+  // Words with hyphens are written apart in a report: "ammonium acetate".
+  const line = (said: string): string => `${NAMES[q.about] ?? q.about.replaceAll('-', ' ')} ${what}: ${what === 'method' ? said.replaceAll('-', ' ') : said}`;
   return el('fieldset', { class: 'question' }, el('legend', {}, questionText(q, L)), el('p', { class: 'hint' }, say(L, 'ask', q.changes)),
     el('p', { class: 'row' }, ...q.choices.map((c, k) => button(c, () => { answer(line(c)); }, { id: `answer-${i}-${k}` })), button(say(L, 'ask', 'dont-know'), () => { answer(line('unknown')); }, { id: `answer-${i}-unknown` })));
 }

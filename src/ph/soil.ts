@@ -49,6 +49,12 @@ export const bufferTest = (method: string | null): Exclude<LimeTest, 'acidity'> 
 const saltToWater = (value: number, at: Figure['cite']): Figure<'pH', 'soil'> =>
   figure(value + SALT_PH.value, 'pH', 'soil', 'salt-to-water', SALT_PH.cite, [figure(value, 'pH', 'soil', 'printed-by-lab', at)]);
 
+/** A lime test index is ten times an SMP buffer pH. */
+const INDEX = { least: 40, most: 80 } as const;
+export const isLimeIndex = (value: number): boolean => value >= INDEX.least && value <= INDEX.most;
+const bufferOf = (value: number, method: string | null): PhSoil['buffer'] =>
+  isLimeIndex(value) ? { value: value / 10, test: method === null ? 'smp' : bufferTest(method) } : { value, test: bufferTest(method) };
+
 /** Null where the report gives no pH. */
 export function phSoilOf(rated: readonly Rated[], depth: string | undefined): PhSoil | null {
   const read = (item: string): Rated['reading'] | undefined => rated.find((r) => r.reading.item === item && r.reading.value !== null)?.reading;
@@ -64,7 +70,7 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
   const clay = value('clay');
   return {
     now, acidity: value('acidity'), cec: value('cec'), carbonate: carbonateOf(rated), depthM: typeof said === 'number' ? said : null,
-    buffer: buffer ? { value: buffer.value!, test: bufferTest(buffer.method) } : null,
+    buffer: buffer ? bufferOf(buffer.value!, buffer.method) : null,
     lime: lime && unit ? figure(lime.value!, unit, 'lime', 'printed-by-lab', cite(lime)) : null,
     texture: texture ? textureClass(texture) : clay === null ? null : clay < 10 ? 'sand' : clay < 20 ? 'sandy loam' : clay > 30 ? 'clay' : 'loam',
     organic: organic ? (organic.unit === 'g/kg' ? organic.value! / 10 : organic.value) : null,

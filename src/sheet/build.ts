@@ -3,7 +3,7 @@ import type { Feed } from '../bags/doses.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
 import { retestYear } from '../when/season.ts';
-import { addDays } from '../units/date.ts';
+import { addDays, yearOf } from '../units/date.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { OUNCE } from '../units/units.ts';
 import { showDay, showLength, showMass, showMonth, showNutrient, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
@@ -145,7 +145,9 @@ function backOf(plan: Plan, w: Words): View['back'] {
   assumed.push(season.assumed.includes('first-frost') ? `${w('assumed-first-frost', { day: showDay(season.firstFrost) })} †` : w('assumed-first-frost', { day: showDay(season.firstFrost) }));
   if (plan.trees.some((t) => t.tree.flags.includes('fed lawn'))) assumed.push(w('assumed-lawn'));
   const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
-  const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)));
+  // Where lime or sulphur goes on, a year later.
+  const afterAmendment = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0).map((t) => yearOf(t.ph!.window!.from) + 1);
+  const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)), ...afterAmendment);
   const used = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)))];
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
@@ -154,7 +156,7 @@ function backOf(plan: Plan, w: Words): View['back'] {
     ? (['N', 'P2O5', 'K2O'] as const).filter((n) => t.short[n] > 0.08 * t.need[n].value && t.short[n] > OUNCE / 20).map((n) => w('short-line', { tree: t.tree.name, amount: showNutrient(t.short[n], system), nutrient: n === 'N' ? w('nutrient') : n })) : []));
   return {
     lime: limeOf(plan, w), why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shorts, assumed,
-    measure: measure ? w('measure-text', { trees: measure }) : '', again: w('test-again', { year: again }), slip: slipOf(plan, w),
+    measure: measure ? w('measure-text', { trees: measure }) : '', again: w(afterAmendment.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
       w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),
     ],
@@ -167,10 +169,12 @@ function limeOf(plan: Plan, w: Words): string[] {
   const { language } = plan.orchard.where;
   const known = plan.trees.filter((t) => t.ph);
   if (known.length === 0) return [w('lime-unknown')];
-  const fine = [...new Set(known.filter((t) => t.ph!.plan.reason === 'inside').map((t) => t.ph!.plan.now.value))];
+  const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
+  const values = [...new Set(fine.map((t) => t.ph!.plan.now.value))].join(', ');
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => amendmentLine(plan, t, w));
   const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !known.some((t) => t.ph!.g > 0 && n.code === `ph-${t.ph!.plan.reason}`)).map((n) => say(language, 'notice', n.code, n.facts));
-  return [...(fine.length > 0 ? [w('lime-none', { values: fine.join(', ') })] : []), ...doses, ...(doses.length > 0 ? [w('lime-once')] : []), ...nos];
+  const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
+  return [...neither, ...doses, ...(doses.length > 0 ? [w('lime-once')] : []), ...nos];
 }
 
 function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {

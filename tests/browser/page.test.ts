@@ -134,6 +134,26 @@ describe('a story from scratch', () => {
     expect(await page.locator('#paper').inputValue()).toBe(`${REPORT}magnesium unit: unknown\n`);
   });
 
+  it('every question is settled by one touch, "don\'t know" or else', async () => {
+    const { page, close, said } = await open(bare);
+    try {
+      await go(page, 'report');
+      for (const pick of ['unknown', '0']) {
+        await page.locator('#paper').fill('pH 6.1\nOrganic matter 4.1\nCEC 12\nSoluble salts 0.4\nPhosphorus 42\nPotassium 100\nCalcium 900\nNitrate-N 20\nSulfur 9\nBoron 1\nZinc 3\nIron 40\nSodium 12\n');
+        await page.locator('.question').nth(10).waitFor();
+        for (let open = await page.locator('.question').count(); open > 0; open -= 1) {
+          const asked = await page.locator('.question legend').first().innerText();
+          await page.locator(`#answer-0-${pick}`).click();
+          expect([asked, await page.locator('.question').count()]).toEqual([asked, open - 1]);
+        }
+        expect(await page.locator('#answers .wrong').count()).toBe(0);
+      }
+      expect(said).toEqual([]);
+    } finally {
+      await close();
+    }
+  });
+
   it('three trees by the form; a name twice and a nonsense measure are told beside it', async () => {
     const { page } = opened;
     await go(page, 'trees');
@@ -475,7 +495,10 @@ describe('hostile texts', () => {
       await page.locator('#whole').press('Tab');
       await expect.poll(() => page.locator('#whole-wrong').innerText(), { timeout: 30_000 }).not.toBe('');
       for (const part of PARTS) await go(page, part);
-      // A broken file cannot be added to by the form, and says so.
+      // A file that is no sound YAML cannot be added to by the form, and says so.
+      await go(page, 'home');
+      await page.locator('#whole').fill('trees:\n  A: [apple\n');
+      await page.locator('#whole').press('Tab');
       await go(page, 'trees');
       await typed(page, { 'add-crop': 'fig' });
       await page.locator('#add-tree').click();
