@@ -12,6 +12,7 @@ const rows = [
   ['soil', 'rating', 'orchard'],
   ['need', 'ph', 'when'],
   ['bags'],
+  ['gather.ts'],
   ['plan.ts'],
   ['sheet', 'json'],
   ['cli', 'page'],

@@ -8,7 +8,8 @@ import { dosesOf, roundDoses } from './bags/doses.ts';
 import type { Remaining } from './bags/remaining.ts';
 import { remainingOf } from './bags/remaining.ts';
 import { roundAmendment } from './bags/round.ts';
-import type { Facts, Soil } from './need/facts.ts';
+import type { ZoneSoil } from './gather.ts';
+import type { Facts } from './need/facts.ts';
 import { growthOf, isYoung } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import { needOf } from './need/need.ts';
@@ -22,15 +23,9 @@ import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
 import type { PhPlan } from './ph/ph.ts';
 import { phPlan } from './ph/ph.ts';
-import type { PhSoil } from './ph/soil.ts';
-import { phSoilOf } from './ph/soil.ts';
-import { heavinessOf, rateSample } from './rating/rate.ts';
 import type { Figure } from './reason/figure.ts';
 import type { Notice, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
-import { suggest } from './reason/suggest.ts';
-import type { Report } from './soil/read.ts';
-import type { Sample } from './soil/reading.ts';
 import { CHLORIDE_SENSITIVE, EVERGREEN } from './tables/crops.ts';
 import { DOLOMITIC_BELOW } from './tables/lime.ts';
 import { AMENDMENT_RETEST, FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
@@ -43,8 +38,6 @@ import type { Season, Window } from './when/season.ts';
 import { limeWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
-
-export type ZoneSoil = { readonly zone: string; readonly sample: Sample; readonly soil: Soil; readonly ph: PhSoil | null };
 
 /** Lime or sulphur of one plant: g rounded, for one plant; no dose where the answer is to leave it or a no. */
 export type Amended = {
@@ -87,47 +80,6 @@ export type Plan = {
 
 /** `only`: one tree, by its name. `known`: the bags that the diary speaks of, where they are not those of the orchard. */
 export type PlanOptions = { readonly only?: string | undefined; readonly diary?: readonly Entry[]; readonly known?: readonly Bag[] };
-
-/** The soil of each zone out of the reports; a sample that a report does not hold is a mistake. */
-export function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zones: ZoneSoil[]; notices: Notice[] } {
-  const notices: Notice[] = [];
-  const zones = orchard.zones.flatMap((zone): ZoneSoil[] => {
-    const samples = reports.get(zone.file)?.samples ?? [];
-    // A report that cannot be read has said so already.
-    if (samples.length === 0) return [];
-    const sample = zone.sample === null ? samples[0] : samples.find((s) => s.name.toLowerCase() === zone.sample!.toLowerCase()) ?? numbered(zone.sample, samples);
-    if (!sample) {
-      const names = samples.map((s) => s.name);
-      notices.push(notice('sample-unknown', 'error', { read: zone.sample ?? zone.file, file: zone.file, guess: suggest(zone.sample ?? '', names).join(', '), known: names.join(', ') }, zone.place));
-      return [];
-    }
-    if (zone.sample === null && samples.length > 1) notices.push(notice('sample-unnamed', 'error', { file: zone.file, known: samples.map((s) => s.name).join(', ') }, zone.place));
-    return [{ zone: zone.name, sample, ...soilOf(sample, orchard.where.country) }];
-  });
-  return { zones, notices };
-}
-
-function soilOf(sample: Sample, country: string | null): Pick<ZoneSoil, 'soil' | 'ph'> {
-  const rated = rateSample(sample, country);
-  return { soil: { rated, heaviness: heavinessOf(sample) }, ph: phSoilOf(rated, sample.depth) };
-}
-
-/** "sample 2" finds the second sample of a report that names its samples otherwise. */
-function numbered(said: string, samples: readonly Sample[]): Sample | undefined {
-  const m = /^sample (\d+)$/i.exec(said);
-  return m ? samples[Number(m[1]) - 1] : undefined;
-}
-
-/** Mistakes that only the season shows. */
-export function seasonMistakes(orchard: Orchard, season: Season): Notice[] {
-  return orchard.trees.flatMap((tree) => {
-    const found: Notice[] = [];
-    if (tree.planted && tree.planted.year > season.year) found.push(notice('planted-future', 'error', { tree: tree.name, read: tree.planted.year, season: season.year }, tree.place));
-    if (tree.planted && tree.planted.year < season.year - 300) found.push(notice('planted-long-ago', 'error', { tree: tree.name, read: tree.planted.year }, tree.place));
-    if (tree.across !== undefined && tree.across > 40) found.push(notice('crown-impossible', 'error', { tree: tree.name }, tree.place));
-    return found;
-  });
-}
 
 export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, options: PlanOptions = {}): Plan {
   const { only, diary = [], known = [...orchard.shed, ...orchard.store] } = options;

@@ -5,7 +5,7 @@ import { noticeText } from '../json/notices.ts';
 import { loadOrchard } from '../orchard/load.ts';
 import type { NewOrchard } from '../orchard/new-orchard.ts';
 import { FORM_FILE, languageOf, NO_ANSWERS, orchardText, reportForm, splitTree } from '../orchard/new-orchard.ts';
-import { seasonMistakes } from '../plan.ts';
+import { ORCHARD_FILE, seasonMistakes } from '../gather.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
@@ -22,7 +22,6 @@ type NewOptions = Common & {
   readonly tree?: readonly string[]; readonly zone?: readonly string[]; readonly shed?: readonly string[]; readonly store?: readonly string[];
 };
 
-const ORCHARD_FILE = 'orchard.yaml';
 
 export async function newCommand(options: NewOptions, io: Io): Promise<number> {
   const json = options.json === true;

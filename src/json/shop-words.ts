@@ -5,7 +5,7 @@ import { grams } from '../bags/weigh.ts';
 import type { Bag } from '../orchard/bag.ts';
 import type { Entry } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
-import type { ZoneSoil } from '../plan.ts';
+import type { ZoneSoil } from '../gather.ts';
 import { planSeason } from '../plan.ts';
 import type { Question } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';

@@ -1,7 +1,8 @@
 /** Where the page opens: what stands in it, the next step, the facts of the whole orchard, and the files. */
 import { DIARY_FILE } from '../orchard/diary.ts';
 import { button, download, el, field, fill, list, textInput } from './dom.ts';
-import { mistakesOf, ORCHARD_FILE } from './seen.ts';
+import { ORCHARD_FILE } from '../gather.ts';
+import { mistakesOf } from './seen.ts';
 import { EMPTY, bagLines, factOf, treeLines, withFact, zoneFiles } from './state.ts';
 import type { State } from './state.ts';
 import type { Context, View } from './view.ts';

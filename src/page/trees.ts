@@ -3,7 +3,7 @@ import { noticeText, questionText } from '../json/notices.ts';
 import { CROPS_WITHOUT_FIGURES, CROP_WORDS, SIZES } from '../tables/crops.ts';
 import { say } from '../words/words.ts';
 import { button, choose, el, field, fill, textInput, tick } from './dom.ts';
-import { ORCHARD_FILE } from './seen.ts';
+import { ORCHARD_FILE } from '../gather.ts';
 import type { TreeLine } from './state.ts';
 import { freeName, treeLines, withoutTree, withTree, withTreeFacts } from './state.ts';
 import type { Context, View } from './view.ts';

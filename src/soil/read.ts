@@ -5,7 +5,7 @@
 import type { Notice, Question } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
-import { ELEMENT_OF } from '../tables/items.ts';
+import { ELEMENT_OF, ITEMS } from '../tables/items.ts';
 import { isoDate } from '../units/date.ts';
 import type { Context } from './line.ts';
 import { needsUnit, readLine } from './line.ts';
@@ -154,10 +154,12 @@ function metaOf(text: string): { sample?: string; taken?: string; depth?: string
 /** `phosphorus method: Mehlich 3`, `calcium unit: ppm`, `phosphorus method: unknown`. */
 function answerOf(line: Line, file: string, notices: Notice[]): { item: Item; says: Answer } | null {
   const m = ANSWER.exec(line.text);
+  // A question names its item as the closed list does: "organic-matter unit: %".
+  const own = m ? ITEMS.find((i) => i === m[1]!.trim().toLowerCase()) : undefined;
   const name = m ? findNames(m[1]!)[0] : undefined;
-  if (!m || !name || name.is.item === 'ratio' || name.is.item === 'lime' || blank(m[1]!, [name]).trim()) return null;
+  if (!m || (!own && (!name || name.is.item === 'ratio' || name.is.item === 'lime' || blank(m[1]!, [name]).trim()))) return null;
   const said = m[3]!.trim();
-  const item = name.is.item;
+  const item = own ?? (name!.is.item as Item);
   if (m[2]!.toLowerCase() === 'method') {
     const method = methodCalled(said);
     if (method) return { item, says: { method } };

@@ -1,6 +1,6 @@
 /** The tables of names, units, methods and rating words, compiled once into matchers. */
 import type { Method, Name, ReportUnit } from '../tables/items.ts';
-import { METHOD_PATTERNS, NAMES, RATING_WORDS, UNIT_PATTERNS } from '../tables/items.ts';
+import { METHOD_PATTERNS, METHODS, NAMES, RATING_WORDS, UNIT_PATTERNS } from '../tables/items.ts';
 import type { Rating } from '../tables/ratings.ts';
 
 export type Span = { readonly start: number; readonly end: number };
@@ -158,7 +158,7 @@ export function blank(text: string, spans: readonly Span[]): string {
 /** The unit or method that a whole text names, for answers such as `calcium unit: ppm`. */
 export const unitCalled = (text: string): ReportUnit | null => findUnits(text)[0]?.is ?? (/^\s*index\s*$/i.test(text) ? 'index' : null);
 export const methodCalled = (text: string): Method | null =>
-  /^\s*(?:unknown|don.?t know|not known|\?)\s*$/i.test(text) ? 'unknown' : /^\s*cal\s*$/i.test(text) ? 'cal' : findMethods(text)[0]?.is ?? null;
+  /^\s*(?:unknown|don.?t know|not known|\?)\s*$/i.test(text) ? 'unknown' : /^\s*cal\s*$/i.test(text) ? 'cal' : METHODS.find((m) => m === text.trim().toLowerCase()) ?? findMethods(text)[0]?.is ?? null;
 
 /** Names and units worth suggesting for a mistyped word. */
 export const KNOWN_NAMES: readonly string[] = named.map((n) => n.name).filter((n) => n.length > 3);

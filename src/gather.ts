@@ -1,0 +1,104 @@
+/** The grower's texts as checked data: orchard, reports and diary together, all mistakes at once. Files are read elsewhere. */
+import type { Soil } from './need/facts.ts';
+import type { Diary, Entry } from './orchard/diary.ts';
+import type { Orchard } from './orchard/load.ts';
+import { loadOrchard } from './orchard/load.ts';
+import type { PhSoil } from './ph/soil.ts';
+import { phSoilOf } from './ph/soil.ts';
+import { heavinessOf, rateSample } from './rating/rate.ts';
+import type { Notice, Place, Question } from './reason/notice.ts';
+import { notice } from './reason/notice.ts';
+import { suggest } from './reason/suggest.ts';
+import type { Report } from './soil/read.ts';
+import { readReport } from './soil/read.ts';
+import type { Sample } from './soil/reading.ts';
+import type { Day } from './units/date.ts';
+import type { Season } from './when/season.ts';
+import { seasonOf } from './when/season.ts';
+
+export const ORCHARD_FILE = 'orchard.yaml';
+
+export type ZoneSoil = { readonly zone: string; readonly sample: Sample; readonly soil: Soil; readonly ph: PhSoil | null };
+
+export type Gathered = {
+  /** Null where the orchard file holds a mistake. */
+  readonly orchard: Orchard | null;
+  readonly zones: readonly ZoneSoil[];
+  readonly reports: ReadonlyMap<string, Report>;
+  readonly diary: readonly Entry[];
+  readonly notices: readonly Notice[];
+  readonly questions: readonly Question[];
+};
+
+/** A report's text, or why it cannot be had. */
+export type ReportText = { readonly text: string } | { readonly refused: Notice };
+
+export function gather(source: string, reportText: (file: string, place: Place) => ReportText, diary: Diary, today: Day): Gathered {
+  const { orchard, notices, questions } = loadOrchard(source, ORCHARD_FILE);
+  if (!orchard) return { orchard, zones: [], reports: new Map(), diary: [], notices, questions };
+  const all = [...notices];
+  const reports = new Map<string, Report>();
+  const asked: Question[] = [];
+  const absent = new Set<string>();
+  for (const { file, place } of orchard.zones) {
+    if (reports.has(file) || absent.has(file)) continue;
+    const found = reportText(file, place);
+    if ('refused' in found) {
+      all.push(found.refused);
+      absent.add(file);
+      continue;
+    }
+    const report = readReport(found.text, file);
+    reports.set(file, report);
+    all.push(...report.notices);
+    asked.push(...report.questions);
+  }
+  const soils = zonesOf({ ...orchard, zones: orchard.zones.filter((z) => reports.has(z.file)) }, reports);
+  const used = new Set(soils.zones.map((z) => z.sample.name));
+  const asking = asked.filter((q) => q.facts.sample === '' || q.facts.sample === undefined || used.has(String(q.facts.sample)));
+  return {
+    orchard, zones: soils.zones, reports, diary: diary.entries, questions: [...questions, ...asking],
+    notices: [...all, ...soils.notices, ...diary.notices, ...seasonMistakes(orchard, seasonOf(orchard, today))],
+  };
+}
+
+/** The soil of each zone out of the reports; a sample that a report does not hold is a mistake. */
+function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zones: ZoneSoil[]; notices: Notice[] } {
+  const notices: Notice[] = [];
+  const zones = orchard.zones.flatMap((zone): ZoneSoil[] => {
+    const samples = reports.get(zone.file)?.samples ?? [];
+    // A report that cannot be read has said so already.
+    if (samples.length === 0) return [];
+    const sample = zone.sample === null ? samples[0] : samples.find((s) => s.name.toLowerCase() === zone.sample!.toLowerCase()) ?? numbered(zone.sample, samples);
+    if (!sample) {
+      const names = samples.map((s) => s.name);
+      notices.push(notice('sample-unknown', 'error', { read: zone.sample ?? zone.file, file: zone.file, guess: suggest(zone.sample ?? '', names).join(', '), known: names.join(', ') }, zone.place));
+      return [];
+    }
+    if (zone.sample === null && samples.length > 1) notices.push(notice('sample-unnamed', 'error', { file: zone.file, known: samples.map((s) => s.name).join(', ') }, zone.place));
+    return [{ zone: zone.name, sample, ...soilOf(sample, orchard.where.country) }];
+  });
+  return { zones, notices };
+}
+
+function soilOf(sample: Sample, country: string | null): Pick<ZoneSoil, 'soil' | 'ph'> {
+  const rated = rateSample(sample, country);
+  return { soil: { rated, heaviness: heavinessOf(sample) }, ph: phSoilOf(rated, sample.depth) };
+}
+
+/** "sample 2" finds the second sample of a report that names its samples otherwise. */
+function numbered(said: string, samples: readonly Sample[]): Sample | undefined {
+  const m = /^sample (\d+)$/i.exec(said);
+  return m ? samples[Number(m[1]) - 1] : undefined;
+}
+
+/** Mistakes that only the season shows. */
+export function seasonMistakes(orchard: Orchard, season: Season): Notice[] {
+  return orchard.trees.flatMap((tree) => {
+    const found: Notice[] = [];
+    if (tree.planted && tree.planted.year > season.year) found.push(notice('planted-future', 'error', { tree: tree.name, read: tree.planted.year, season: season.year }, tree.place));
+    if (tree.planted && tree.planted.year < season.year - 300) found.push(notice('planted-long-ago', 'error', { tree: tree.name, read: tree.planted.year }, tree.place));
+    if (tree.across !== undefined && tree.across > 40) found.push(notice('crown-impossible', 'error', { tree: tree.name }, tree.place));
+    return found;
+  });
+}
