@@ -22,7 +22,7 @@ import { historyOf, withHistory } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
 import type { PhPlan } from './ph/ph.ts';
-import { phPlan } from './ph/ph.ts';
+import { phPlan, phSentence } from './ph/ph.ts';
 import type { Figure } from './reason/figure.ts';
 import type { Notice, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
@@ -36,6 +36,7 @@ import { NUTRIENTS } from './units/substance.ts';
 import { OUNCE } from './units/units.ts';
 import type { Season, Window } from './when/season.ts';
 import { limeWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
+import { showNutrient } from './words/show.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
 
@@ -46,7 +47,10 @@ export type Amended = {
   /** Null where none is listed: any ground limestone, or sulphur, will do. */
   readonly bag: AmendmentBag | null;
   readonly g: number;
+  readonly ring: Ring;
   readonly window: Window | null;
+  /** When lime or sulphur last went on. */
+  readonly last: Day | null;
 };
 
 export type TreePlan = {
@@ -91,7 +95,7 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   // The plan as it stood when the first feed went on; what the diary has is ticked off from it.
   const firstFed = drafts.flatMap((d) => d.history.thisSeason.map((f) => f.date)).sort()[0];
   const then = firstFed !== undefined && firstFed < today ? seasonOf(orchard, firstFed) : season;
-  const { feeds: planned, notices } = plannedFeeds(drafts, then.year === season.year ? then : season, orchard);
+  const { feeds: planned, notices } = cheapestFeeds(drafts, then.year === season.year ? then : season, orchard);
   const atFirst = drafts.map((d, i) => finished(d, { feeds: planned[i]!, fed: [] }, null));
   const numbers = new Map(daysOf(atFirst).flatMap((day, i) => day.doses.map((x) => [x.feed.planned, i + 1] as const)));
   const left = drafts.map((d, i) => (d.history.thisSeason.length === 0 ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard)));
@@ -99,15 +103,45 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   const used = new Map<Bag, number>();
   for (const p of plans) for (const f of p.feeds) used.set(f.bag, (used.get(f.bag) ?? 0) + f.g * p.tree.count);
   return {
-    orchard, season, zones, trees: plans, days: withNumbers(daysOf(plans), numbers), buy: [...purchasesOf(used), ...amendmentPurchases(plans, orchard.where.language)],
+    orchard, season, zones, trees: plans, days: withNumbers(daysOf(plans), numbers), buy: [...purchasesOf(used, orchard.store), ...amendmentPurchases(plans, orchard)],
     notices: [...notices, ...noticesOf(plans, season, orchard)], questions: [...plans.flatMap((p) => p.need.questions), ...phQuestions(plans, zones)],
   };
 }
 
+type Planned = { readonly feeds: readonly Feed[][]; readonly used: ReadonlyMap<Bag, number>; readonly notices: readonly Notice[] };
+
+/** A cheap bag by the pound may be dear by the bag: bags of the store are left out one by one while that costs less and serves no worse. */
+function cheapestFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard): Planned {
+  const leftOut = new Set<Bag>();
+  let best = plannedFeeds(drafts, season, orchard, leftOut);
+  for (;;) {
+    const cost = costOf(best, orchard);
+    const dear = [...best.used.keys()].filter((b) => b.left === null && orchard.store.some((o) => !best.used.has(o) && o.price !== null && o.price.amount < cost));
+    const tries = dear.map((bag) => ({ bag, plan: plannedFeeds(drafts, season, orchard, new Set([...leftOut, bag])) }))
+      .filter(({ plan }) => costOf(plan, orchard) < cost - 0.005 && servesAsWell(plan, best, drafts)).sort((a, b) => costOf(a.plan, orchard) - costOf(b.plan, orchard));
+    if (!tries[0]) return best;
+    leftOut.add(tries[0].bag);
+    best = tries[0].plan;
+  }
+}
+
+/** Of whole bags; not comparable where a price is missing or currencies differ. */
+function costOf({ used }: Planned, orchard: Orchard): number {
+  const bought = purchasesOf(used, orchard.store);
+  const currencies = new Set(bought.filter((p) => p.bag.left === null).map((p) => p.bag.price?.currency));
+  return currencies.size > 1 || bought.some((p) => p.cost === null) ? Infinity : bought.reduce((sum, p) => sum + p.cost!, 0);
+}
+
+/** Within a gram a plant: the same nutrients reach each. */
+function servesAsWell(a: Planned, b: Planned, drafts: readonly Draft[]): boolean {
+  const fault = (feeds: readonly Feed[], { need }: Draft, n: Nutrient): number => Math.abs(feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0) - need[n].value);
+  return drafts.every((d, i) => NUTRIENTS.every((n) => fault(a.feeds[i]!, d, n) <= fault(b.feeds[i]!, d, n) + Math.max(1, 0.03 * d.need[n].value)));
+}
+
 /** The doses of every plant. A bag in the shed feeds in walking order; a plant that it can no longer feed whole is planned again without it. */
-function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard): { feeds: Feed[][]; notices: Notice[] } {
+function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard, leftOut: ReadonlySet<Bag>): Planned {
   const system = orchard.where.units;
-  const bags: readonly Bag[] = [...orchard.shed, ...orchard.store];
+  const bags = [...orchard.shed, ...orchard.store].filter((b) => !leftOut.has(b));
   const without = drafts.map(() => new Set<Bag>());
   for (;;) {
     const doses = drafts.flatMap((d, i) => treeDoses(d, season, bags.filter((b) => !without[i]!.has(b)), system, NOTHING_FED).map((dose) => ({ dose, i })));
@@ -122,7 +156,7 @@ function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard
         const lacking = drafts.filter((_, i) => without[i]!.has(bag)).map((d) => d.facts.tree.name);
         return lacking.length === 0 ? [] : [notice(used.has(bag) ? 'shed-runs-out' : 'shed-not-enough', 'note', { bag: bag.label, trees: lacking.join(', ') })];
       });
-      return { feeds: drafts.map((_, i) => rounded.filter((x) => x.i === i).map((x) => x.feed)), notices };
+      return { feeds: drafts.map((_, i) => rounded.filter((x) => x.i === i).map((x) => x.feed)), used, notices };
     }
     without[empty.i]!.add(empty.feed.bag);
   }
@@ -207,7 +241,7 @@ function amendedOf(draft: Draft, season: Season, orchard: Orchard): ((ring: Ring
   if (!plan) return null;
   const window = plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
   return (ring) => ({
-    zone: zone.zone, plan, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
+    zone: zone.zone, plan, ring, last: [...history.amended].sort().at(-1) ?? null, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
     g: plan.dose && window ? roundAmendment(plan.dose.value * ring.area.value, orchard.where.units) : 0,
   });
 }
@@ -218,17 +252,17 @@ function awaitsRetest(amended: readonly Day[], taken: Day | null, today: Day): b
   return amended.some((d) => (taken === null ? months(d, AMENDMENT_RETEST.longest) > today : months(d, AMENDMENT_RETEST.months) > taken));
 }
 
-function amendmentPurchases(plans: readonly TreePlan[], language: Language): Purchase[] {
+function amendmentPurchases(plans: readonly TreePlan[], orchard: Orchard): Purchase[] {
   const bags = new Map<string, Bag>();
   const used = new Map<Bag, number>();
   for (const { ph, tree } of plans) {
     if (!ph || ph.g <= 0) continue;
     const kind = ph.plan.verdict === 'lime' ? 'lime' : 'sulphur';
-    const bag: Bag = ph.bag ?? bags.get(kind) ?? unlisted(kind, tree, language);
+    const bag: Bag = ph.bag ?? bags.get(kind) ?? unlisted(kind, tree, orchard.where.language);
     bags.set(kind, bag);
     used.set(bag, (used.get(bag) ?? 0) + ph.g * tree.count);
   }
-  return purchasesOf(used);
+  return purchasesOf(used, orchard.store);
 }
 
 /** Where no bag is listed, the plain material. */
@@ -243,8 +277,9 @@ function finished({ facts, need }: Draft, { feeds, fed }: Remaining, amended: ((
   const supplied = each((n) => had[n] + feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0));
   const over = each((n) => Math.max(0, supplied[n] - need[n].value));
   const short = each((n) => Math.max(0, need[n].value - supplied[n]));
-  const ring = facts.tree.tub === undefined ? feeds[0]?.ring ?? ringOf(facts.tree, facts.crown) : null;
-  return { tree: facts.tree, facts, need, ring, feeds, fed, supplied, over, short, ph: ring && amended ? amended(ring) : null };
+  // Lime and sulphur go on the plain ring: a wider one only thins nitrogen.
+  const plain = facts.tree.tub === undefined ? ringOf(facts.tree, facts.crown) : null;
+  return { tree: facts.tree, facts, need, ring: plain && (feeds[0]?.ring ?? plain), feeds, fed, supplied, over, short, ph: plain && amended ? amended(plain) : null };
 }
 
 /** Windows are done on one day only where they leave a week to choose from. */
@@ -271,15 +306,16 @@ function daysOf(plans: readonly TreePlan[]): Omit<WorkingDay, 'number'>[] {
 
 /** One notice for all trees of one verdict, one reason and one goal. */
 function phNotices(plans: readonly TreePlan[]): Notice[] {
-  const groups = new Map<string, { ph: Amended; trees: string[] }>();
+  const groups = new Map<string, { ph: Amended; code: ReturnType<typeof phSentence>; trees: string[] }>();
   for (const { ph, tree } of plans) {
     if (!ph || ph.plan.reason === 'inside') continue;
-    const key = `${ph.zone} ${ph.plan.reason} ${ph.plan.goal.value}`;
-    const group = groups.get(key) ?? { ph, trees: [] };
+    const code = phSentence(ph.plan, tree.crop);
+    const key = `${ph.zone} ${code} ${ph.plan.goal.value}`;
+    const group = groups.get(key) ?? { ph, code, trees: [] };
     group.trees.push(tree.name);
     groups.set(key, group);
   }
-  return [...groups.values()].map(({ ph: { plan }, trees }) => notice(`ph-${plan.reason}`, plan.verdict === 'leave' ? 'note' : 'warning', {
+  return [...groups.values()].map(({ ph: { plan }, code, trees }) => notice(code, plan.verdict === 'leave' ? 'note' : 'warning', {
     tree: trees.join(', '), now: shownPh(plan.now.value), low: plan.suits.low, high: plan.suits.high, goal: shownPh(plan.goal.value), years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0,
   }));
 }
@@ -311,9 +347,9 @@ function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard)
     if (need.verdict !== 'feed') continue;
     const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
     for (const n of NUTRIENTS) {
-      if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 20) notices.push(notice('short', 'warning', { tree: name, nutrient: n, g: Math.round(short[n] * 10) / 10 }));
+      if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 10) notices.push(notice(tree.tub !== undefined && plan.feeds.length === 0 ? 'short-tub' : 'short', 'warning', { tree: name, nutrient: n, amount: showNutrient(short[n], orchard.where.units) }));
       if (n === 'N' && plan.fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1) notices.push(notice('fed-over', 'warning', { tree: name }));
-      if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, g: Math.round(over[n] * 10) / 10 }));
+      if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], orchard.where.units) }));
     }
     if (plan.fed.some((f) => f.brought === null)) notices.push(notice('fed-unknown', 'note', { tree: name }));
     if (cut) notices.push(notice('dose-cut', 'warning', { tree: name }));

@@ -12,7 +12,7 @@ import { yearOf } from '../units/date.ts';
 import { OUNCE } from '../units/units.ts';
 import { seasonOf } from '../when/season.ts';
 import type { System } from '../words/show.ts';
-import { showDay, showMass, showWindow } from '../words/show.ts';
+import { showDay, showDose, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
@@ -94,7 +94,7 @@ const dayNote = (n: number): string => `day ${n}`;
 
 /** The dose as the sheet prints it, unless that is too coarse to be read back. */
 function exactMass(g: number, system: System): string {
-  const shown = showMass(g, system);
+  const shown = showDose(g, system);
   const back = massOf(shown);
   if (typeof back === 'number' && Math.abs(back - g) < 0.05) return shown;
   return system === 'us' ? `${Number((g / OUNCE).toFixed(2))} oz` : `${Math.round(g)} g`;

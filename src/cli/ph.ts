@@ -10,7 +10,7 @@ import type { Orchard } from '../orchard/load.ts';
 import { areaOf, lengthOf, numberOf, rateOf } from '../orchard/measure.ts';
 import { NOWHERE } from '../orchard/where.ts';
 import type { PhPlan } from '../ph/ph.ts';
-import { phPlan } from '../ph/ph.ts';
+import { phPlan, phSentence } from '../ph/ph.ts';
 import type { PhSoil } from '../ph/soil.ts';
 import { bufferTest, isLimeIndex, textureClass } from '../ph/soil.ts';
 import type { Plan, TreePlan } from '../plan.ts';
@@ -19,6 +19,7 @@ import { figure } from '../reason/figure.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
+import type { Crop } from '../tables/crops.ts';
 import { CROP_WORDS } from '../tables/crops.ts';
 import type { Unit } from '../units/units.ts';
 import { limeWindow, seasonOf, sulphurWindow } from '../when/season.ts';
@@ -60,7 +61,7 @@ export function phCommand(zone: string | undefined, options: PhOptions, io: Io):
 
 function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[], L: Language): string {
   if (trees.length === 0) return `${say(L, 'ph', 'no-soil')}\n`;
-  const fine = trees.filter((t) => t.ph!.plan.reason === 'inside').map((t) => reasonText(t.ph!.plan, t.tree.name, L));
+  const fine = trees.filter((t) => t.ph!.plan.reason === 'inside').map((t) => noticeText(toldOf(t.ph!.plan, t.tree.crop, t.tree.name, false), L));
   const system = plan.orchard.where.units;
   const doses = trees.filter((t) => t.ph!.g > 0).map((t) => {
     const ph = t.ph!;
@@ -69,10 +70,12 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
   return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
 }
 
-/** The reason of a verdict as a sentence. */
-function reasonText(plan: PhPlan, tree: string, L: Language): string {
+/** The reason of a verdict. A goal that was asked for is not measured against what suits. */
+function toldOf(plan: PhPlan, crop: Crop | null, tree: string, asked: boolean): Notice {
   const shown = (f: Figure): number => Math.round(f.value * 100) / 100;
-  return noticeText(notice(`ph-${plan.reason}`, 'note', { tree, now: shown(plan.now), goal: shown(plan.goal), low: plan.suits.low, high: plan.suits.high, years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0 }), L);
+  const code = asked && (plan.verdict === 'lime' || plan.verdict === 'sulphur') ? 'ph-asked' : phSentence(plan, crop);
+  const facts = { tree, now: shown(plan.now), goal: shown(plan.goal), low: plan.suits.low, high: plan.suits.high, years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0 };
+  return notice(code, plan.verdict === 'leave' ? 'note' : 'warning', facts);
 }
 
 const ANYWHERE: Orchard = { name: '', where: NOWHERE, budBreak: null, lastFrost: null, firstFrost: null, zones: [], trees: [], shed: [], store: [] };
@@ -95,11 +98,12 @@ function forOneSoil(zone: string | undefined, options: PhOptions, orchard: Orcha
   const label = plan.dose ? material?.label ?? say(L, 'plan', plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur') : null;
   const figures = collector(L, system);
   const row = phJson(plan, { zone: null, tree: null, material: label, g, window }, figures);
-  const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? [] : [notice(`ph-${plan.reason}`, plan.verdict === 'leave' ? 'note' : 'warning', { tree: crop ?? say(L, 'ph', 'fruit-trees'), now: plan.now.value, goal: plan.goal.value, low: plan.suits.low, high: plan.suits.high, years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0 })];
+  const why = toldOf(plan, crop === null ? null : CROP_WORDS[crop]!, crop ?? say(L, 'ph', 'fruit-trees'), goal !== undefined);
+  const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? [] : [why];
   const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
   const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
   const roots = [...(plan.dose ? [plan.dose] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
-  const text = [reasonText(plan, crop ?? say(L, 'ph', 'fruit-trees'), L), ...dose, ...range, '', ...roots.map((f) => explain(f, L, system))].join('\n');
+  const text = [noticeText(why, L), ...dose, ...range, '', ...roots.map((f) => explain(f, L, system))].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);
 }
 

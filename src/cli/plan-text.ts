@@ -2,7 +2,7 @@
 import type { Bag } from '../orchard/bag.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { idleReason } from '../sheet/build.ts';
-import { showDay, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
+import { showDay, showDose, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { noticeText } from '../json/notices.ts';
@@ -15,7 +15,7 @@ function treeLine(plan: Plan, t: TreePlan, width: number): string {
   if (t.feeds.length === 0) return `${name}  ${say(L, 'plan', 'nothing', { why: idleReason(t, L) })}`;
   const only = t.need.nitrogen.ifBelow && t.feeds.some((f) => f.serves === 'N') ? say(L, 'plan', 'only', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
   const doses = t.feeds.map((f) => {
-    const amount = showMass(f.g, system);
+    const amount = showDose(f.g, system);
     const said = t.tree.count > 1 ? say(L, 'plan', 'each', { amount, count: t.tree.count }) : amount;
     return `${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${showWindow(f.window.from, f.window.until)}`;
   });

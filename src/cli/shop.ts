@@ -57,7 +57,7 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   const lines = [
     ...ranked.map((r) => `${bagName(r.offer.bag)}: ${lineOf(r, typedNeed === null, system, L)}`), ...(purchase && !isSame(purchase, ranked[0]!) ? [purchaseLine(purchase, system, L)] : []),
     ...notices.filter((n) => n.code === 'purchase-too-large').map((n) => noticeText(n, L)),
-    ...(asked.length > 0 ? ['', say(L, 'plan', 'questions-n', { n: asked.length }), questionList(asked, L)] : []),
+    ...(asked.length > 0 ? ['', say(L, 'plan', asked.length === 1 ? 'questions-1' : 'questions-n', { n: asked.length }), questionList(asked, L)] : []),
   ];
   return give({ command: 'shop', result, notices, questions: asked, language: L, text: `${lines.join('\n')}\n` }, json, io);
 }

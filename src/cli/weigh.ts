@@ -7,7 +7,7 @@ import { noticeText } from '../json/notices.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { System } from '../words/show.ts';
-import { showMass, showNutrient, showVolume } from '../words/show.ts';
+import { showDose, showNutrient, showVolume } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
@@ -45,12 +45,12 @@ export async function weighCommand(need: string, args: readonly string[], option
 
 function textOf(goal: Goal, weighed: Weighed, system: System, L: Language): string[] {
   const lines = weighed.bags.map(({ bag, g, mL }) => (g > 0
-    ? say(L, 'bags', 'amount', { amount: showMass(g, system), bag: bagName(bag), measure: mL === null ? '' : showVolume(mL, system) })
+    ? say(L, 'bags', 'amount', { amount: showDose(g, system), bag: bagName(bag), measure: mL === null ? '' : showVolume(mL, system) })
     : say(L, 'bags', 'none-of', { bag: bagName(bag) })));
   const out = offList(weighed, goal, system, L);
   lines.push(out === '' ? say(L, 'bags', 'exact') : say(L, 'bags', 'nearest', { list: out }));
-  if (out !== '' && weighed.limiting && weighed.limiting.g > 0) lines.push(say(L, 'bags', 'limiting', { amount: showMass(weighed.limiting.g, system), nutrient: weighed.limiting.nutrient }));
-  if (out !== '' && weighed.covering) lines.push(say(L, 'bags', 'covering', { amount: showMass(weighed.covering.g, system), nutrient: weighed.covering.nutrient }));
+  if (out !== '' && weighed.limiting && weighed.limiting.g > 0) lines.push(say(L, 'bags', 'limiting', { amount: showDose(weighed.limiting.g, system), nutrient: weighed.limiting.nutrient }));
+  if (out !== '' && weighed.covering) lines.push(say(L, 'bags', 'covering', { amount: showDose(weighed.covering.g, system), nutrient: weighed.covering.nutrient }));
   return lines;
 }
 

@@ -2,6 +2,7 @@
 import type { Day } from '../units/date.ts';
 import { addDays, yearOf } from '../units/date.ts';
 import type { Nutrient } from '../units/substance.ts';
+import { amendmentOf } from './amendment.ts';
 import type { Bag, Grade } from './bag.ts';
 import { parseBag } from './bag.ts';
 import type { Entry } from './diary.ts';
@@ -30,7 +31,9 @@ export function historyOf(tree: Tree, zone: string | undefined, entries: readonl
   const names = [tree.name, zone, 'all', 'all trees'].filter((n) => n !== undefined).map((n) => n.toLowerCase());
   const mine = entries.filter((e) => e.trees.some((t) => names.includes(t.toLowerCase())));
   const [start, before] = [addDays(bounds.firstFrost, -365), addDays(bounds.firstFrost, -730)];
-  const fed = mine.filter((e) => e.what === 'fed').map((e): Fed => ({ date: e.date, bag: e.bag, g: e.g, brought: broughtBy(e, bags, country) }));
+  // Lime or sulphur written down as a feed is still lime or sulphur.
+  const isAmendment = (e: Entry): boolean => e.what === 'limed' || e.what === 'sulphured' || (e.what === 'fed' && e.bag !== null && bagOf(e, bags) === undefined && amendmentOf(e.bag) !== null);
+  const fed = mine.filter((e) => e.what === 'fed' && !isAmendment(e)).map((e): Fed => ({ date: e.date, bag: e.bag, g: e.g, brought: broughtBy(e, bags, country) }));
   const within = (from: Day, until: Day) => (e: { readonly date: Day }): boolean => e.date > from && e.date <= until;
   const newest = (what: Entry['what']): Entry | undefined => mine.filter((e) => e.what === what).sort((a, b) => (a.date < b.date ? 1 : -1))[0];
   const [shoots, crop] = [newest('shoots'), newest('crop')];
@@ -38,7 +41,7 @@ export function historyOf(tree: Tree, zone: string | undefined, entries: readonl
   return {
     thisSeason: fed.filter(within(start, bounds.firstFrost)),
     lastSeason: entries.some(within(before, start)) ? fed.filter(within(before, start)) : null,
-    amended: mine.filter((e) => e.what === 'limed' || e.what === 'sulphured').map((e) => e.date),
+    amended: mine.filter(isAmendment).map((e) => e.date),
     shoots: shoots?.m == null ? null : { m: shoots.m, year: grewIn(shoots.date) },
     fruit: crop ? fruitOf(crop, grewIn(crop.date)) : null,
   };
@@ -51,12 +54,16 @@ function fruitOf(e: Entry, year: number): History['fruit'] {
   return said === 'light' || said === 'heavy' ? { said, g: null, year } : null;
 }
 
+/** The listed feed that an entry names, by its label or the numbers on it. */
+function bagOf(e: Entry, bags: readonly Bag[]): Bag | undefined {
+  const word = e.bag?.toLowerCase() ?? '';
+  return bags.find((b) => !b.amends && b.label.toLowerCase() === word) ?? bags.find((b) => b.printed !== '' && word.includes(b.printed));
+}
+
 /** N, P2O5 and K2O that a feed brought, by the bag's listed grade or the one written down. */
 function broughtBy(e: Entry, bags: readonly Bag[], country: string | null): Amounts | null {
   if (e.g === null || e.bag === null) return null;
-  const word = e.bag.toLowerCase();
-  const known = bags.find((b) => b.label.toLowerCase() === word) ?? bags.find((b) => b.printed !== '' && word.includes(b.printed));
-  const grade: Grade | undefined = known?.grade ?? parseBag(e.bag, country, false, { file: 'diary.csv', line: e.line, column: 1, length: 1, source: '' }).bag?.grade;
+  const grade: Grade | undefined = bagOf(e, bags)?.grade ?? parseBag(e.bag, country, false, { file: 'diary.csv', line: e.line, column: 1, length: 1, source: '' }).bag?.grade;
   if (!grade) return null;
   return { N: e.g * grade.N, P2O5: e.g * grade.P2O5, K2O: e.g * grade.K2O };
 }

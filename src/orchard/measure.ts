@@ -51,7 +51,12 @@ export function lengthOf(text: string): Measured {
 /** Litres. */
 export const volumeOf = (text: string): Measured => measured(text, VOLUMES);
 /** Grams. */
-export const massOf = (text: string): Measured => measured(text, MASSES);
+export function massOf(text: string): Measured {
+  const both = /^(\d+) *(?:lbs?|pounds?) +(.+)$/i.exec(text.trim());
+  if (!both) return measured(text, MASSES);
+  const rest = measured(both[2]!, { oz: MASSES.oz!, ounce: MASSES.oz!, ounces: MASSES.oz! });
+  return typeof rest === 'number' ? convert(Number(both[1]), 'lb', 'g') + rest : rest;
+}
 
 const AREAS: readonly (readonly [RegExp, 'sq ft' | 'm2' | 'acre' | 'ha'])[] = [[/^(?:sq\.? ?ft\.?|square feet|ft2|ft²)$/i, 'sq ft'], [/^(?:m2|m²|sq\.? ?m|square met(?:re|er)s?)$/i, 'm2'], [/^acres?$/i, 'acre'], [/^ha$/i, 'ha']];
 /** A comma before exactly three digits can only part thousands in an area or a rate with so many. */

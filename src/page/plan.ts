@@ -5,7 +5,7 @@ import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
 import { idleReason, sheetView } from '../sheet/build.ts';
 import { NUTRIENTS } from '../units/substance.ts';
-import { showLength, showMass, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
+import { showLength, showDose, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { button, el, fill, list } from './dom.ts';
 import type { Child } from './dom.ts';
@@ -53,7 +53,7 @@ function doseRows(plan: Plan, t: TreePlan, day: Plan['days'][number], w: PageWor
   const several = new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag))).size > 1;
   return day.doses.filter((d) => d.plan === t).map(({ feed }) => {
     const room = el('div', { class: 'room', hidden: true });
-    const amount = `${showMass(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
+    const amount = `${showDose(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
     const [from, to] = feed.ring ? showSpan(showLength(feed.ring.from.value, system), showLength(feed.ring.to.value, system)) : ['', ''];
     const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? say(L, 'sheet', 'only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
     const small = [several ? feed.bag.label : '', t.tree.count > 1 ? say(L, 'sheet', 'each', { count: t.tree.count }) : '', feed.mL === null ? '' : say(L, 'sheet', 'about', { cups: showVolume(feed.mL, system) })].filter(Boolean).join(', ');

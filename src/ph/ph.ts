@@ -60,6 +60,10 @@ export function phPlan(ask: PhAsk): PhPlan | null {
   return way > 0 ? { ...base, ...limed(ask, goal, suits) } : { ...base, ...acidified(ask, goal) };
 }
 
+/** The key of the sentence that says a plan: a tree that stands too high is spoken of otherwise than a bush that wants acid soil. */
+export const phSentence = (plan: PhPlan, crop: Crop | null): `ph-${PhReason}` | 'ph-too-high-tree' | 'ph-free-lime-tree' =>
+  (crop !== 'blueberry' && (plan.reason === 'too-high' || plan.reason === 'free-lime') ? `ph-${plan.reason}-tree` : `ph-${plan.reason}`);
+
 type Found = Pick<PhPlan, 'verdict' | 'reason'> & Partial<PhPlan>;
 
 function limed({ soil, strength, state, goal: asked }: PhAsk, wanted: Figure<'pH', 'soil'>, suits: Suits): Found {

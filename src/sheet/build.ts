@@ -1,12 +1,13 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
 import type { Feed } from '../bags/doses.ts';
+import { phSentence } from '../ph/ph.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
 import { retestYear } from '../when/season.ts';
 import { addDays, yearOf } from '../units/date.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { OUNCE } from '../units/units.ts';
-import { showDay, showLength, showMass, showMonth, showNutrient, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
+import { showDay, showDose, showLength, showMass, showMonth, showNutrient, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { drawRing, drawStrip } from './drawings.ts';
@@ -28,7 +29,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     });
     const sums = new Map<string, number>();
     for (const { plan: t, feed } of day.doses) sums.set(feed.bag.label, (sums.get(feed.bag.label) ?? 0) + feed.g * t.tree.count);
-    const amounts = [...sums].map(([label, g]) => (products.size > 1 ? `${showMass(g, system)} ${label}` : showMass(g, system))).join(', ');
+    const amounts = [...sums].map(([label, g]) => (products.size > 1 ? `${showDose(g, system)} ${label}` : showDose(g, system))).join(', ');
     const window = showWindow(day.from, day.until);
     return {
       title: w('day', { n: day.number }),
@@ -73,7 +74,7 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], several: boolean
     return { number, name, fed: false, doses: [{ amount, product: '', only: '', cups: '' }], plants: '', where, ring: '', lines: [column(` x  ${number} ${name}`, amount, where)] };
   }
   const doses = feeds.map((feed) => ({
-    amount: `${showMass(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`,
+    amount: `${showDose(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`,
     product: several ? feed.bag.label : '',
     only: t.need.nitrogen.ifBelow && feed.serves === 'N' ? w('only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '',
     cups: feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL, system) }),
@@ -109,7 +110,8 @@ function whenOf(day: Plan['days'][number], budBreak: string, i: number): 'when' 
 /** Why a tree gets nothing, in a few words. */
 export function idleReason(t: TreePlan, language: Language): string {
   if (t.need.verdict === 'wait') return say(language, 'none', `wait-${t.need.stops[0]!.id}`);
-  if (t.need.verdict === 'feed') return say(language, 'none', 'no-bag');
+  if (t.fed.length > 0 && t.feeds.length === 0) return say(language, 'none', 'fed-already', { day: showDay(t.fed.map((f) => f.date).sort().at(-1)!) });
+  if (t.need.verdict === 'feed') return say(language, 'none', t.tree.tub === undefined ? 'no-bag' : 'no-coated');
   return say(language, 'none', t.need.nitrogen.none ?? 'table-none');
 }
 
@@ -147,16 +149,17 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
   // Where lime or sulphur goes on, a year later.
   const afterAmendment = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0).map((t) => yearOf(t.ph!.window!.from) + 1);
-  const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)), ...afterAmendment);
+  const awaited = plan.trees.flatMap((t) => (t.ph?.plan.reason === 'retest' && t.ph.last ? [Math.max(yearOf(t.ph.last) + 1, season.year)] : []));
+  const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)), ...afterAmendment, ...awaited);
   const used = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)))];
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
   const shorts = plan.trees.flatMap((t) => (t.need.verdict === 'feed'
-    ? (['N', 'P2O5', 'K2O'] as const).filter((n) => t.short[n] > 0.08 * t.need[n].value && t.short[n] > OUNCE / 20).map((n) => w('short-line', { tree: t.tree.name, amount: showNutrient(t.short[n], system), nutrient: n === 'N' ? w('nutrient') : n })) : []));
+    ? (['N', 'P2O5', 'K2O'] as const).filter((n) => t.short[n] > 0.08 * t.need[n].value && t.short[n] > OUNCE / 10).map((n) => w('short-line', { tree: t.tree.name, amount: showNutrient(t.short[n], system), nutrient: n === 'N' ? w('nutrient') : n })) : []));
   return {
     lime: limeOf(plan, w), why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shorts, assumed,
-    measure: measure ? w('measure-text', { trees: measure }) : '', again: w(afterAmendment.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
+    measure: measure ? w('measure-text', { trees: measure }) : '', again: w(afterAmendment.length + awaited.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
       w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),
     ],
@@ -172,7 +175,7 @@ function limeOf(plan: Plan, w: Words): string[] {
   const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
   const values = [...new Set(fine.map((t) => t.ph!.plan.now.value))].join(', ');
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => amendmentLine(plan, t, w));
-  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !known.some((t) => t.ph!.g > 0 && n.code === `ph-${t.ph!.plan.reason}`)).map((n) => say(language, 'notice', n.code, n.facts));
+  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop))).map((n) => say(language, 'notice', n.code, n.facts));
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
   return [...neither, ...doses, ...(doses.length > 0 ? [w('lime-once')] : []), ...nos];
 }
@@ -181,7 +184,7 @@ function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
   const ph = t.ph!;
   const each = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
-  const [from, to] = showSpan(showLength(t.ring!.from.value, system), showLength(t.ring!.to.value, system));
+  const [from, to] = showSpan(showLength(ph.ring.from.value, system), showLength(ph.ring.to.value, system));
   const material = ph.bag?.label ?? say(language, 'plan', ph.plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur');
   const weak = ph.plan.reason === 'texture' || isWeak(ph.plan.dose!) ? ' †' : '';
   return `[ ] ${w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until), from, to })}`;
@@ -190,7 +193,7 @@ function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
 /** A small dose beside the leaflets the grower knows. */
 function whyOf(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
-  if (t.need.verdict !== 'feed') return w('why-none', { why: idleReason(t, language) });
+  if (t.need.verdict !== 'feed' || t.feeds.length === 0) return w('why-none', { why: idleReason(t, language) });
   if (t.need.nitrogen.none) return w('why-none', { why: say(language, 'none', t.need.nitrogen.none) });
   const followed = t.need.nitrogen.followed;
   const others = t.need.rules.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);

@@ -24,6 +24,14 @@ export function showMass(g: number, system: System): string {
   return g < 10 ? `${rounded(g, 1)} g` : g < 1000 ? `${Math.round(g)} g` : `${rounded(g / 1000, 3)} kg`;
 }
 
+/** A weight to weigh out, to the half ounce also above 2 lb: "2 lb 2 1/2 oz". */
+export function showDose(g: number, system: System): string {
+  const ounces = Math.round((g / OUNCE) * 2) / 2;
+  if (system === 'metric' || ounces < 32) return showMass(g, system);
+  const over = ounces % 16;
+  return `${Math.floor(ounces / 16)} lb${over > 0 ? ` ${showFraction(over)} oz` : ''}`;
+}
+
 /** A nutrient's weight for the back of the sheet: one decimal under ten, else whole. */
 export function showNutrient(g: number, system: System): string {
   const value = system === 'us' ? g / OUNCE : g;

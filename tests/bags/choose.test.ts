@@ -20,10 +20,20 @@ describe('the bag', () => {
   test('on ground rich in phosphorus none with phosphate, however cheap', async () => {
     expect(bagsOf(await plan(orchard(APPLE, ['Cheap, 10-10-10, 40 lb, $1', 'Dear, 21-0-0, 4 lb, $99'])))).toEqual(['Dear']);
   });
-  test('the cheaper of two that are alike, a pound of nitrogen', async () => {
-    // 46-0-0 at $20 for 10 lb costs $4.35 a pound of N, 21-0-0 at $9 for 10 lb $4.29, at $10 $4.76.
-    expect(bagsOf(await plan(orchard(APPLE, ['Urea, 46-0-0, 10 lb, $20', 'Sulphate of ammonia, 21-0-0, 10 lb, $9'])))).toEqual(['Sulphate of ammonia']);
-    expect(bagsOf(await plan(orchard(APPLE, ['Urea, 46-0-0, 10 lb, $20', 'Sulphate of ammonia, 21-0-0, 10 lb, $10'])))).toEqual(['Urea']);
+  test('the cheaper of two that are alike, at the till', async () => {
+    // One apple needs 73.6 g of N, a bag of either: $11 against $20.
+    expect(bagsOf(await plan(orchard(APPLE, ['Urea, 46-0-0, 10 lb, $20', 'Sulphate of ammonia, 21-0-0, 10 lb, $11'])))).toEqual(['Sulphate of ammonia']);
+    // 25 apples need 4.06 lb of N: one bag of urea (8.8 lb) at $20, or two of sulphate (19.3 lb) at $22.
+    expect(bagsOf(await plan(orchard(`25 ${APPLE}`, ['Urea, 46-0-0, 10 lb, $20', 'Sulphate of ammonia, 21-0-0, 10 lb, $11'])))).toEqual(['Urea']);
+  });
+  test('of one product in two sizes, what costs least to hold the need', async () => {
+    const sizes = ['Sulphate of ammonia, 21-0-0, 50 lb, $30', 'Sulphate of ammonia, 21-0-0, 4 lb, $9'];
+    const bought = async (tree: string): Promise<unknown> => (await plan(orchard(tree, sizes))).result.buy.map((b: { bags: number; cost: number; leftG: number }) => [b.bags, b.cost, Math.round((b.leftG / LB) * 10) / 10]);
+    // 12 1/2 oz: the small one. 62 1/2 oz (3.9 lb): still one. 125 oz (7.8 lb): two at $18. 20 trees, 15.6 lb: four would cost $36.
+    expect(await bought(APPLE)).toEqual([[1, 9, 3.2]]);
+    expect(await bought(`5 ${APPLE}`)).toEqual([[1, 9, 0.1]]);
+    expect(await bought(`10 ${APPLE}`)).toEqual([[2, 18, 0.2]]);
+    expect(await bought(`20 ${APPLE}`)).toEqual([[1, 30, 34.4]]);
   });
   test('what stands in the shed before what must be bought', async () => {
     const json = await plan(orchard(APPLE, ['Fresh, 21-0-0, 4 lb, $1'], ['Old, 21-0-0, 4 lb, half left']));
