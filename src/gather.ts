@@ -1,6 +1,7 @@
 /** The grower's texts as checked data: orchard, reports and diary together, all mistakes at once. Files are read elsewhere. */
 import type { Soil } from './need/facts.ts';
 import type { Diary, Entry } from './orchard/diary.ts';
+import { DIARY_FILE } from './orchard/diary.ts';
 import type { Orchard } from './orchard/load.ts';
 import { loadOrchard } from './orchard/load.ts';
 import type { PhSoil } from './ph/soil.ts';
@@ -58,8 +59,16 @@ export function gather(source: string, reportText: (file: string, place: Place) 
   const asking = asked.filter((q) => q.facts.sample === '' || q.facts.sample === undefined || used.has(String(q.facts.sample)));
   return {
     orchard, zones: soils.zones, reports, diary: diary.entries, questions: [...questions, ...asking],
-    notices: [...all, ...soils.notices, ...diary.notices, ...seasonMistakes(orchard, seasonOf(orchard, today))],
+    notices: [...all, ...soils.notices, ...diary.notices, ...strangers(orchard, diary.entries), ...seasonMistakes(orchard, seasonOf(orchard, today))],
   };
+}
+
+/** A diary line whose tree stands in no file would be lost without a word. */
+function strangers(orchard: Orchard, entries: readonly Entry[]): Notice[] {
+  const known = [...orchard.trees.map((t) => t.name), ...orchard.zones.map((z) => z.name)];
+  const names = new Set(known.map((n) => n.toLowerCase()));
+  return entries.flatMap((e) => e.trees.filter((t) => !names.has(t.toLowerCase()) && !/^(?:all|all trees|everything)$/i.test(t))
+    .map((read) => notice('diary-tree', 'warning', { read, guess: suggest(read, known).join(', ') }, { file: DIARY_FILE, line: e.line, column: 1, length: 1, source: '' })));
 }
 
 /** The soil of each zone out of the reports; a sample that a report does not hold is a mistake. */

@@ -98,7 +98,7 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   const { feeds: planned, notices } = cheapestFeeds(drafts, then.year === season.year ? then : season, orchard);
   const atFirst = drafts.map((d, i) => finished(d, { feeds: planned[i]!, fed: [] }, null));
   const numbers = new Map(daysOf(atFirst).flatMap((day, i) => day.doses.map((x) => [x.feed.planned, i + 1] as const)));
-  const left = drafts.map((d, i) => (d.history.thisSeason.length === 0 ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard)));
+  const left = drafts.map((d, i) => (firstFed === undefined ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard)));
   const plans = drafts.map((d, i) => finished(d, left[i]!, amended[i]!));
   const used = new Map<Bag, number>();
   for (const p of plans) for (const f of p.feeds) used.set(f.bag, (used.get(f.bag) ?? 0) + f.g * p.tree.count);
@@ -165,18 +165,25 @@ function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard
 /** The planned doses less those in the diary; where the diary has something else, the rest of the need is planned afresh. */
 function afterDiary(draft: Draft, planned: readonly Feed[], season: Season, orchard: Orchard): Remaining {
   const ticked = remainingOf(planned, draft.history.thisSeason);
-  if (ticked) return { fed: ticked.fed, feeds: ticked.feeds.flatMap((f) => stillOpen(f, season, draft)) };
+  if (ticked) return { fed: ticked.fed, feeds: reopened(ticked.feeds, season, draft) };
   const rest = treeDoses(draft, season, [...orchard.shed, ...orchard.store], orchard.where.units, draft.history.thisSeason);
   return { fed: draft.history.thisSeason, feeds: roundDoses(rest, orchard.where.units).filter((f) => f !== null) };
 }
 
-/** A dose whose window has passed opens again for two weeks while the season lasts. */
-function stillOpen(feed: Feed, season: Season, draft: Draft): Feed[] {
-  if (feed.window.until >= season.today) return [feed];
+/** A dose whose window has passed opens again for two weeks while the season lasts; the next of the same bag keeps its distance. */
+function reopened(feeds: readonly Feed[], season: Season, draft: Draft): Feed[] {
   const last = EVERGREEN.includes(draft.facts.tree.crop) ? season.lastNitrogenEvergreen : season.lastNitrogen;
-  if (season.today > last) return [];
-  const until = addDays(season.today, FIRST_DOSE.until);
-  return [{ ...feed, window: { ...feed.window, from: season.today, until: until < last ? until : last } }];
+  const closed = new Map<Bag, Day>();
+  return feeds.flatMap((feed) => {
+    const { window, bag } = feed;
+    const before = closed.get(bag);
+    const soonest = before === undefined ? season.today : addDays(before, SECOND_DOSE.from - FIRST_DOSE.until);
+    const holds = window.until >= season.today && (before === undefined || window.from >= soonest);
+    const from = holds ? window.from : soonest > season.today ? soonest : season.today;
+    const until = holds ? window.until : addDays(from, FIRST_DOSE.until);
+    closed.set(bag, until);
+    return from > last ? [] : [{ ...feed, window: { ...window, from, until: until < last ? until : last } }];
+  });
 }
 
 /** Days keep the number that they had before anything was fed; what is planned afresh gets a number of its own. */
@@ -293,7 +300,7 @@ function daysOf(plans: readonly TreePlan[]): Omit<WorkingDay, 'number'>[] {
   const days: { from: Day; until: Day; doses: typeof doses }[] = [];
   for (const dose of sorted) {
     const { from, until } = dose.feed.window;
-    const open = days.find((d) => overlap(d, dose.feed.window) >= SHARED_DAYS && !d.doses.some((x) => x.plan === dose.plan && x.feed.window !== dose.feed.window && x.feed.serves === dose.feed.serves));
+    const open = days.find((d) => overlap(d, dose.feed.window) >= Math.min(SHARED_DAYS, daysBetween(d.from, d.until), daysBetween(from, until)) && !d.doses.some((x) => x.plan === dose.plan && x.feed.window !== dose.feed.window && x.feed.serves === dose.feed.serves));
     if (open) {
       open.from = open.from > from ? open.from : from;
       open.until = open.until < until ? open.until : until;
@@ -332,6 +339,13 @@ function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil[]): Qu
 
 const shownPh = (value: number): number => Math.round(value * 100) / 100;
 
+/** Why a nutrient stays short: a tub takes coated feed alone; what may hold chloride is kept from what takes it badly. */
+function shortReason({ tree, feeds }: TreePlan, n: Nutrient, orchard: Orchard): 'short' | 'short-tub' | 'short-chloride' {
+  if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
+  const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
+  return withheld ? 'short-chloride' : 'short';
+}
+
 /** A shortfall or surplus under this share of the need is rounding. */
 const ROUNDING = 0.08;
 
@@ -347,7 +361,9 @@ function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard)
     if (need.verdict !== 'feed') continue;
     const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
     for (const n of NUTRIENTS) {
-      if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 10) notices.push(notice(tree.tub !== undefined && plan.feeds.length === 0 ? 'short-tub' : 'short', 'warning', { tree: name, nutrient: n, amount: showNutrient(short[n], orchard.where.units) }));
+      // An unfed tub says so once.
+      if (n !== 'N' && tree.tub !== undefined && plan.feeds.length === 0) continue;
+      if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 10) notices.push(notice(shortReason(plan, n, orchard), 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], orchard.where.units) }));
       if (n === 'N' && plan.fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1) notices.push(notice('fed-over', 'warning', { tree: name }));
       if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], orchard.where.units) }));
     }

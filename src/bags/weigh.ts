@@ -1,6 +1,7 @@
 /**
  * How much of each bag meets a need. Where several mixes do: the cheapest, then the lightest, then the one that takes most
- * of the bags named first. Where none does: the nearest, by least squares in grams, with what is over and short.
+ * of the bags named first. Where none does: the nearest, by least squares in grams, with what is over and short. A nutrient
+ * wanted at 0 weighs more than nearness: bags that carry it stay out as long as the others bring anything wanted.
  */
 import type { Bag } from '../orchard/bag.ts';
 import type { Nutrient } from '../units/substance.ts';
@@ -38,7 +39,9 @@ const gap = (g: number, goal: Goal): number => (g <= 10 * NEAR * Math.max(...Obj
 
 export function weigh(goal: Goal, bags: readonly Bag[], solve: Solve): Weighed {
   const named = namedIn(goal);
-  const columns = bags.map((b) => named.map((n) => b.grade[n]));
+  const clean = cleanOf(goal, bags);
+  // A column of zeros takes no part: no mix gains by it.
+  const columns = bags.map((b) => named.map((n) => (clean.includes(b) ? b.grade[n] : 0)));
   const target = named.map((n) => goal[n]!);
   const mixes = mixesAt(columns, nearest(columns, target, solve), solve);
   const w = mixes.sort((a, b) => compare(a, b, bags))[0] ?? bags.map(() => 0);
@@ -48,6 +51,16 @@ export function weigh(goal: Goal, bags: readonly Bag[], solve: Solve): Weighed {
     supplied, over: overOf(goal, supplied), short: shortOf(goal, supplied),
     ...(bags.length === 1 ? { limiting: limitOf(goal, bags[0]!), covering: coverOf(goal, bags[0]!) } : {}),
   };
+}
+
+/** The bags without what is unwanted, nutrient by nutrient, unless the others bring nothing that is wanted. */
+function cleanOf(goal: Goal, bags: readonly Bag[]): readonly Bag[] {
+  const wanted = NUTRIENTS.filter((n) => (goal[n] ?? 0) > 0);
+  const unwanted = NUTRIENTS.filter((n) => goal[n] === 0);
+  return unwanted.reduce((left, n) => {
+    const without = left.filter((b) => b.grade[n] === 0);
+    return without.some((b) => wanted.some((w) => b.grade[w] > 0)) ? without : left;
+  }, bags);
 }
 
 function limitOf(goal: Goal, bag: Bag): Weighed['limiting'] {

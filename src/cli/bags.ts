@@ -50,6 +50,7 @@ export function typedBags(args: readonly string[], known: readonly Bag[], countr
   return { bags: read.flatMap((r) => ('bag' in r ? [r.bag] : [])), notices: read.flatMap((r) => ('notices' in r ? r.notices : [])) };
 }
 
+/** Label and numbers. */
 export const bagName = (bag: Bag): string => (bag.printed === '' || bag.label.includes(bag.printed) ? bag.label : `${bag.label} ${bag.printed}`);
 
 /** Weed killers are named wherever such a bag is only calculated with. */

@@ -35,7 +35,9 @@ export async function blendCommand(args: readonly string[], options: BlendOption
     const code = made.unbalanced === 'missing' ? 'balance-missing' as const : made.unbalanced === 'over' ? 'balance-over' as const : 'balance-under' as const;
     return fail([notice(code, 'error', { nutrient: made.nutrient })], EXIT.impossible);
   }
-  const notices = weedWarnings(bags);
+  // A weight on a label is that of the bag, not a part of the mix.
+  const weights = !options.balanced && mix.every((m) => !m.told) && new Set(bags.map((b) => b.g)).size > 1;
+  const notices = [...weedWarnings(bags), ...(weights ? [notice('weights-no-parts', 'note')] : [])];
   const result = { grade: made.grade, parts: made.parts.map(({ bag, share }) => ({ label: bag.label, share })) };
   const lines = [...made.parts.map(({ bag, share }) => say(L, 'bags', 'part', { share: rounded(100 * share), bag: bagName(bag) })), say(L, 'bags', 'grade', { grade: gradeOf(made) }), ...notices.map((n) => noticeText(n, L))];
   return give({ command: 'blend', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);

@@ -10,6 +10,6 @@ export function checkCommand(options: Common, io: Io): number {
   const L = folder.language;
   const bad = !folder.orchard || folder.notices.some((n) => n.severity === 'error');
   const result = { files: folder.files, trees: folder.orchard?.trees.length ?? 0, zones: folder.orchard?.zones.length ?? 0 };
-  const text = bad ? undefined : `${say(L, 'say', 'checked', { files: folder.files.join(', '), trees: count(L, 'trees', result.trees), zones: count(L, 'zones', result.zones) })}\n`;
+  const text = bad ? undefined : `${say(L, 'say', folder.notices.some((n) => n.severity === 'warning') ? 'checked-warned' : 'checked', { files: folder.files.join(', '), trees: count(L, 'trees', result.trees), zones: count(L, 'zones', result.zones) })}\n`;
   return give({ command: 'check', result, notices: folder.notices, questions: folder.questions, language: L, ...(text ? { text } : {}) }, options.json === true, io);
 }

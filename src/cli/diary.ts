@@ -1,8 +1,10 @@
 /** `medlar diary [SENTENCE]`: writes down what was done, and says back what was written; alone, shows the season so far. */
+import { noticeText } from '../json/notices.ts';
 import type { Diary, Entry, What } from '../orchard/diary.ts';
+import { DIARY_FILE, writeEntry } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { massOf } from '../orchard/measure.ts';
-import type { Known } from '../orchard/sentence.ts';
+import type { DayDone, Known } from '../orchard/sentence.ts';
 import { readSentence } from '../orchard/sentence.ts';
 import type { WorkingDay } from '../plan.ts';
 import type { Notice } from '../reason/notice.ts';
@@ -30,13 +32,14 @@ export async function diaryCommand(words: readonly string[], options: Common & {
   const { orchard } = folder;
   if (!orchard) return refuse(folder.notices);
   const typed = words.join(' ');
+  if (/^undo\b/i.test(typed.trim())) return undo(openDiary(folder.path), folder, json, io);
   // A file of sentences, one a line, is written as a whole or not at all.
   const sentences = typed === '-' ? (await io.stdin()).split(/\r\n|\n|\r/).filter((s) => s.trim() !== '') : words.length > 0 ? [typed] : [];
   const again = options.again === true;
   const read = entriesOf(sentences, folder, orchard, again);
   if (read.notices.length > 0) return refuse(read.notices);
 
-  const written = read.entries.length === 0 ? { first: 0 } : append(folder.path, read.entries, (before) => (again ? null : doneAlready(read.days, before.entries, orchard)));
+  const written = read.entries.length === 0 ? { first: 0 } : append(folder.path, read.entries, (before) => (again ? null : doneAlready(read.days, before.entries, orchard) ?? twice(read.entries, before.entries, orchard, L)));
   if ('notice' in written) return refuse([written.notice]);
   const diary = openDiary(folder.path);
   if (diary.notices.some((n) => n.severity === 'error')) return refuse(diary.notices);
@@ -44,19 +47,42 @@ export async function diaryCommand(words: readonly string[], options: Common & {
   const lines = sentences.length > 0
     ? read.entries.map((e) => say(L, 'say', 'diary-written', { day: dayText(e.date, folder.today), entry: entryText(e, orchard, L) }))
     : season.length > 0 ? season.map((e) => say(L, 'say', 'diary-line', { day: showDay(e.date, true), entry: entryText(e, orchard, L) })) : [say(L, 'say', 'diary-empty')];
-  return give({ command: 'diary', result: { entries: season, written: read.entries.length }, notices: diary.notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
+  const sour = limedAcidLovers(read.entries, orchard);
+  const text = [...lines, ...sour.map((n) => noticeText(n, L))].join('\n');
+  return give({ command: 'diary', result: { entries: season, written: read.entries.length }, notices: [...diary.notices, ...sour], language: L, text: `${text}\n` }, json, io);
 }
 
-type Done = { readonly day: number; readonly date: Day };
+/** The diary only grows; what was written last is shown with the way to take it out. */
+function undo(diary: Diary, folder: Folder, json: boolean, io: Io): number {
+  const L = folder.language;
+  const last = diary.entries.at(-1);
+  // The lines of a working day were written together.
+  const together = diary.entries.filter((e) => e === last || (last !== undefined && /^day \d+$/.test(last.note) && e.note === last.note && e.date === last.date && e.what === last.what));
+  const told = last ? notice('diary-undo', 'note', { file: DIARY_FILE, n: together[0]!.line, last: together.length > 1 ? last.line : '', entry: together.map((e) => `  ${writeEntry(e).trimEnd()}`).join('\n') }) : notice('diary-undo-none', 'note', { file: DIARY_FILE });
+  return give({ command: 'diary', result: { entries: lately(diary, folder.today), written: 0 }, notices: [...diary.notices, told], language: L, text: `${noticeText(told, L)}\n` }, json, io);
+}
 
-function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): { entries: Entry[]; days: Done[]; notices: Notice[] } {
+/** Lime on plants that want a sour soil is written down, and asked about. */
+function limedAcidLovers(entries: readonly Entry[], orchard: Orchard): Notice[] {
+  const limed = entries.filter((e) => e.what === 'limed' && e.g !== 0).flatMap((e) => e.trees);
+  const trees = orchard.trees.filter((t) => t.crop === 'blueberry' && (limed.includes(t.name) || limed.includes(zoneOf(t, orchard) ?? t.name)));
+  return trees.length > 0 ? [notice('diary-limed-sour', 'warning', { trees: trees.map((t) => t.name).join(', ') })] : [];
+}
+
+const zoneOf = (tree: Orchard['trees'][number], orchard: Orchard): string | undefined => tree.zone ?? (orchard.zones.length === 1 ? orchard.zones[0]!.name : undefined);
+
+function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): { entries: Entry[]; days: DayDone[]; notices: Notice[] } {
   const entries: Entry[] = [];
-  const done: Done[] = [];
+  const done: DayDone[] = [];
   const notices: Notice[] = [];
   for (const sentence of sentences) {
     const read = readSentence(sentence, knownOf(orchard, folder.today));
     if ('notices' in read) notices.push(...read.notices);
-    else if ('entries' in read) entries.push(...read.entries);
+    else if ('entries' in read) {
+      const stands = again ? null : twice(read.entries, [...folder.diary, ...entries], orchard, folder.language);
+      if (stands) notices.push(stands);
+      else entries.push(...read.entries);
+    }
     else {
       const stands = again ? null : doneAlready([read], [...folder.diary, ...entries], orchard);
       // What is done is no longer on the plan: a second time is planned as if nothing had been written.
@@ -65,8 +91,10 @@ function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchar
       const { days } = planned.plan;
       const day = days.find((d) => d.number === read.day);
       done.push(read);
+      const left = day ? withoutTrees(day, read, orchard) : null;
       if (stands) notices.push(stands);
-      else if (day) entries.push(...dosesOf(day, read.day, read.date, orchard.where.units));
+      else if (left && 'notice' in left) notices.push(left.notice);
+      else if (left) entries.push(...dosesOf(left, read.day, read.date, orchard.where.units));
       else notices.push(notice('diary-day-unknown', 'error', { read: read.day, known: days.map((d) => `${d.number} (${showWindow(d.from, d.until)})`).join(', ') }));
     }
   }
@@ -74,11 +102,20 @@ function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchar
 }
 
 function knownOf(orchard: Orchard, today: Day): Known {
-  const only = orchard.zones.length === 1 ? orchard.zones[0]!.name : undefined;
   return {
     trees: orchard.trees, bags: [...orchard.shed, ...orchard.store], today,
-    zones: orchard.zones.map(({ name }) => ({ name, count: orchard.trees.filter((t) => (t.zone ?? only) === name).reduce((sum, t) => sum + t.count, 0) })),
+    zones: orchard.zones.map(({ name }) => ({ name, count: orchard.trees.filter((t) => zoneOf(t, orchard) === name).reduce((sum, t) => sum + t.count, 0) })),
   };
+}
+
+/** A working day without the trees that were left out; a notice where it feeds none of one name, or nothing is left. */
+function withoutTrees(day: WorkingDay, { without = [] }: DayDone, orchard: Orchard): WorkingDay | { notice: Notice } {
+  const isOf = ({ plan }: WorkingDay['doses'][number], name: string): boolean => plan.tree.name === name || zoneOf(plan.tree, orchard) === name;
+  const doses = day.doses.filter((d) => !without.some((name) => isOf(d, name)));
+  const idle = without.filter((name) => !day.doses.some((d) => isOf(d, name)));
+  const known = [...new Set(day.doses.map((d) => d.plan.tree.name))].join(', ');
+  if (idle.length > 0) return { notice: notice('diary-day-except', 'error', { n: day.number, trees: idle.join(', '), known }) };
+  return doses.length > 0 ? { ...day, doses } : { notice: notice('diary-day-nothing', 'error', { n: day.number, known }) };
 }
 
 /** A working day as lines of the diary: one a tree and bag, each with the note "day N". */
@@ -101,11 +138,19 @@ function exactMass(g: number, system: System): string {
 }
 
 /** A working day that stands there already, in the same season. */
-function doneAlready(days: readonly Done[], before: readonly Entry[], orchard: Orchard): Notice | null {
+function doneAlready(days: readonly DayDone[], before: readonly Entry[], orchard: Orchard): Notice | null {
   const season = (d: Day): number => seasonOf(orchard, d).year;
-  const twice = days.flatMap(({ day, date }) => before.filter((e) => e.what === 'fed' && e.note === dayNote(day) && season(e.date) === season(date)));
-  const [first] = twice;
-  return first ? notice('diary-done-already', 'error', { n: first.note.slice(4), date: showDay(first.date, true), trees: [...new Set(twice.flatMap((e) => e.trees))].join(', ') }) : null;
+  const stand = days.flatMap(({ day, date }) => before.filter((e) => e.what === 'fed' && e.note === dayNote(day) && season(e.date) === season(date)));
+  const [first] = stand;
+  return first ? notice('diary-done-already', 'error', { n: first.note.slice(4), date: showDay(first.date, true), trees: [...new Set(stand.flatMap((e) => e.trees))].join(', ') }) : null;
+}
+
+/** The same deed on the same day; the doses of working days are looked at by their day. */
+function twice(entries: readonly Entry[], before: readonly Entry[], orchard: Orchard, L: Language): Notice | null {
+  const line = (e: Entry): string => writeEntry(e).toLowerCase();
+  const stand = new Map(before.map((e) => [line(e), e]));
+  const again = entries.filter((e) => !/^day \d+$/.test(e.note)).find((e) => stand.has(line(e)));
+  return again ? notice('diary-twice', 'error', { entry: entryText(again, orchard, L), date: showDay(again.date, true), line: stand.get(line(again))!.line || '' }) : null;
 }
 
 /** The last twelve months, newest last. */

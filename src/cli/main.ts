@@ -44,7 +44,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   sheetOptions(command('sheet', 'cmd-sheet').argument('[tree]')).action(async (tree: string | undefined, _: unknown, self: Command) => {
     code = await (await import('./sheet.ts')).sheetCommand(tree, self.optsWithGlobals<Common>(), io);
   });
-  command('diary', 'cmd-diary').argument('[sentence...]').option('--again', w('opt-again')).action(async (sentence: string[], _: unknown, self: Command) => {
+  command('diary', 'cmd-diary').addHelpText('after', () => `\n${w('diary-help')}`).argument('[sentence...]').option('--again', w('opt-again')).action(async (sentence: string[], _: unknown, self: Command) => {
     code = await (await import('./diary.ts')).diaryCommand(sentence, self.optsWithGlobals<Common & { again?: true }>(), io);
   });
   command('why', 'cmd-why').argument('<tree>').argument('[what]').action(async (tree: string, what: string | undefined, _: unknown, self: Command) => {

@@ -2,11 +2,11 @@
 import { parseNeed } from '../bags/need-text.ts';
 import type { Purchase } from '../bags/purchase.ts';
 import { cheapest, MOST_IN_ALL, MOST_KINDS } from '../bags/purchase.ts';
-import type { Ranked } from '../bags/shop.ts';
+import type { Ranked, Why } from '../bags/shop.ts';
 import { currenciesOf, offerFor, rank } from '../bags/shop.ts';
 import type { Goal } from '../bags/weigh.ts';
 import { noticeText } from '../json/notices.ts';
-import { lineOf, offersFor } from '../json/shop-words.ts';
+import { lineOf, offersFor, wantedInGround } from '../json/shop-words.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { System } from '../words/show.ts';
@@ -41,9 +41,9 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   if (currencies.length > 1) return fail([notice('currencies-mixed', 'error', { list: currencies.join(', ') })]);
 
   const { offers, questions } = typedNeed ? { offers: bags.map((b) => offerFor(typedNeed.goal!, b)), questions: [] } : offersFor(orchard!, folder.zones, folder.today, bags, folder.diary);
-  const goal: Goal = typedNeed ? typedNeed.goal! : offers[0]!.wanted;
   const ranked = rank(offers);
-  const eligible = offers.filter((o) => typedNeed !== null || o.usedG > 0).map((o) => o.bag);
+  const goal: Goal = typedNeed ? typedNeed.goal! : wantedInGround(orchard!, folder.zones, folder.today, folder.diary);
+  const eligible = ranked.filter((r) => typedNeed !== null || !REFUSED.includes(r.why)).map((r) => r.offer.bag);
   const found = cheapest(goal, eligible, (await import('../bags/solve.ts')).solve);
   const tooLarge = found !== null && 'tooLarge' in found;
   const purchase = found === null || 'tooLarge' in found ? null : found;
@@ -55,12 +55,15 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   };
   const system = orchard?.where.units ?? typedNeed?.units ?? 'metric';
   const lines = [
-    ...ranked.map((r) => `${bagName(r.offer.bag)}: ${lineOf(r, typedNeed === null, system, L)}`), ...(purchase && !isSame(purchase, ranked[0]!) ? [purchaseLine(purchase, system, L)] : []),
+    ...ranked.map((r) => `${bagName(r.offer.bag)}${r.offer.bag.g === null ? '' : `, ${showMass(r.offer.bag.g, system)}`}: ${lineOf(r, typedNeed === null, system, L)}`), ...(purchase && !isSame(purchase, ranked[0]!) ? [purchaseLine(purchase, system, L)] : []),
     ...notices.filter((n) => n.code === 'purchase-too-large').map((n) => noticeText(n, L)),
     ...(asked.length > 0 ? ['', say(L, 'plan', asked.length === 1 ? 'questions-1' : 'questions-n', { n: asked.length }), questionList(asked, L)] : []),
   ];
   return give({ command: 'shop', result, notices, questions: asked, language: L, text: `${lines.join('\n')}\n` }, json, io);
 }
+
+/** What is no use to this orchard, alone or in a mix. */
+const REFUSED: readonly Why[] = ['feeds-nothing', 'amends', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'nitrogen-unwanted'];
 
 /** Whether the whole purchase is just the first bag of the list. */
 const isSame = ({ bags }: Purchase, first: Ranked): boolean => bags.length === 1 && bags[0]!.bag === first.offer.bag && bags[0]!.bags === first.bags;

@@ -51,7 +51,8 @@ function search(wanted: readonly string[]): Found[] {
 
 /** A word close to one that would find something. */
 function guessOf(wanted: readonly string[]): string {
-  const known = new Set(register().flatMap((r) => [r.table, r.cite.source, ...r.crops, ...plain(`${r.what} ${sourceOf(r.cite.source)?.title ?? ''} ${sourceOf(r.cite.source)?.publisher ?? ''}`).split(/[^\p{L}\d]+/u)]));
+  // Words that a grower would search by: tables, crops, publications; not the parts of a row's name.
+  const known = new Set(register().flatMap((r) => [r.table, ...r.crops, r.cite.source, ...r.cite.source.split('-').filter((part) => /^[a-z]{4,}$/.test(part))]));
   const missing = wanted.find((w) => search([w]).length === 0);
   return missing === undefined ? '' : suggest(missing, [...known]).slice(0, 3).join(', ');
 }
@@ -66,6 +67,11 @@ function sourceJson({ id, rows, shown }: Found, withRows: boolean): unknown {
   };
 }
 
+/** Of one publication; --json holds them all. */
+const MOST_ROWS = 12;
+/** A row's name as words: "umass.sulphur very-low upTo" is "umass sulphur very low up to". */
+const spaced = (text: string): string => text.replace(/([a-z])([A-Z])(?=[a-z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replace(/(?<=[a-z]{2})(?=[A-Z]\b)/g, ' ').replace(/(?<=\p{L})[.-](?=[\p{L}\d])|(?<=\d)[.](?=\p{L})/gu, ' ');
+
 function sourceLines({ id, rows, shown }: Found, withRows: boolean): string[] {
   const { title, publisher, year, url } = sourceOf(id)!;
   const mark = bestMark(rows);
@@ -73,7 +79,8 @@ function sourceLines({ id, rows, shown }: Found, withRows: boolean): string[] {
   const figures = n === 0 ? say(L, 'sources', 'figures0') : say(L, 'sources', n === 1 ? 'figures1' : 'figuresN', { n });
   return [
     `${id}: ${title}. ${publisher}${year === undefined ? '' : `, ${year}`}`, `    ${figures}${mark ? `, ${say(L, 'mark', mark)}` : ''}${url ? `  ${url}` : ''}`,
-    ...(withRows ? shown.map((r) => `      ${r.table}: ${r.what}${r.value === null ? '' : `  ${Number(r.value.toPrecision(4))}`}${r.unit === null ? '' : ` ${r.unit}`}  (${atText(r)}; ${say(L, 'mark', r.cite.mark)})`) : []),
+    ...(withRows ? shown.slice(0, MOST_ROWS).map((r) => `      ${spaced(r.table)}: ${spaced(r.what)}${r.value === null ? '' : `  ${Number(r.value.toPrecision(4))}`}${r.unit === null ? '' : ` ${r.unit}`}  (${atText(r)}; ${say(L, 'mark', r.cite.mark)})`) : []),
+    ...(withRows && shown.length > MOST_ROWS ? [`      ${say(L, 'sources', 'more', { n: shown.length - MOST_ROWS })}`] : []),
   ];
 }
 

@@ -6,6 +6,7 @@ import { MOST_BAGS, namedIn, weigh } from '../bags/weigh.ts';
 import { noticeText } from '../json/notices.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
+import { NUTRIENTS } from '../units/substance.ts';
 import type { System } from '../words/show.ts';
 import { showDose, showNutrient, showVolume } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
@@ -49,6 +50,8 @@ function textOf(goal: Goal, weighed: Weighed, system: System, L: Language): stri
     : say(L, 'bags', 'none-of', { bag: bagName(bag) })));
   const out = offList(weighed, goal, system, L);
   lines.push(out === '' ? say(L, 'bags', 'exact') : say(L, 'bags', 'nearest', { list: out }));
+  const also = NUTRIENTS.filter((n) => goal[n] === undefined && weighed.supplied[n] > 0).map((nutrient) => say(L, 'bags', 'brings', { amount: showNutrient(weighed.supplied[nutrient], system), nutrient }));
+  if (also.length > 0) lines.push(say(L, 'bags', 'also', { list: also.join(', ') }));
   if (out !== '' && weighed.limiting && weighed.limiting.g > 0) lines.push(say(L, 'bags', 'limiting', { amount: showDose(weighed.limiting.g, system), nutrient: weighed.limiting.nutrient }));
   if (out !== '' && weighed.covering) lines.push(say(L, 'bags', 'covering', { amount: showDose(weighed.covering.g, system), nutrient: weighed.covering.nutrient }));
   return lines;

@@ -6,6 +6,7 @@ import type { Plan, TreePlan } from '../plan.ts';
 import { planSeason } from '../plan.ts';
 import type { Figure } from '../reason/figure.ts';
 import { notice } from '../reason/notice.ts';
+import { idleReason } from '../sheet/build.ts';
 import { showDay, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
@@ -22,7 +23,7 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
   const json = options.json === true;
   const L = folder.language;
   const isId = /^f\d+$/.test(tree) && what === undefined && !folder.orchard?.trees.some((t) => t.name.toLowerCase() === tree.toLowerCase());
-  const asked = what === undefined ? undefined : ASKED.find((a) => a.toLowerCase() === what.toLowerCase());
+  const asked = what === undefined ? undefined : /^(?:ph|sul(?:ph|f)ur)$/i.test(what) ? 'lime' : ASKED.find((a) => a.toLowerCase() === what.toLowerCase());
   if (what !== undefined && !asked) {
     return give({ command: 'why', result: null, notices: [notice('usage', 'error', { why: say(L, 'say', 'unknown-nutrient', { read: what }) })], language: L }, json, io);
   }
@@ -38,7 +39,9 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
   const t = whole.trees.find((x) => x.tree.name.toLowerCase() === tree.toLowerCase());
   const roots = isId ? [figures.figure(tree)!] : rootsOf(t!, asked);
   const ids = roots.map((f) => figures.id(f));
-  const text = isId || asked !== undefined ? roots.map((f) => explain(f, L, whole.orchard.where.units)).join('\n') : roots.map((f) => explain(f, L, whole.orchard.where.units)).join('\n\n');
+  const explained = roots.map((f) => explain(f, L, whole.orchard.where.units));
+  // Without a dose there is no figure, but there is a reason.
+  const text = explained.length === 0 && t ? idleReason(t, L) : explained.join(isId || asked !== undefined ? '\n' : '\n\n');
   const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}` : '';
   const others = t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
   return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${others}\n` }, json, io);

@@ -3,6 +3,7 @@ import type { Where } from '../orchard/where.ts';
 import type { Rated } from '../rating/rate.ts';
 import { isLimeIndex } from '../ph/soil.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
+import { SALT_PH } from '../tables/lime.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { say, sayIfKnown } from '../words/words.ts';
 
@@ -25,6 +26,8 @@ export function ratingText(r: Rated, where: Where): string {
   const L = where.language;
   if (r.reading.item === 'ph' && r.target) return say(L, 'rating', r.target === 'at' ? 'at-ph' : r.target === 'above' ? 'above-ph' : 'below-ph');
   if (SETS_LIME.includes(r.reading.item)) return say(L, 'rating', 'sets-lime');
+  if (r.reading.item === 'ph-salt' && r.rating === null) return say(L, 'rating', 'salt-ph', { n: SALT_PH.value });
+  if (r.reading.item === 'texture') return say(L, 'rating', 'sets-amount');
   const dosed = MICRO.includes(r.reading.item) ? `; ${say(L, 'rating', 'not-dosed')}` : '';
   if (r.rating === null) return ELEMENT_OF[r.reading.item] ? say(L, 'rating', 'no-scale') + dosed : say(L, 'rating', 'informs');
   const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');

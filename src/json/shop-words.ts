@@ -38,6 +38,13 @@ export function offersFor(orchard: Orchard, zones: readonly ZoneSoil[], today: D
   return { offers, questions };
 }
 
+/** What the plants in the ground still want; tubs take a feed of their own. */
+export function wantedInGround(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, diary: readonly Entry[]): Grams {
+  const { trees } = planSeason(orchard, zones, today, { diary });
+  const still = (t: (typeof trees)[number], n: Nutrient): number => t.need[n].value - (t.supplied[n] - t.feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0));
+  return grams((n) => trees.filter((t) => t.tree.tub === undefined && t.need.verdict === 'feed').reduce((sum, t) => sum + t.tree.count * Math.max(0, still(t, n)), 0));
+}
+
 /** "BUY 1. $9 feeds them all. 3 lb over; it keeps." */
 export function lineOf(r: Ranked, forTrees: boolean, system: System, L: Language): string {
   const { bag, usedG, over, short, wanted } = r.offer;

@@ -35,6 +35,7 @@ export function needOf(f: Facts): Need {
     stops.push({ id: 'not-soil', cite: ORGANIC_MATTER.cite, value: organic });
   }
   if (f.tree.crop === 'other') return refused(f, stops);
+  if (f.tree.tub === undefined && f.years === null && f.crown.guessed) return unmeasured(f, stops);
   const nitrogen = nitrogenOf(f);
   const [p, k] = [phosphateOf(f), potashOf(f)];
   const rules = span(f);
@@ -58,6 +59,16 @@ function spanOf(chosen: Nitrogen, rules: readonly Nitrogen[]): readonly [Nitroge
 }
 
 const stopped = <S extends 'N' | 'P2O5' | 'K2O'>(of: S, stop: Stop, would: Figure): Figure<'g', S> => figure(0, 'g', of, 'stopped', stop.cite, [would]);
+
+/** Neither age nor width: any dose would be a guess of a guess, so none until one is told. */
+function unmeasured(f: Facts, stops: readonly Stop[]): Need {
+  const zero = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'none', { source: 'medlar', at: 'size-unknown', mark: 'judgement' });
+  const [N, P2O5, K2O] = [zero('N'), zero('P2O5'), zero('K2O')];
+  const rules = span(f);
+  const nitrogen: NitrogenNeed = { need: N, none: 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, organicHalf: false };
+  const questions = (['planted-missing', 'crown-missing'] as const).map((code): Question => ({ code, about: f.tree.name, facts: { tree: f.tree.name, crop: f.tree.word }, choices: [], changes: 'changes-nitrogen', place: f.tree.place }));
+  return { verdict: stops.length > 0 ? 'wait' : 'none', stops, nitrogen, N, P2O5, K2O, rules, span: { N: spanOf(N, rules), P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: stops.length > 0 ? [] : questions };
+}
 
 function refused(f: Facts, stops: readonly Stop[]): Need {
   const stop = stops[0]!;

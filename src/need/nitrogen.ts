@@ -19,7 +19,7 @@ import type { Nitrogen } from './rules.ts';
 import { applyRule, blueberry, citrusRow, fits } from './rules.ts';
 
 export type NoneId =
-  | 'planting-year' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none';
+  | 'planting-year' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none' | 'size-unknown';
 
 export type NitrogenNeed = {
   readonly need: Nitrogen;

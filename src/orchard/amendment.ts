@@ -11,7 +11,7 @@ export type Amendment = {
   readonly burns: boolean;
 };
 
-const CCE = /\b(?:cce|tnv|ccé) *:? *(\d+(?:[.,]\d+)?) *%?|(\d+(?:[.,]\d+)?) *% *(?:cce|calcium carbonate)\b/i;
+const CCE = /\b(?:e?cce?|tnv|calcium carbonate equivalent) *:? *(\d+(?:[.,]\d+)?) *%?|(\d+(?:[.,]\d+)?) *%? *(?:e?cce?|caco3|calcium carbonate)\b/i;
 /** The neutralising value of British and German labels, as % of calcium oxide. */
 const NV = /\b(?:nv|neutrali[sz]ing value) *:? *(\d+(?:[.,]\d+)?) *%?|(\d+(?:[.,]\d+)?) *% *cao\b/i;
 const PERCENT = /(\d+(?:[.,]\d+)?) *%/;

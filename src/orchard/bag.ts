@@ -43,7 +43,7 @@ const GRADE = new RegExp(`(?:n-?p-?k:? *)?(?<![\\d.,])${PART}${DASH}${PART}${DAS
 /** A number or a currency that stands alone, such as a weight without its unit. */
 const LOST = /[$£€]|^[-+]?\d(?![\d.,]*\s*%)|(?:^|\s)[-+]?\d[\d.,]*$|\bleft$/;
 /** How strong a lime or sulphur is: read from the whole label. */
-const STRENGTH = /^(?:cce|tnv|nv|neutrali[sz]ing value)\b|^\d+(?:[.,]\d+)? *%/i;
+const STRENGTH = /^(?:e?cce?|tnv|nv|neutrali[sz]ing value|calcium carbonate equivalent)\b|^\d+(?:[.,]\d+)? *(?:%|e?cce?\b|caco3)/i;
 const SAYS_NO_NAME = /weed|herbicide|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i;
 
 /** Reads a label such as `Sulphate of ammonia, 21-0-0 +24S, 4 lb, $9`. */

@@ -159,6 +159,7 @@ function entryOf(row: Row, shape: Shape, line: number, place: (start: number, en
   const measured = amount === '' || what === null ? UNMEASURED : amountOf(what, amount);
   if (measured === null) wrong('amount', 'diary-amount');
   else if ('unclear' in measured) wrong('amount', 'number-two-ways', twoWays(measured));
+  else if (what !== null && isTooMuch(what, measured)) wrong('amount', 'diary-too-much', { what, most: MOST_SHOWN[what] });
   if (notices.length > 0 || date === null || what === null || measured === null || 'unclear' in measured) return { notices };
   return { entry: { date, trees, what, bag: said('bag') || null, ...measured, amount: amount || null, note: unguarded(cell('note').text), line } };
 }
@@ -185,7 +186,7 @@ const LOOSE = /^(?:an?|half an?|\d[\d.,/ ]*) *(?:cups?|tablespoons?|tbsps?|teasp
 export function amountOf(what: What, text: string): Amount | Unclear | null {
   const t = text.trim().replace(/\s+/g, ' ');
   if (what === 'note') return UNMEASURED;
-  const none = /^(?:none|nothing)$/i.test(t);
+  const none = /^(?:none|nothing)$/i.test(t) || (what === 'crop' && t === '0');
   if (what === 'shoots') {
     const m = none ? 0 : lengthOf(t);
     return typeof m === 'number' ? finite({ g: null, m }) : m;
@@ -198,6 +199,11 @@ export function amountOf(what: What, text: string): Amount | Unclear | null {
   if (odd !== undefined) return odd === null && what !== 'crop' && LOOSE.test(t) ? UNMEASURED : odd;
   return finite({ g: parts.reduce<number>((sum, p) => sum + (p as number), 0), m: null });
 }
+
+/** More than these, in grams or metres, no plant gets or gives: a slip of the unit, or the sum of several plants. */
+const MOST_A_PLANT: Readonly<Record<What, number>> = { fed: 20_000, limed: 60_000, sulphured: 20_000, shoots: 4, crop: 500_000, note: Infinity };
+export const MOST_SHOWN: Readonly<Record<What, string>> = { fed: '20 kg (44 lb)', limed: '60 kg (132 lb)', sulphured: '20 kg (44 lb)', shoots: '4 m (13 ft)', crop: '500 kg (1100 lb)', note: '' };
+export const isTooMuch = (what: What, { g, m }: Amount): boolean => (g ?? m ?? 0) > MOST_A_PLANT[what];
 
 const finite = (a: Amount): Amount | null => (Number.isFinite(a.g ?? a.m) ? a : null);
 

@@ -25,7 +25,7 @@ export const NO_ANSWERS: NewOrchard = { name: '', where: '', budBreak: '', lastF
 
 /** What lines of the form a grower fills in, in the words that reports use. */
 const FORM_LINES = ['taken:', 'depth:', 'pH:', 'buffer pH:', 'Phosphorus (P):', 'Potassium (K):', 'Magnesium (Mg):', 'Calcium (Ca):', 'Organic matter:', 'CEC:', 'texture:'] as const;
-const METHOD_LINES = ['phosphorus method:', 'potassium method:'] as const;
+const METHOD_LINES = ['phosphorus method:', 'potassium method:', 'buffer pH method:'] as const;
 
 export const languageOf = (o: NewOrchard): Language => (parseWhere(o.where) ?? NOWHERE).language;
 

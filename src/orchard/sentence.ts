@@ -6,7 +6,7 @@ import { MATERIALS } from '../tables/materials.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, day, isoDate, monthDay, yearOf } from '../units/date.ts';
 import type { Amount, Entry, What } from './diary.ts';
-import { amountOf, twoWays } from './diary.ts';
+import { amountOf, isTooMuch, MOST_SHOWN, twoWays } from './diary.ts';
 import { lengthOf, massOf, numberOf } from './measure.ts';
 
 /** `count`: how many plants a row or a zone holds. `printed`: the three numbers of a bag. */
@@ -16,10 +16,12 @@ export type Known = {
   readonly bags: readonly { readonly label: string; readonly printed: string }[];
   readonly today: Day;
 };
-export type SentenceResult = { readonly entries: readonly Entry[] } | { readonly day: number; readonly date: Day } | { readonly notices: readonly Notice[] };
+/** `without`: trees or zones that were left out of a working day; absent where none was. */
+export type DayDone = { readonly day: number; readonly date: Day; readonly without?: readonly string[] };
+export type SentenceResult = { readonly entries: readonly Entry[] } | DayDone | { readonly notices: readonly Notice[] };
 
 const VERBS: Readonly<Record<string, What>> = {
-  fed: 'fed', feed: 'fed', limed: 'limed', sulphured: 'sulphured', sulfured: 'sulphured', shoots: 'shoots', crop: 'crop', cropped: 'crop', gave: 'crop', note: 'note',
+  fed: 'fed', feed: 'fed', limed: 'limed', sulphured: 'sulphured', sulfured: 'sulphured', shoots: 'shoots', crop: 'crop', cropped: 'crop', harvested: 'crop', picked: 'crop', gave: 'crop', note: 'note',
 };
 const verbOf = (word: string): What | null => {
   const w = word.toLowerCase().replace(/:$/, '');
@@ -36,16 +38,23 @@ export function readSentence(text: string, known: Known): SentenceResult {
   const { rest } = at;
   const faults = 'fault' in at ? [at.fault] : [];
   const date = 'fault' in at ? known.today : at.date;
-  const done = /^(?:(?:did|done) day (\d{1,4})|day (\d{1,4}) (?:is )?done)$/i.exec(rest);
-  if (done) return faults.length > 0 ? { notices: faults } : { day: Number(done[1] ?? done[2]), date };
+  const done = /^(?:(?:did|done) day (\d{1,4})|day (\d{1,4}) (?:is )?done)(?:,? (?:except(?: for)?|without|but not) (.+))?$/i.exec(rest);
+  if (done) {
+    const left = done[3] === undefined ? null : leftOut(done[3], known);
+    const all = [...faults, ...(left && 'notice' in left ? [left.notice] : [])];
+    return all.length > 0 ? { notices: all } : { day: Number(done[1] ?? done[2]), date, ...(left && 'names' in left ? { without: left.names } : {}) };
+  }
   const read = readDeed(rest, known, date);
   return 'notices' in read ? { notices: [...faults, ...read.notices] } : faults.length > 0 ? { notices: faults } : { entries: [read] };
 }
 
 // Days ----------------------------------------------------------------------------------------------------------
 
-const DATE = '(?:today|yesterday|\\d{4}-\\d{1,2}-\\d{1,2}|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}|\\d{1,2}(?:st|nd|rd|th|\\.)? (?:of )?MONTH(?:,? \\d{4})?|MONTH \\d{1,2}(?:st|nd|rd|th)?(?:,? \\d{4})?)'
+/** Times that are no day: asked back. */
+const VAGUE = '(?:(?:last|this) )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|(?:last|this) (?:week|weekend|month|year|spring|summer|autumn|fall|winter)|(?:an?|\\d{1,3}) (?:days?|weeks?|months?) ago';
+const DATE = `(?:today|yesterday|${VAGUE}|\\d{4}-\\d{1,2}-\\d{1,2}|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}|\\d{1,2}(?:st|nd|rd|th|\\.)? (?:of )?MONTH(?:,? \\d{4})?|MONTH \\d{1,2}(?:st|nd|rd|th)?(?:,? \\d{4})?)`
   .replaceAll('MONTH', '(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\\p{L}*\\.?');
+const IS_VAGUE = new RegExp(`^(?:${VAGUE})$`, 'i');
 const LEADING = new RegExp(`^(?:on )?(?:the )?(${DATE})(?:[,:]? |$)`, 'iu');
 const TRAILING = new RegExp(`(?:^|,? )(on )?(?:the )?(${DATE})$`, 'iu');
 
@@ -57,12 +66,12 @@ function takeDate(text: string, today: Day): Dated {
   if (first) return dated(first[1]!, text.slice(first[0].length), today);
   const last = TRAILING.exec(text);
   const isNote = /^note\b/i.test(text) || / note:? /i.test(text);
-  if (!last || (isNote && !last[1])) return { rest: text, date: today };
+  if (!last || (isNote && (!last[1] || IS_VAGUE.test(last[2]!)))) return { rest: text, date: today };
   return dated(last[2]!, text.slice(0, last.index), today);
 }
 
 function dated(said: string, rest: string, today: Day): Dated {
-  const date = dayOf(said, today);
+  const date = IS_VAGUE.test(said) ? null : dayOf(said, today);
   if (date === null) return { rest, fault: notice('diary-date', 'error', { read: said }) };
   return date > today ? { rest, fault: notice('diary-future', 'error', { read: said }) } : { rest, date };
 }
@@ -146,6 +155,13 @@ function unknownName(text: string, known: Known): Notice {
   return notice('tree-unknown', 'error', { read: read || text, guess: guessName(text, known).join(', '), known: [...known.trees, ...known.zones].map((n) => n.name).join(', ') });
 }
 
+/** The names after "day 1 done except". */
+function leftOut(text: string, known: Known): { names: string[] } | { notice: Notice } {
+  const read = namesAt(text, known, null);
+  if (read && 'notice' in read) return read;
+  return read && read.rest === '' ? { names: read.named.map((n) => n.name) } : { notice: unknownName(read ? read.rest : text, known) };
+}
+
 // Deeds ---------------------------------------------------------------------------------------------------------
 
 type Fault = { readonly notices: readonly Notice[] };
@@ -159,6 +175,10 @@ function readDeed(text: string, known: Known, date: Day): Entry | Fault {
     const m = /^(?:(?:was|were) )?(\S+)(?: |$)(.*)$/i.exec(before.rest);
     const what = m ? verbOf(m[1]!) : null;
     if (what) return entryOf(what, before.named, m![2]!.trim(), known, date, unread);
+    // "Gate apple 12 oz 21-0-0" can only be a feed; "Gate apple 12 oz" might be a crop.
+    const feed = /^\d/.test(before.rest) ? entryOf('fed', before.named, before.rest, known, date, unread) : null;
+    if (feed && ('notices' in feed || (feed.bag !== null && isBag(feed.bag, known)))) return feed;
+    if (feed) return unread('fed, crop');
   }
   const [verb = '', ...others] = text.split(' ');
   const what = verbOf(verb);
@@ -211,7 +231,11 @@ function entryOf(what: What, named: readonly Named[], text: string, known: Known
     amount = found.amount;
     rest = listedBag(found.rest.replace(FILLER, ''), known) === null ? strip(found.rest) : found.rest.replace(FILLER, '');
   }
+  // "-5 g" is no amount, and no bag either.
+  if (/(?:^|\s)[-−–] ?\d/.test(rest.replace(GRADE, ' ')) && listedBag(rest, known) === null) return fault(notice('diary-negative', 'error', { read: rest }));
+  if (amount !== null && amount.g === 0 && what !== 'crop' && /\d/.test(amount.said)) return fault(notice('diary-negative', 'error', { read: amount.said }));
   if (amount === null && (what === 'shoots' || what === 'crop')) return rest === '' ? unread() : fault(notice('diary-amount', 'error', { read: rest }));
+  if (amount?.said === '0') amount = { ...amount, said: 'none' };
   if (what === 'shoots' || what === 'crop') return rest !== '' ? unread() : shared({ ...entry, ...measured(amount) }, named, share);
   if (/^[\d.,]/.test(rest) && !GRADE.test(rest) && listedBag(rest, known) === null) return fault(notice('diary-amount', 'error', { read: rest }));
   const bag = rest === '' ? null : bagOf(rest, known);
@@ -237,22 +261,35 @@ function takeAmount(what: What, text: string): { amount: (Amount & { said: strin
 }
 
 /**
- * The amount for one plant. "In all" is divided by the plants. One row is told per plant, as the sheet tells it;
- * several names, and the crop of a row, can mean either, so they must say.
+ * The amount for one plant. "In all" is divided by the plants, evenly: of trees of unlike size nobody knows the shares, and
+ * the sum stays right. An amount for several plants can mean either, so it must say.
  */
 function shared(entry: Entry, named: readonly Named[], share: 'each' | 'all' | null): Entry | Fault {
   const plants = named.reduce((sum, n) => sum + Math.max(1, n.count), 0);
-  const weighed = entry.amount !== null && entry.g !== 0 && entry.what !== 'shoots' && !/^(?:light|heavy)$/i.test(entry.amount);
-  if (!weighed || plants === 1 || share === 'each') return entry;
-  if (share === null) return named.length === 1 && entry.what !== 'crop' ? entry : fault(notice('diary-each-or-all', 'error', { read: entry.amount, trees: named.map((n) => n.name).join(', ') }));
-  const m = /^(.+?) *(\p{L}+)\.?$/u.exec(entry.amount);
+  if (entry.amount === null) return entry;
+  const one = plants === 1 || share === 'each' || entry.g === 0 || entry.what === 'shoots' || /^(?:light|heavy)$/i.test(entry.amount) ? entry : share === 'all' ? split(entry, entry.amount, plants) : eachOrAll(entry, entry.amount, named, plants);
+  return 'notices' in one || !isTooMuch(one.what, one) ? one : fault(notice('diary-too-much', 'error', { read: entry.amount, what: one.what, most: MOST_SHOWN[one.what] }));
+}
+
+/** The amount times `by`, in the unit typed where it is one number and a unit; null where it is neither that nor a weight. */
+function scaled(g: number | null, amount: string, by: number): string | null {
+  const m = /^(.+?) *(\p{L}+)\.?$/u.exec(amount);
   const number = m ? numberOf(m[1]!) : null;
-  if (typeof number !== 'number' && entry.g === null) return fault(notice('diary-amount', 'error', { read: entry.amount }));
   const short = (n: number): number => Number(n.toPrecision(4));
-  const amount = typeof number === 'number' ? `${short(number / plants)} ${m![2]!}` : `${short(entry.g! / plants)} g`;
+  if (typeof number === 'number') return `${short(number * by)} ${m![2]!}`;
+  return g === null ? null : `${short(g * by)} g`;
+}
+
+function split(entry: Entry, said: string, plants: number): Entry | Fault {
+  const amount = scaled(entry.g, said, 1 / plants);
+  if (amount === null) return fault(notice('diary-amount', 'error', { read: said }));
   // Read back from what is written, so that the file and the answer agree.
   const g = entry.g === null ? null : massOf(amount);
-  return g === null || typeof g === 'number' ? { ...entry, amount, g } : fault(notice('diary-amount', 'error', { read: entry.amount }));
+  return g === null || typeof g === 'number' ? { ...entry, amount, g } : fault(notice('diary-amount', 'error', { read: said }));
+}
+
+function eachOrAll({ g }: Entry, read: string, named: readonly Named[], plants: number): Fault {
+  return fault(notice('diary-each-or-all', 'error', { read, n: plants, trees: named.map((n) => n.name).join(', '), sum: scaled(g, read, plants) ?? '', part: scaled(g, read, 1 / plants) ?? '' }));
 }
 
 // Bags ----------------------------------------------------------------------------------------------------------
@@ -271,12 +308,14 @@ function listedBag(text: string, known: Known): string | null {
   return fit((b) => [b.label, `${b.label} ${b.printed}`, `${b.label}, ${b.printed}`, `${b.printed} ${b.label}`]) ?? fit((b) => [b.printed]);
 }
 
+/** A listed bag, a known material or a grade. */
+const isBag = (text: string, known: Known): boolean => GRADE.test(text) || known.bags.some((b) => b.label === text) || MATERIALS.some((m) => m.names.some((n) => plain(n) === plain(text)));
+
 /** A listed bag's label; any other bag as typed, unless it looks like a listed one misspelt. */
 function bagOf(text: string, known: Known): string | Notice {
   const listed = listedBag(text, known);
   if (listed !== null) return listed;
-  const isMaterial = MATERIALS.some((m) => m.names.some((n) => plain(n) === plain(text)));
-  if (GRADE.test(text) || isMaterial) return text;
+  if (isBag(text, known)) return text;
   const guess = known.bags.filter((b) => suggest(plain(text), [plain(b.label)]).length > 0).map((b) => b.label);
   return guess.length > 0 ? notice('diary-bag', 'error', { read: text, guess: [...new Set(guess)].join(', ') }) : text;
 }

@@ -47,7 +47,7 @@ export function textureClass(text: string): TextureClass | null {
 export const bufferTest = (method: string | null): Exclude<LimeTest, 'acidity'> | null => (method === 'sikora' || method === 'smp' ? method : null);
 
 const saltToWater = (value: number, at: Figure['cite']): Figure<'pH', 'soil'> =>
-  figure(value + SALT_PH.value, 'pH', 'soil', 'salt-to-water', SALT_PH.cite, [figure(value, 'pH', 'soil', 'printed-by-lab', at)]);
+  figure(Math.round((value + SALT_PH.value) * 100) / 100, 'pH', 'soil', 'salt-to-water', SALT_PH.cite, [figure(value, 'pH', 'soil', 'printed-by-lab', at)]);
 
 /** A lime test index is ten times an SMP buffer pH. */
 const INDEX = { least: 40, most: 80 } as const;

@@ -1,13 +1,15 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
 import type { Feed } from '../bags/doses.ts';
+import type { Bag } from '../orchard/bag.ts';
 import { phSentence } from '../ph/ph.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
 import { retestYear } from '../when/season.ts';
 import { addDays, yearOf } from '../units/date.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
+import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
-import { showDay, showDose, showLength, showMass, showMonth, showNutrient, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
+import { showDay, showDose, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { drawRing, drawStrip } from './drawings.ts';
@@ -19,17 +21,17 @@ type Words = (key: Parameters<typeof say<'sheet'>>[2], facts?: Readonly<Record<s
 export function sheetView(plan: Plan, options: SheetOptions): View {
   const { language, units: system } = plan.orchard.where;
   const w: Words = (key, facts) => say(language, 'sheet', key, facts);
-  const products = new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)));
+  const products = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => labelOf(x.feed.bag))))];
   const tests = plan.zones.flatMap((z) => z.sample.taken ?? []).sort();
   const idleTrees = plan.trees.filter((t) => t.feeds.length === 0);
   const days = plan.days.map((day, i) => {
     const rows = plan.trees.flatMap((t) => {
       const mine = day.doses.filter((x) => x.plan === t).map((x) => x.feed);
-      return mine.length > 0 || (i === 0 && idleTrees.includes(t)) ? [rowOf(plan, t, mine, products.size > 1, w)] : [];
+      return mine.length > 0 || (i === 0 && idleTrees.includes(t)) ? [rowOf(plan, t, mine, day.number, products.length > 1, w)] : [];
     });
     const sums = new Map<string, number>();
     for (const { plan: t, feed } of day.doses) sums.set(feed.bag.label, (sums.get(feed.bag.label) ?? 0) + feed.g * t.tree.count);
-    const amounts = [...sums].map(([label, g]) => (products.size > 1 ? `${showDose(g, system)} ${label}` : showDose(g, system))).join(', ');
+    const amounts = [...sums].map(([label, g]) => (products.length > 1 ? `${showDose(g, system)} ${label}` : showDose(g, system))).join(', ');
     const window = showWindow(day.from, day.until);
     return {
       title: w('day', { n: day.number }),
@@ -40,9 +42,9 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
   return {
     language, paper: options.paper, large: options.large, orchard: (plan.orchard.name || say(language, 'plan', 'title-unnamed', { year: '' })).toUpperCase().trim(),
     feeding: w('feeding', { year: plan.season.year }), made: w('made', { day: showDay(plan.season.today, true) }), test: tests.length > 0 ? w('test', { day: showMonth(tests.at(-1)!) }) : plan.zones.length > 0 ? '' : w('no-test'),
-    use: [...products].map((b) => (b.label.includes(b.printed) ? b.label : `${b.label} ${b.printed}`)),
+    use: products,
     not: notOf(plan, w), strip: stripOf(plan, w), days,
-    idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, [], false, w)) : [],
+    idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, [], 0, false, w)) : [],
     stop: stopOf(plan, w), lost: plan.days.length > 1 ? w('lost') : '', how: plan.days.length > 0 ? w('how-text') : '', back: backOf(plan, w),
     words: headings(w),
   };
@@ -53,17 +55,25 @@ const headings = (w: Words): View['words'] => ({
   test2: w('test2'), slip: w('slip'), cut: w('cut'), caution: w('caution'), year: w('year'), tick: w('tick'), tree: w('tree'), dose: w('dose'), where: w('where'),
 });
 
-const isPhosphateHigh = (plan: Plan): boolean => plan.zones.some((z) => z.soil.rated.some((r) => r.reading.item === 'phosphorus' && r.target === 'above'));
+const labelOf = (b: Bag): string => (b.label.includes(b.printed) ? b.label : `${b.label} ${b.printed}`);
 
+const richZones = (plan: Plan): Plan['zones'] => plan.zones.filter((z) => z.soil.rated.some((r) => r.reading.item === 'phosphorus' && r.target === 'above'));
+
+/** Where the soil has phosphate enough: the listed bags that bring it and are not used; or the truth about one that is. */
 function notOf(plan: Plan, w: Words): string[] {
+  const rich = richZones(plan);
+  const used = new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)));
+  const unwanted = plan.trees.some((t) => t.need.P2O5.value === 0 && t.feeds.some((f) => f.bag.grade.P2O5 > 0));
+  const bags = [...plan.orchard.shed, ...plan.orchard.store].filter((b) => b.grade.P2O5 > 0 && !used.has(b)).map(labelOf);
+  const zones = rich.length < plan.zones.length || plan.trees.some((t) => t.tree.tub !== undefined) ? rich.map((z) => z.zone).join(', ') : '';
   return [
-    ...(isPhosphateHigh(plan) && plan.days.length > 0 ? [w(plan.buy.some((p) => p.bag.grade.P2O5 > 0) ? 'not-p-but' : 'not-p')] : []),
+    ...(rich.length > 0 && plan.days.length > 0 ? [unwanted ? w('not-p-but') : w('not-p', { bags: [...new Set(bags)].join(', '), zones })] : []),
     ...(plan.trees.some((t) => t.tree.flags.includes('fed lawn') || t.tree.flags.includes('grass')) ? [w('not-weed')] : []),
   ];
 }
 
 /** One tree on one day: all its doses, and the ring they share. Without a dose: NOTHING or WAIT, and why. */
-function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], several: boolean, w: Words): Row {
+function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, several: boolean, w: Words): Row {
   const { language, units: system } = plan.orchard.where;
   const number = String(plan.trees.indexOf(t) + 1);
   const name = t.tree.name.toUpperCase();
@@ -76,16 +86,24 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], several: boolean
   const doses = feeds.map((feed) => ({
     amount: `${showDose(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`,
     product: several ? feed.bag.label : '',
-    only: t.need.nitrogen.ifBelow && feed.serves === 'N' ? w('only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '',
+    only: feed.serves === 'N' ? conditionOf(plan, t, day, w) : '',
     cups: feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL, system) }),
   }));
   const plants = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
   const { where, ring } = ringOn(t, first, number, system, w);
   const lines = doses.flatMap((d, k) => {
-    const below = [d.product, k === 0 ? plants : '', d.cups].filter(Boolean).join(', ');
-    return [column(k === 0 ? `[ ] ${number} ${name}` : '', d.amount, k === 0 ? where : ''), ...(d.only ? [`        ${d.only}`] : []), ...(below ? [`        ${below}`] : [])];
+    const below = [d.product, d.cups].filter(Boolean).join(', ');
+    return [column(k === 0 ? `[ ] ${number} ${name}` : '', [d.amount, plants].filter(Boolean).join(' '), k === 0 ? where : ''), ...(d.only ? [`        ${d.only}`] : []), ...(below ? [`        ${below}`] : [])];
   });
   return { number, name, fed: true, doses, plants, where, ring, lines };
+}
+
+/** The condition of a nitrogen dose: whole on the tree's first day, shortly on later ones; none once the diary has nitrogen for it. */
+function conditionOf(plan: Plan, t: TreePlan, day: number, w: Words): string {
+  const below = t.need.nitrogen.ifBelow;
+  if (!below || t.fed.some((f) => (f.brought?.N ?? 0) > 0)) return '';
+  const first = plan.days.find((d) => d.doses.some((x) => x.plan === t && x.feed.serves === 'N'))!.number;
+  return day === first ? w('only-if', { length: showShort(below.value, plan.orchard.where.units) }) : w('only-again', { n: first });
 }
 
 function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric', w: Words): { where: string; ring: string } {
@@ -94,11 +112,11 @@ function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric'
   const radius = t.facts.crown.diameter.value / 2;
   const [shortFrom, shortTo] = showSpan(from, to);
   const label = w('drawing-ring', { from, to, crown: showLength(radius, system) });
-  const ring = drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: radius, fromText: from, toText: to, label, id: `${number}${feed.window.from}` });
+  const ring = drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: radius, label, id: `${number}${feed.window.from}` });
   return { where: w('ring', { from: shortFrom, to: shortTo }), ring };
 }
 
-const column = (left: string, dose: string, right: string): string => `${left.padEnd(23)} ${dose.padEnd(12)} ${right}`;
+const column = (left: string, dose: string, right: string): string => `${left.padEnd(23)} ${dose.padEnd(16)} ${right}`;
 
 /** The first day by what the buds do, where it falls in its usual window. */
 function whenOf(day: Plan['days'][number], budBreak: string, i: number): 'when' | 'when-first' | 'when-bloom' {
@@ -155,10 +173,8 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
-  const shorts = plan.trees.flatMap((t) => (t.need.verdict === 'feed'
-    ? (['N', 'P2O5', 'K2O'] as const).filter((n) => t.short[n] > 0.08 * t.need[n].value && t.short[n] > OUNCE / 10).map((n) => w('short-line', { tree: t.tree.name, amount: showNutrient(t.short[n], system), nutrient: n === 'N' ? w('nutrient') : n })) : []));
   return {
-    lime: limeOf(plan, w), why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shorts, assumed,
+    lime: limeOf(plan, w), why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w(afterAmendment.length + awaited.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
       w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),
@@ -167,17 +183,35 @@ function backOf(plan: Plan, w: Words): View['back'] {
   };
 }
 
+/** What stays short, a sentence for each reason; each tree stands once under it. */
+function shortsOf(plan: Plan, w: Words): string[] {
+  const groups = new Map<'short-bag' | 'short-coated' | 'short-ring', Map<string, string[]>>();
+  for (const t of plan.trees) {
+    // What was fed already and gets no more has its reason in its row.
+    if (t.need.verdict !== 'feed' || (t.fed.length > 0 && t.feeds.length === 0)) continue;
+    for (const n of NUTRIENTS) {
+      if (t.short[n] <= 0.08 * t.need[n].value || t.short[n] <= OUNCE / 10) continue;
+      const cut = n === 'N' && t.feeds.some((f) => f.planned.step === 'dose-cut');
+      const why = cut ? 'short-ring' : t.tree.tub !== undefined && t.feeds.length === 0 ? 'short-coated' : 'short-bag';
+      const trees = groups.get(why) ?? new Map<string, string[]>();
+      groups.set(why, trees.set(t.tree.name, [...(trees.get(t.tree.name) ?? []), `${showNutrient(t.short[n], plan.orchard.where.units)} ${n}`]));
+    }
+  }
+  return [...groups].map(([why, trees]) => w(why, { trees: [...trees].map(([name, amounts]) => `${name} ${amounts.join(', ')}`).join('; ') }));
+}
+
 /** What suits, what goes on this year and where, and each no with its reason. */
-function limeOf(plan: Plan, w: Words): string[] {
+function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const { language } = plan.orchard.where;
+  const said = (text: string): View['back']['lime'][number] => ({ box: false, text });
   const known = plan.trees.filter((t) => t.ph);
-  if (known.length === 0) return [w('lime-unknown')];
+  if (known.length === 0) return [said(w('lime-unknown'))];
   const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
-  const values = [...new Set(fine.map((t) => t.ph!.plan.now.value))].join(', ');
-  const doses = known.filter((t) => t.ph!.g > 0).map((t) => amendmentLine(plan, t, w));
+  const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value)))].join(', ');
+  const doses = known.filter((t) => t.ph!.g > 0).map((t) => ({ box: true, text: amendmentLine(plan, t, w) }));
   const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop))).map((n) => say(language, 'notice', n.code, n.facts));
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
-  return [...neither, ...doses, ...(doses.length > 0 ? [w('lime-once')] : []), ...nos];
+  return [...neither.map(said), ...doses, ...(doses.length > 0 ? [said(w('lime-once'))] : []), ...nos.map(said)];
 }
 
 function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
@@ -187,31 +221,34 @@ function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
   const [from, to] = showSpan(showLength(ph.ring.from.value, system), showLength(ph.ring.to.value, system));
   const material = ph.bag?.label ?? say(language, 'plan', ph.plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur');
   const weak = ph.plan.reason === 'texture' || isWeak(ph.plan.dose!) ? ' †' : '';
-  return `[ ] ${w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until), from, to })}`;
+  return w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), from, to });
 }
 
-/** A small dose beside the leaflets the grower knows. */
+/** A small dose beside the leaflets the grower knows, and what else is fed. */
 function whyOf(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
   if (t.need.verdict !== 'feed' || t.feeds.length === 0) return w('why-none', { why: idleReason(t, language) });
-  if (t.need.nitrogen.none) return w('why-none', { why: say(language, 'none', t.need.nitrogen.none) });
+  const others = (['P2O5', 'K2O'] as const).filter((n) => t.need[n].value > 0 && t.feeds.some((f) => f.bag.grade[n] > 0))
+    .map((n) => w(n === 'K2O' ? 'why-potash' : 'why-phosphate', { amount: showNutrient(t.need[n].value, system) })).join(', ');
+  if (t.need.nitrogen.none) return w('why-others', { why: say(language, 'none', t.need.nitrogen.none), others });
   const followed = t.need.nitrogen.followed;
-  const others = t.need.rules.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
-  const ends = [others[0], others.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system));
+  const leaflets = t.need.rules.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
+  const ends = [leaflets[0], leaflets.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system));
   const range = ends.length === 0 ? '' : ends[0] === ends[1] ? w('why-span-one', { a: ends[0]! }) : w('why-span', { a: showSpan(ends[0]!, ends[1]!)[0], b: ends[1]! });
-  return w('why-line', { n: showNutrient(t.need.N.value, system), span: range });
+  return w('why-line', { n: showNutrient(t.need.N.value, system), span: range, others });
 }
 
 function slipOf(plan: Plan, w: Words): string[] {
   const { language, units: system } = plan.orchard.where;
   const lines = plan.buy.map((p) => {
     if (p.bag.left !== null) return w('slip-shed', { bag: p.bag.label });
-    const bag = `${p.bag.label.includes(p.bag.printed) ? p.bag.label : `${p.bag.label} ${p.bag.printed}`}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
+    const bag = `${labelOf(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
     if (p.bags === null) return w('slip-unknown', { bag, need: showMass(p.needG, system) });
     return w('slip-line', {
       bags: p.bags, unit: say(language, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency), need: showMass(p.needG, system), left: showMass(p.leftG!, system),
     });
   });
   if (lines.length === 0) return [w('slip-none')];
-  return [...lines, w(isPhosphateHigh(plan) ? 'slip-other' : 'slip-other-p')];
+  const keeps = plan.buy.some((p) => p.bag.left === null && (p.leftG ?? 0) > 0) ? [w('slip-keeps')] : [];
+  return [...lines, [...keeps, w(richZones(plan).length > 0 ? 'slip-other' : 'slip-other-p')].join(' ')];
 }

@@ -1,4 +1,4 @@
-/** Drawings for paper, as SVG: the ring under a tree, and the season as a strip. Millimetres; letters of 12 points. */
+/** Drawings for paper, as SVG: the ring under a tree, and the season as a strip. Millimetres; letters of 12 points. The distances of a ring stand beside it. */
 import type { Day } from '../units/date.ts';
 import { addDays, daysBetween } from '../units/date.ts';
 
@@ -8,22 +8,20 @@ const escapeXml = (text: string): string => text.replace(/[&<>"']/g, (c) => `&#$
 const LETTER = 4.24;
 const n = (value: number): string => String(Math.round(value * 100) / 100);
 
-export type RingDrawing = { readonly from: number; readonly to: number; readonly crown: number; readonly fromText: string; readonly toText: string; readonly label: string; readonly id: string };
+export type RingDrawing = { readonly from: number; readonly to: number; readonly crown: number; readonly label: string; readonly id: string };
 
-/** Black trunk, white keep-off disc, hatched ring, dashed edge of the crown; both distances lettered. */
+/** Black trunk, white keep-off disc, hatched ring, dashed edge of the crown. */
 export function drawRing(d: RingDrawing): string {
   const outer = Math.max(d.to, d.crown);
-  const scale = 6.2 / outer;
+  const scale = 5.3 / outer;
   const [from, to, crown] = [d.from * scale, d.to * scale, d.crown * scale];
-  const c = 6.5;
-  return `<svg class="ring" role="img" aria-label="${escapeXml(d.label)}" viewBox="0 0 33 13" width="33mm" height="13mm" font-size="${LETTER}" font-family="sans-serif">`
+  const c = 5.5;
+  return `<svg class="ring" role="img" aria-label="${escapeXml(d.label)}" viewBox="0 0 11 11" width="11mm" height="11mm">`
     + `<defs><pattern id="h${d.id}" width="1.2" height="1.2" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V1.2" stroke="#000" stroke-width=".5"/></pattern></defs>`
     + `<circle cx="${c}" cy="${c}" r="${n(to)}" fill="url(#h${d.id})" stroke="#000" stroke-width=".25"/>`
     + `<circle cx="${c}" cy="${c}" r="${n(from)}" fill="#fff" stroke="#000" stroke-width=".25"/>`
     + `<circle cx="${c}" cy="${c}" r="${n(crown)}" fill="none" stroke="#000" stroke-width=".4" stroke-dasharray="1.2 .8"/>`
-    + `<circle cx="${c}" cy="${c}" r=".7"/>`
-    + `<path d="M${n(c + from * 0.7)} ${n(c - from * 0.7)}L14.5 3.1M${n(c + to * 0.7)} ${n(c + to * 0.7)}L14.5 10.6" stroke="#000" stroke-width=".25" fill="none"/>`
-    + `<text x="15" y="4.6">${escapeXml(d.fromText)}</text><text x="15" y="12">${escapeXml(d.toText)}</text></svg>`;
+    + `<circle cx="${c}" cy="${c}" r=".7"/></svg>`;
 }
 
 export type StripDrawing = { readonly start: Day; readonly end: Day; readonly windows: readonly { from: Day; until: Day; text: string }[]; readonly stop: Day; readonly stopText: string; readonly months: readonly string[]; readonly label: string };

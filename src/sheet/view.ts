@@ -10,7 +10,7 @@ const HEADINGS = ['use', 'not', 'stop', 'how', 'back', 'limeSulphur', 'whySoLitt
 type Heading = (typeof HEADINGS)[number];
 const row = z.strictObject({
   number: text.meta({ description: 'place in the walk' }), name: text, fed: z.boolean(),
-  doses: z.array(z.strictObject({ amount: text, product: text.meta({ description: 'said where more than one product is used' }), only: text.meta({ description: 'the condition of this dose' }), cups: text })),
+  doses: z.array(z.strictObject({ amount: text, product: text.meta({ description: 'said where more than one product is used' }), only: text.meta({ description: 'the condition of this dose' }), cups: text.meta({ description: 'a rough kitchen measure; empty where none is held or it is too little to measure' }) })),
   plants: text.meta({ description: 'said where one line stands for several plants' }), where: text, ring: text.meta({ description: 'drawing, SVG' }), lines: z.array(text).meta({ description: 'the row as padded lines of plain text' }),
 });
 
@@ -21,7 +21,7 @@ export const viewSchema = z.strictObject({
   idle: z.array(row).meta({ description: 'all trees, where no day of feeding is planned' }),
   stop: text, lost: text, how: text,
   back: z.strictObject({
-    lime: z.array(text), why: z.array(z.strictObject({ name: text, text })), short: z.array(text), assumed: z.array(text), measure: text, again: text,
+    lime: z.array(z.strictObject({ box: z.boolean().meta({ description: 'whether it is something to do, with a box to tick' }), text })), why: z.array(z.strictObject({ name: text, text })), short: z.array(text), assumed: z.array(text), measure: text, again: text,
     slip: z.array(text), cautions: z.array(text), foot: text,
   }),
   words: z.strictObject(Object.fromEntries(HEADINGS.map((k) => [k, text])) as Record<Heading, typeof text>).meta({ description: 'headings' }),

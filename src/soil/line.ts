@@ -15,7 +15,7 @@ import { NUMBER, parseNumber } from './number.ts';
 import type { Range, Reading } from './reading.ts';
 import type { Line } from './text.ts';
 import type { Found, Span } from './vocabulary.ts';
-import { blank, findMethods, findNames, findRatings, findUnits, KNOWN_NAMES, KNOWN_UNITS } from './vocabulary.ts';
+import { blank, findClasses, findMethods, findNames, findRatings, findUnits, KNOWN_NAMES, KNOWN_UNITS } from './vocabulary.ts';
 
 /** What headings said about the lines below them. */
 export type Context = {
@@ -24,6 +24,8 @@ export type Context = {
   readonly method: Method | null;
   readonly unit: ReportUnit | null;
   readonly saturation: boolean;
+  /** A German report: a letter A to E behind a value is its class. */
+  readonly german: boolean;
   /** The lowest index of a scale that the report names: 0 in the UK, 1 in Ireland. */
   readonly indexFrom: 0 | 1 | null;
 };
@@ -34,26 +36,33 @@ type Piece = Span & { readonly nameStart: number; readonly item: Item | 'ratio' 
 
 const FORMS: Readonly<Record<string, Oxide>> = { p2o5: 'P2O5', k2o: 'K2O', mgo: 'MgO', cao: 'CaO' };
 const GROUP = /\(([^()]*)\)|\[([^\][]*)\]/g;
-const FILLER = /^(?:[\s:;=|,.!'"-]|\b(?:is|was|were|are|at|of|in|by|about|around|approx(?:imately)?|only|came|out|back|levels?|result|results|value|reading|rating|test|tests|soil|extractable|available|exchangeable|extract|total|the|a|content|range|estimated?|index|stufe|klasse|class|gehalt|gehaltsklasse|method|en|im|de|del|to|for|by)\b)*$/i;
+const FILLER = /^(?:[\s:;=|,.!'"-]|\b(?:is|was|were|are|at|of|in|by|about|around|approx(?:imately)?|only|came|out|back|levels?|result|results|value|reading|rating|test|tests|soil|extractable|available|exchangeable|extract|total|the|a|content|range|estimated?|index|stufe|klasse|class|gehalt|gehaltsklasse|methode?|verfahren|extrakt|auszug|nach|als|verfugbar|pflanzenverfugbar|using|via|with|extraction|extractant|en|im|de|del|to|for|by)\b)*$/i;
 const ABSENT = /\b(?:not requested|not tested|not determined|not analy[sz]ed|n\/a|no data)\b/i;
 const TRACE = /\b(?:trace|undetectable|not detected|none detected|below detection|bdl|nd|n\.d\.)(?![\p{L}])/iu;
 const RANGE_LABEL = /(?:\b(?:range|is|are|of|level|levels|between|target)\b|[\s:=])*$/i;
 const DATE = /\b\d{1,4}[/.-]\d{1,2}[/.-]\d{2,4}\b/g;
+const isGerman = (method: Method | null): boolean => method === 'cal' || method === 'dl' || method === 'cacl2';
+const takesClass = (item: Piece['item']): boolean => item === 'ph' || item === 'ph-salt' || item === 'lime' || (item !== 'ratio' && ELEMENT_OF[item] !== undefined);
 const VALUE = new RegExp(`(<=?|>=?|≤|≥|less than|more than|under|over)?\\s*(?<![a-z\\d.,])(-(?=\\.?\\d))?(${NUMBER})(?![\\d:]|[.,']\\d)`, 'gi');
 const SPAN = new RegExp(`(?<![\\d.,a-z])(${NUMBER})\\s*(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d))\\s*(${NUMBER})(?![\\d])`, 'gi');
 
 export function readLine(line: Line, context: Context): LineResult {
   const notices: Notice[] = [];
   const readings: Reading[] = [];
-  const text = blank(line.text, [...line.text.matchAll(DATE)].map((m) => ({ start: m.index, end: m.index + m[0].length })));
+  const dateless = blank(line.text, [...line.text.matchAll(DATE)].map((m) => ({ start: m.index, end: m.index + m[0].length })));
+  const classes = context.german || [context.method, ...findMethods(dateless).map((m) => m.is)].some(isGerman) ? findClasses(dateless) : [];
+  const text = blank(dateless, classes);
   const pieces = cut(text);
   for (const piece of pieces) {
-    const reading = readPiece(piece, text, line, context, notices);
+    const reading = readPiece(piece, text, line, context, classes, notices);
     if (reading) readings.push(reading);
   }
   if (pieces.length === 0) {
     const slip = misspelt(text, line, context.file);
     if (slip) notices.push(slip);
+  } else if (readings.length === 0 && notices.length === 0) {
+    const lost = unclear(pieces[0]!, text, line, context.file);
+    if (lost) notices.push(lost);
   }
   return { readings, notices };
 }
@@ -63,13 +72,14 @@ function cut(text: string): Piece[] {
   const groups = [...text.matchAll(GROUP)].map((m) => ({ start: m.index, end: m.index + m[0].length }));
   const within = (at: Span): Span | undefined => groups.find((g) => g.start < at.start && at.end < g.end);
   const units = findUnits(text);
+  const methodless = blank(text, findMethods(text));
   const merged: { start: number; end: number; names: Found<Name>[] }[] = [];
   for (const found of findNames(text)) {
     if (units.some((u) => u.start <= found.start && found.end <= u.end)) continue;
     const last = merged.at(-1);
     if (last?.names[0]!.is.item === 'texture' && /^(?:sand|silt|clay)$/.test(found.is.item)) continue;
     const group = within(found);
-    const gap = last ? text.slice(last.end, found.start) : '';
+    const gap = last ? methodless.slice(last.end, found.start) : '';
     if (last && isAlias(last.names.at(-1)!.is, found.is, gap)) {
       last.names.push(found);
       last.end = group && gap.includes('(') ? group.end : found.end;
@@ -103,11 +113,11 @@ function ownPart(gap: string): number {
 
 function isAlias(a: Name, b: Name, gap: string): boolean {
   if (/\d/.test(gap) || !/^[\s,/|()=:-]*$/.test(gap)) return false;
-  if (a.item === b.item) return gap.length < 6;
+  if (a.item === b.item) return gap.replace(/ +/g, ' ').length < 6;
   return gap.includes('(') && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && (b.item === 'carbonate' || b.item === 'ph')));
 }
 
-function readPiece(piece: Piece, text: string, line: Line, context: Context, notices: Notice[]): Reading | null {
+function readPiece(piece: Piece, text: string, line: Line, context: Context, classes: readonly Found<Rating>[], notices: Notice[]): Reading | null {
   if (piece.item === 'ratio') return null;
   const own = text.slice(piece.start, piece.end);
   const groups = [...own.matchAll(GROUP)].map((m) => ({ start: m.index, end: m.index + m[0].length, inside: m[1] ?? m[2] ?? '' }));
@@ -128,7 +138,9 @@ function readPiece(piece: Piece, text: string, line: Line, context: Context, not
   const methods = [...main.methods, ...inGroups.flatMap((g) => g.methods), ...findMethods(piece.prefix)];
   const ratings = [...main.ratings, ...inGroups.filter((g) => g.values.length === 0).flatMap((g) => g.ratings)];
   const prefixRatings = findRatings(piece.prefix);
-  const rating = ratings[0]?.is ?? lastWord(piece.prefix, prefixRatings);
+  // The lab's word wins over its letter.
+  const letter = takesClass(piece.item) ? classes.find((c) => c.start >= piece.start && c.end <= piece.end) : undefined;
+  const rating = ratings[0]?.is ?? lastWord(piece.prefix, prefixRatings) ?? letter?.is ?? null;
 
   const first = source.values[0];
   const span = first ? undefined : source.spans[0];
@@ -178,7 +190,7 @@ function readPiece(piece: Piece, text: string, line: Line, context: Context, not
 
   return {
     item: shaped.item, value, unit: shaped.unit, form: shaped.form, method: shaped.method,
-    asPrinted: line.raw.slice(ratings.length === 0 && rating !== null ? piece.nameStart - piece.prefix.length : piece.nameStart, piece.end).replace(/\*+/g, '').replace(/[\s,;|]+$/, '').trim(),
+    asPrinted: line.raw.slice(ratings.length === 0 && prefixRatings.length > 0 && rating !== null ? piece.nameStart - piece.prefix.length : piece.nameStart, piece.end).replace(/\*+/g, '').replace(/[\s,;|]+$/, '').trim(),
     place: where,
     lab: { rating: rating ?? indexWord(outside, isIndex ? value : null, methods[0]?.is ?? context.method, context), range: rangeOf(source, main, inGroups, span, context) },
     ...indexBeside(outside, isIndex),
@@ -332,6 +344,26 @@ function slipOf(piece: Piece, own: string, units: readonly Found<ReportUnit>[], 
     notices.push(notice('not-a-number', 'error', { item, read: odd }, place(start, start + odd.length)));
   }
   return null;
+}
+
+/** Units of advice: an amount to bring out, never a content of the soil. */
+const RATES: readonly ReportUnit[] = ['lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2'];
+/** More unknown words than these beside name and number are prose. */
+const ODD_WORDS = { withUnit: 3, bare: 1 } as const;
+
+/** A line that begins with a known name and holds a number, yet gave no reading: said, so that nothing is lost in silence. Advice and prose are not meant. */
+function unclear(piece: Piece, text: string, line: Line, file: string): Notice | null {
+  if (piece.item === 'ratio' || piece.item === 'lime' || piece.item === 'texture' || piece.item === 'lime-requirement' || ABSENT.test(text)) return null;
+  const masked = blank(text, findMethods(text));
+  const units = findUnits(masked);
+  const bare = blank(masked, units);
+  const number = new RegExp(`(?<![\\p{L}\\d.,])${NUMBER}`, 'u').exec(bare.slice(piece.start));
+  if (!number || !FILLER.test(bare.slice(0, piece.nameStart)) || units.some((u) => RATES.includes(u.is))) return null;
+  const after = bare.slice(piece.start);
+  const odd = (blank(after, [...findNames(after), ...findRatings(after)]).match(/\p{L}{2,}/gu) ?? []).filter((w) => !FILLER.test(w));
+  if (odd.length > (units.length > 0 ? ODD_WORDS.withUnit : ODD_WORDS.bare)) return null;
+  const end = piece.start + number.index + number[0].length;
+  return notice('line-unclear', 'warning', { name: line.raw.slice(piece.nameStart, piece.start).trim(), read: number[0] }, placeIn(file, line.number, line.raw, piece.nameStart, end));
 }
 
 /** A line such as "Phosphorous 42 ppm": an unknown word where a name belongs. */

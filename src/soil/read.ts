@@ -15,7 +15,7 @@ import type { Columns } from './table.ts';
 import { columnsOf, isTableRule, readCrosswise, rowOf } from './table.ts';
 import type { Line } from './text.ts';
 import { isBinary, LARGEST_REPORT, linesOf, LONGEST_LINE } from './text.ts';
-import { blank, findMethods, findNames, findUnits, methodCalled, unitCalled } from './vocabulary.ts';
+import { blank, findMethods, findNames, findUnits, isUnknown, methodCalled, unitCalled } from './vocabulary.ts';
 
 export type Report = {
   readonly samples: readonly Sample[];
@@ -26,11 +26,13 @@ export type Report = {
 type Answer = { method?: Method; unit?: ReportUnit | 'unknown' };
 type Draft = { name: string; named: boolean; taken?: string; depth?: string; readings: Reading[]; unread: Unread[] };
 
-const HEADING_WORDS = /^(?:[\s:;,.()/|&-]|\b(?:extract(?:able|ion|ant|ed)?|method|methods|results?|in|units?|by|using|with|all|values?|nutrients?|soil|test|analysis|available|exchangeable|major|minor|macronutrients|micronutrients|are|given|as|for|the|cations?|anions?|base|saturation|percent|%)\b)*$/i;
+const HEADING_WORDS = /^(?:[\s:;,.()/|&-]|\b(?:extract(?:able|ion|ant|ed)?|method|methods|results?|in|units?|by|using|with|methode|verfahren|nach|all|values?|nutrients?|soil|test|analysis|available|exchangeable|major|minor|macronutrients|micronutrients|are|given|as|for|the|cations?|anions?|base|saturation|percent|%)\b)*$/i;
 const SATURATION_HEADING = /\b(?:cation|base)\s+saturation\b|\bsaturation\s*%|%\s*saturation|basensattigung/i;
-const SAMPLE = /^\s*(?:sample(?:\s+(?:id|name|no\.?|number|description))?|probenbezeichnung|muestra)\s*(?:[:=#|-]\s*|\s+(?=\d))(.*)$/i;
-const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|date taken|probenahme)\s*[:=|-]?\s*(.+)$/i;
-const DEPTH = /^\s*(?:depth|sample depth|sampling depth|probenahmetiefe)\s*[:=|-]?\s*(\d.*)$/i;
+const SAMPLE = /^\s*(?:sample(?:\s+(?:id|name|no\.?|number|description))?|probe(?:n?[ -]?(?:bezeichnung|nummer|name|nr\.?))?|muestra)\s*(?:[:=#|-]\s*|\s+(?=\d))(.*)$/i;
+const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|date taken|probenahme(?:datum)?|entnahme(?:datum)?|entnommen(?: am)?|datum(?: der (?:probenahme|entnahme))?)\s*[:=|-]?\s*(.+)$/i;
+const DEPTH = /^\s*(?:depth|sample depth|sampling depth|probenahmetiefe|entnahmetiefe|tiefe)\s*[:=|-]?\s*(\d.*)$/i;
+/** Words of a German report, in which a lone letter A to E is a class. */
+const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
 const ANSWER = /^\s*(.+?)\s+(method|unit)\s*[:=]\s*(\S.*)$/i;
 
 /** Reads a report. `file` names it in notices. Never throws on any text. */
@@ -41,7 +43,7 @@ export function readReport(text: string, file: string): Report {
   const notices: Notice[] = [];
   const answers = new Map<Item, Answer>();
   const lines = linesOf(text);
-  let context: Context = { file, style: styleOf(lines.map((l) => l.text).join('\n')), method: null, unit: null, saturation: false, indexFrom: /\b(?:uk|rb209)\b/i.test(text) ? 0 : null };
+  let context: Context = { file, style: styleOf(lines.map((l) => l.text).join('\n')), method: null, unit: null, saturation: false, german: GERMAN.test(text), indexFrom: /\b(?:uk|rb209)\b/i.test(text) ? 0 : null };
   let columns: Columns | null = null;
   let draft: Draft = { name: 'sample 1', named: false, readings: [], unread: [] };
   const drafts = [draft];
@@ -68,14 +70,20 @@ export function readReport(text: string, file: string): Report {
       const place = placeIn(file, line.number, line.raw, row.start, row.end);
       notices.push(...found.notices.map((n) => ({ ...n, place })));
       for (const reading of found.readings) keep(draft, { ...reading, asPrinted: line.raw.trim(), place }, notices);
-      if (found.readings.length === 0 && found.notices.length === 0) draft.unread.push({ line: line.number, text: line.raw.trim() });
+      if (found.readings.length === 0 && found.notices.every((n) => n.severity === 'warning')) draft.unread.push({ line: line.number, text: line.raw.trim() });
       continue;
     }
 
+    const unsure = dateTwoWays(line, file);
+    if (unsure) {
+      notices.push(unsure);
+      continue;
+    }
     const meta = metaOf(line.text);
     if (meta) {
       if (meta.sample) next(meta.sample);
-      if (meta.taken) draft.taken = meta.taken;
+      // A bare "Datum" may be that of the letter: it never displaces a day of sampling.
+      if (meta.taken && !(draft.taken && /^\s*datum\s*[:=|-]?\s*\d/i.test(line.text))) draft.taken = meta.taken;
       if (meta.depth) draft.depth = meta.depth;
       if (!meta.rest) continue;
       line = { ...line, text: meta.rest };
@@ -96,7 +104,7 @@ export function readReport(text: string, file: string): Report {
         if (row.sample && table.rows.length > 1) next(row.sample);
         for (const piece of row.pieces) {
           const found = readLine({ number: row.line.number, raw: row.line.raw, text: piece.text }, context);
-          notices.push(...found.notices);
+          notices.push(...found.notices.map((n) => ({ ...n, place: placeIn(file, row.line.number, row.line.raw, piece.start, piece.end) })));
           draft.readings.push(...found.readings.map((r) => ({ ...r, asPrinted: row.line.raw.slice(piece.start, piece.end), place: placeIn(file, row.line.number, row.line.raw, piece.start, piece.end) })));
         }
       }
@@ -106,7 +114,7 @@ export function readReport(text: string, file: string): Report {
     const found = readLine(line, context);
     notices.push(...found.notices);
     context = { ...context, saturation: context.saturation && !found.readings.some((r) => ELEMENT_OF[r.item]) };
-    if (found.readings.length === 0 && found.notices.length === 0) draft.unread.push({ line: line.number, text: line.raw.trim() });
+    if (found.readings.length === 0 && found.notices.every((n) => n.severity === 'warning')) draft.unread.push({ line: line.number, text: line.raw.trim() });
     for (const reading of found.readings) keep(draft, reading, notices);
   }
 
@@ -134,9 +142,29 @@ function blankOf(lines: readonly Line[], unread: readonly Unread[]): Line | null
   return lines.find((l) => /:\s*$/.test(l.text) && findNames(l.text).length > 0) ?? null;
 }
 
+/** A comment, or a line of the form that nobody filled in. */
+const isFormLine = (text: string): boolean => /^#\s/.test(text) || (/^[^:]*:$/.test(text) && (findNames(text).length > 0 || /^(?:taken|depth|sample)\b/i.test(text)));
+
+/** "5/11/2026" → its days as ISO, one or two; none for another form. */
+function slashed(text: string): string[] {
+  const m = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(text);
+  const days = m ? [isoDate(`${m[3]!}-${m[1]!}-${m[2]!}`), isoDate(`${m[3]!}-${m[2]!}-${m[1]!}`)] : [];
+  return [...new Set(days.filter((d) => d !== null))];
+}
+
+/** A day of sampling that America and Europe read differently. */
+function dateTwoWays(line: Line, file: string): Notice | null {
+  const said = TAKEN.exec(line.text)?.[1]!.replace(/\|/g, ' ').trim();
+  const days = said ? slashed(said) : [];
+  if (!said || days.length < 2) return null;
+  const start = line.text.lastIndexOf(said);
+  return notice('taken-two-ways', 'warning', { read: said, a: days[0]!, b: days[1]! }, placeIn(file, line.number, line.raw, start, start + said.length));
+}
+
 function metaOf(text: string): { sample?: string; taken?: string; depth?: string; rest?: string } | null {
   const taken = TAKEN.exec(text);
-  const date = taken ? isoDate(taken[1]!.replace(/\|/g, ' ').trim()) : null;
+  const said = taken ? taken[1]!.replace(/\|/g, ' ').trim() : '';
+  const date = isoDate(said) ?? slashed(said)[0];
   if (date) return { taken: date };
   const depth = DEPTH.exec(text);
   if (depth) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
@@ -164,7 +192,7 @@ function answerOf(line: Line, file: string, notices: Notice[]): { item: Item; sa
     const method = methodCalled(said);
     if (method) return { item, says: { method } };
   } else {
-    const unit = /^(?:unknown|don.?t know|\?)$/i.test(said) ? 'unknown' : unitCalled(said);
+    const unit = isUnknown(said) ? 'unknown' : unitCalled(said);
     if (unit) return { item, says: { unit } };
   }
   const start = line.text.lastIndexOf(said);
@@ -206,7 +234,7 @@ function finish(draft: Draft, i: number, answers: ReadonlyMap<Item, Answer>): Sa
     return { ...r, method: r.method ?? says?.method ?? null, unit: r.unit ?? (says?.unit === 'unknown' ? null : says?.unit ?? null) };
   });
   const name = draft.named ? draft.name : `sample ${i + 1}`;
-  return { name, ...(draft.taken ? { taken: draft.taken } : {}), ...(draft.depth ? { depth: draft.depth } : {}), readings, unread: draft.unread };
+  return { name, ...(draft.taken ? { taken: draft.taken } : {}), ...(draft.depth ? { depth: draft.depth } : {}), readings, unread: draft.unread.filter((u) => !isFormLine(u.text)) };
 }
 
 const UNIT_CHOICES: readonly ReportUnit[] = ['ppm', 'mg/kg', 'lb/acre', 'meq/100g', 'mg/100g', 'mg/L', 'kg/ha'];

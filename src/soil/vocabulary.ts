@@ -95,10 +95,14 @@ const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?
 const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|index\b|[<>]?\s*[\d.])|^  /;
 const BEFORE_NUMBER = /^\s*[:=]?\s*[<>]?\s*\.?\d/;
 
+/** "P Olsen: 31": a method right behind a symbol. */
+const startsWithMethod = (after: string): boolean => /^ [a-z]/i.test(after) && findMethods(after)[0]?.start === 1;
+
 /** A symbol stands at the start of a piece, or right before a number. */
 function isSymbol(text: string, start: number, end: number): boolean {
   const after = text.slice(end, end + 40);
-  return BEFORE_NUMBER.test(after) || (AFTER_SYMBOL.test(after) && PIECE_START.test(text.slice(Math.max(0, start - 40), start)));
+  if (BEFORE_NUMBER.test(after)) return true;
+  return PIECE_START.test(text.slice(Math.max(0, start - 40), start)) && (AFTER_SYMBOL.test(after) || startsWithMethod(after));
 }
 
 /** Names in order of place; where two overlap the longer one stands. */
@@ -136,10 +140,24 @@ const SLASH = 47;
 export const findUnits = (text: string): Found<ReportUnit>[] => findPatterns(UNITS_BY_START, text, (c) => isLetter(c) || c === SLASH);
 export const findMethods = (text: string): Found<Method>[] => findPatterns(METHODS_BY_START, text, (c) => isLetter(c) || isDigit(c));
 
-/** German and Austrian classes A to E, and the letters of American labs that follow a value. */
-const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|stufe|klasse|class)\s+([a-e])\b/gi;
+/** German and Austrian classes A to E (some add F above it), and the letters of American labs that follow a value. */
+const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|stufe|klasse|class)\s+([a-f])\b/gi;
 const VALUE_LETTER = /[\d%)]([\s|]{0,24})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)]))/gi;
-const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
+const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', f: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
+
+/** A class by its letter alone, "38 mg/100 g D" or "hoch (D)": the end of a piece, and a value between the name and it ("Bor (B)" is a symbol). */
+const LONE_LETTER = /(?:\(([A-F])\)|(?<![\w(./-])([A-F]))(?=\s{0,24}(?:$|[|;,](?!\s{0,24}[<>]?\s?\d)|\(|  ))/g;
+
+export function findClasses(text: string): Found<Rating>[] {
+  const found = [...text.matchAll(LONE_LETTER)];
+  if (found.length === 0) return [];
+  const names = findNames(text);
+  const methods = findMethods(text);
+  const numbers = blank(blank(blank(text, names), methods), findUnits(blank(text, methods)));
+  return found
+    .map((m) => ({ start: m.index, end: m.index + m[0].length, is: LETTERS[(m[1] ?? m[2])!.toLowerCase()]! }))
+    .filter(({ start }) => /\d/.test(numbers.slice(names.filter((n) => n.end <= start).at(-1)?.end ?? start, start)));
+}
 
 export function findRatings(text: string): Found<Rating>[] {
   const found: Found<Rating>[] = [];
@@ -155,10 +173,13 @@ export function blank(text: string, spans: readonly Span[]): string {
   return out;
 }
 
+/** "Unknown", "I don't know", "?" as an answer. */
+export const isUnknown = (text: string): boolean => /^\s*(?:unknown|(?:i )?(?:don.?t|do not) know|not known|\?)\.?\s*$/i.test(text);
+
 /** The unit or method that a whole text names, for answers such as `calcium unit: ppm`. */
 export const unitCalled = (text: string): ReportUnit | null => findUnits(text)[0]?.is ?? (/^\s*index\s*$/i.test(text) ? 'index' : null);
 export const methodCalled = (text: string): Method | null =>
-  /^\s*(?:unknown|don.?t know|not known|\?)\s*$/i.test(text) ? 'unknown' : /^\s*cal\s*$/i.test(text) ? 'cal' : METHODS.find((m) => m === text.trim().toLowerCase()) ?? findMethods(text)[0]?.is ?? null;
+  isUnknown(text) ? 'unknown' : /^\s*cal\s*$/i.test(text) ? 'cal' : METHODS.find((m) => m === text.trim().toLowerCase()) ?? findMethods(text)[0]?.is ?? null;
 
 /** Names and units worth suggesting for a mistyped word. */
 export const KNOWN_NAMES: readonly string[] = named.map((n) => n.name).filter((n) => n.length > 3);

@@ -27,6 +27,6 @@ export const CROP_WORDS: Readonly<Record<string, Crop>> = {
 /** Crops that growers keep and for which Medlar holds no feeding figures: said so, never guessed from a neighbour. */
 export const CROPS_WITHOUT_FIGURES: readonly string[] = [
   'crab apple', 'asian pear', 'quince', 'medlar', 'apricot', 'almond', 'persimmon', 'pomegranate', 'mulberry', 'avocado',
-  'olive', 'walnut', 'pecan', 'hazelnut', 'chestnut', 'kiwifruit', 'currant', 'blackcurrant', 'redcurrant', 'gooseberry',
+  'olive', 'walnut', 'pecan', 'hazelnut', 'chestnut', 'kiwifruit', 'currant', 'blackcurrant', 'black currant', 'redcurrant', 'red currant', 'whitecurrant', 'white currant', 'gooseberry',
   'raspberry', 'blackberry', 'grape', 'strawberry', 'loquat', 'elderberry',
 ];

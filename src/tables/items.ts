@@ -67,23 +67,26 @@ export const METHODS = [
 ] as const;
 export type Method = (typeof METHODS)[number];
 
+/** "CAL" and "DL" are methods where a value, its unit, its class or an end follows; "cal" before a rate is Spanish lime. */
+const GERMAN_METHOD = '(?:[ -]?(?:methode|method|extrakt|extract|auszug|verfahren)\\b|\\b(?=[ ]{0,3}(?:[)\\],;/|]|$|mg\\b)|[ :=|-]{1,4}(?:sehr|niedrig|gering|mittel|hoch|optimal|p2o5|k2o|[pk]\\b|[<>]?[ ]?\\d[\\d.,]{0,9}(?![ ]?(?:t|kg|tons?)[ ]?(?:/|por))(?![\\d.,]))))';
+
 export const METHOD_PATTERNS: readonly (readonly [method: Method, starts: string, pattern: string])[] = [
   ['mehlich-buffer', 'm', 'mehlich buffer'],
-  ['mehlich-3', 'm', '(?:mehlich[ -]?(?:3|iii)\\b|m-?3\\b|m-iii\\b)'],
-  ['mehlich-1', 'm', '(?:mehlich[ -]?(?:1|i)\\b|m-?1\\b)'],
+  ['mehlich-3', 'm', '(?:mehlich[ -]?(?:3|iii)\\b|m-?3\\b|m-iii\\b)(?![.,]\\d)'],
+  ['mehlich-1', 'm', '(?:mehlich[ -]?(?:1|i)\\b|m-?1\\b)(?![.,]\\d)'],
   ['modified-morgan', 'm', '(?:modified|mod\\.?) ?morgan(?:\'s)?'],
   ['morgan', 'm', 'morgan(?:[\'’]s)?\\b'],
   ['olsen', 'onb', '(?:olsen(?:[ -]p\\b)?|nahco3(?:[ -]p\\b)?|bicarb(?:onate)?\\b)'],
-  ['bray-2', 'b', 'bray[ -]?(?:p-?)?(?:2|ii)\\b'],
-  ['bray-1', 'b', '(?:bray[ -]?(?:p-?)?(?:1|i)\\b|bray\\b)'],
+  ['bray-2', 'bs', '(?:bray[ -]?(?:p-?)?(?:2|ii)\\b(?![.,]\\d)|strong bray\\b)'],
+  ['bray-1', 'bw', '(?:bray[ -]?(?:p-?)?(?:1|i)\\b(?![.,]\\d)|(?:weak )?bray\\b)'],
   ['colwell', 'c', 'colwell\\b'],
   ['ab-dtpa', 'a', 'ab-dtpa\\b'],
   ['dtpa', 'd', 'dtpa\\b'],
   ['resin', 'r', '(?:resin|resina)\\b'],
   ['ammonium-acetate', 'an', '(?:ammonium acetate|acetato amonico|nh4oac|amm\\.? acetate)'],
   ['ammonium-nitrate', 'an', '(?:ammonium nitrate|nh4no3)'],
-  ['cal', 'c', '(?:cal\\b(?=[ -]?(?:methode|method|extract|auszug|\\)|,|$))|calcium[ -]acetat(?:e)?[ -]lactat(?:e)?)'],
-  ['dl', 'd', 'dl[ -]?(?:methode|method)'],
+  ['cal', 'c', `(?:cal${GERMAN_METHOD}|calcium[ -]acetat(?:e)?[ -]lactat(?:e)?(?:[ -]?methode)?)`],
+  ['dl', 'd', `dl${GERMAN_METHOD}`],
   ['hot-water', 'h', '(?:hot[ -]water|hws\\b)'],
   ['paste', 'spe', '(?:saturated paste|saturation extract|paste\\b|ece\\b)'],
   ['cacl2', 'c', 'cacl2\\b'],
@@ -112,6 +115,8 @@ export const NAMES: readonly Name[] = [
   ...plain('ph', 'soil ph', 'ph-wert', 'ph wert', 'water ph', 'ph value', 'soil reaction', 'phw', 'ph'),
   ...plain('ph-salt', 'salt ph', 'phs', 'phca'),
   ...plain('buffer-ph', 'buffer ph', 'buffer index', 'bph', 'lime test index', 'lime index', 'lti', 'smp ph', 'ph buffer', 'buffer-ph', 'smp buffer', 'sikora buffer'),
+  { name: 'smp buffer ph', item: 'buffer-ph', method: 'smp' }, { name: 'sikora buffer ph', item: 'buffer-ph', method: 'sikora' }, { name: 'sikora ph', item: 'buffer-ph', method: 'sikora' }, { name: 'mehlich buffer ph', item: 'buffer-ph', method: 'mehlich-buffer' },
+  { name: 'adams-evans buffer ph', item: 'buffer-ph', method: 'adams-evans' }, { name: 'woodruff buffer ph', item: 'buffer-ph', method: 'woodruff' }, { name: 'ph smp', item: 'buffer-ph', method: 'smp' },
   ...plain('organic-matter', 'soil organic matter', 'organic matter', 'organic material', 'organic content', 'humuszustand', 'humusgehalt', 'humus', 'som', 'materia organica', 'matière organique'),
   ...symbol('organic-matter', 'OM', 'O.M.', 'MO'),
   ...plain('nitrate-n', 'nitrate nitrogen', 'nitrate-n', 'nitrate n', 'no3-n', 'nitrate'),

@@ -32,7 +32,7 @@ export const MATERIALS: readonly Material[] = [
   { id: 'superphosphate', names: ['superphosphate', 'single superphosphate'], grade: [0, 20, 0], ozPerCup: [8.3, 9.2], cite: household },
   { id: 'potassium-chloride', names: ['muriate of potash', 'potassium chloride'], grade: [0, 0, 60], ozPerCup: [7.8, 8.7], chloride: true, cite: handout },
   { id: 'potassium-sulphate', names: ['sulphate of potash', 'sulfate of potash', 'potassium sulphate', 'potassium sulfate'], grade: [0, 0, 50], ozPerCup: [10.9, 10.9], cite: household },
-  { id: 'potassium-magnesium-sulphate', names: ['potassium magnesium sulphate', 'potassium magnesium sulfate'], grade: [0, 0, 22], ozPerCup: [12.0, 13.1], cite: handout },
+  { id: 'potassium-magnesium-sulphate', names: ['potassium magnesium sulphate', 'potassium magnesium sulfate', 'patentkali', 'kalimagnesia', 'sulphate of potash magnesia', 'sulfate of potash magnesia'], grade: [0, 0, 22], ozPerCup: [12.0, 13.1], cite: handout },
   { id: '10-10-10', names: [], grade: [10, 10, 10], ozPerCup: [8, 8], cite: { source: 'virginia-note-21', at: 'half a pound is one cup', mark: 'read' } },
   { id: 'blood-meal', names: ['blood meal', 'dried blood'], grade: [12, 1, 0.6], ozPerCup: [5.1, 5.1], temptsDogs: true, cite: feeds },
   { id: 'bone-meal', names: ['bone meal', 'bonemeal'], grade: [3, 15, 0], ozPerCup: [6.7, 8.0], temptsDogs: true, cite: feeds },

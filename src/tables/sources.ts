@@ -85,7 +85,7 @@ const SOURCES = {
   'penn-home-garden': { title: 'Home garden report notes', publisher: 'Penn State Agricultural Analytical Services', url: 'http://agsci.psu.edu/aasl/online-report/home-garden' },
   'lime-texture-page': { title: 'Raising pH with limestone', publisher: 'a garden page', url: 'http://www.agroconection.com/raising-ph-with-limestone.html', note: 'weak page' },
   'lime-per-unit-page': { title: 'Make pH work', publisher: 'a garden page', url: 'http://www.garden-soil.com/garden_soil_make_ph_work_4.html', note: 'weak page' },
-  'whatcom-report': { title: 'A home orchard\'s soil report with its lime rates, 2015', publisher: 'a soil laboratory in Washington', year: 2015, url: 'https://growinggreener.blogspot.com/2015/12/soil-test-report-12815.html', note: 'read in a copy' },
+  'whatcom-report': { title: 'A home orchard\'s soil report with its lime rates', publisher: 'a soil laboratory in Washington', year: 2015, url: 'https://growinggreener.blogspot.com/2015/12/soil-test-report-12815.html', note: 'read in a copy' },
   'north-carolina-note16': { title: 'Note 16: Apples', publisher: 'North Carolina Department of Agriculture, Agronomic Division', year: 1994, url: 'http://digital.ncdcr.gov/cdm/ref/collection/p16062coll9/id/120798/' },
   'north-carolina-lime': { title: 'Understanding Lime Recommendations', publisher: 'North Carolina State Extension, Lee County', year: 2016, url: 'https://lee.ces.ncsu.edu/2016/01/understanding-lime-recommendations-4/' },
   'north-carolina-lime-tips': { title: 'Tips about soil pH and liming', publisher: 'North Carolina Department of Agriculture, Agronomic Division', year: 2005, url: 'http://www.ncagr.gov/agronomi/release/11-05limingtips.htm' },

@@ -54,13 +54,18 @@ export function showLength(m: number, system: System): string {
 /** Shoots and trunks: whole inches, or centimetres. */
 export const showShort = (m: number, system: System): string => (system === 'us' ? `${rounded(m / INCH, 3)} in` : `${Math.round(m * 100)} cm`);
 
-/** "1 1/2 cups", "2 tablespoons"; metric in millilitres. */
+/** "1 1/2 cups", "2 tablespoons", "1/2 teaspoon"; metric in millilitres, two figures at most and fives from 20 on. Nothing where it is too little to measure. */
 export function showVolume(mL: number, system: System): string {
-  if (system === 'metric') return `${mL < 50 ? Math.round(mL / 5) * 5 || 5 : Math.round(mL / 10) * 10} mL`;
   const measure = cupsOf(mL);
+  if (!measure) return '';
+  if (system === 'metric') return `${mL < 20 ? Math.round(mL) : mL < 100 ? Math.round(mL / 5) * 5 : rounded(mL, 2)} mL`;
   if ('cups' in measure) return `${showFraction(measure.cups)} ${measure.cups > 1 ? 'cups' : 'cup'}`;
-  return `${showFraction(measure.spoons)} ${measure.spoons > 1 ? 'tablespoons' : 'tablespoon'}`;
+  if ('spoons' in measure) return `${showFraction(measure.spoons)} ${measure.spoons > 1 ? 'tablespoons' : 'tablespoon'}`;
+  return `${showFraction(measure.teaspoons)} ${measure.teaspoons > 1 ? 'teaspoons' : 'teaspoon'}`;
 }
+
+/** Two decimals at most. */
+export const showPh = (value: number): string => String(Math.round(value * 100) / 100);
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 
@@ -70,9 +75,10 @@ export const showDay = (d: Day, withYear = false): string => {
 };
 export const showMonth = (d: Day): string => `${MONTHS[Number(d.slice(5, 7)) - 1]!.slice(0, 3)} ${d.slice(0, 4)}`;
 
-/** "10-25 April", "29 March-26 April". */
-export function showWindow(from: Day, until: Day): string {
-  return from === until ? showDay(from) : from.slice(0, 7) === until.slice(0, 7) ? `${Number(from.slice(8))}-${showDay(until)}` : `${showDay(from)}-${showDay(until)}`;
+/** "10-25 April", "29 March-26 April"; with the year "15 October-14 December 2027". */
+export function showWindow(from: Day, until: Day, withYear = false): string {
+  const end = showDay(until, withYear);
+  return from === until ? end : from.slice(0, 7) === until.slice(0, 7) ? `${Number(from.slice(8))}-${end}` : `${showDay(from, withYear && from.slice(0, 4) !== until.slice(0, 4))}-${end}`;
 }
 
 export const showPrice = (amount: number, currency: string): string =>

@@ -24,6 +24,9 @@ const cases = [
   { name: 'medlar check', argv: [medlar, 'check', ...day], aim: 1.4 },
   { name: 'medlar plan', argv: [medlar, 'plan', ...day], aim: 1.8 },
   { name: 'medlar sheet', argv: [medlar, 'sheet', '--force', ...day], aim: 2.0 },
+  { name: 'medlar ph', argv: [medlar, 'ph', ...day] },
+  { name: 'medlar weigh', argv: [medlar, 'weigh', '0.5 lb N, 0.2 lb P2O5, 0.4 lb K2O', '18-46-0', '46-0-0', '0-0-60', ...day] },
+  { name: 'medlar shop', argv: [medlar, 'shop', ...day] },
 ].map((c) => ({ ...c, times: [] }));
 
 try {

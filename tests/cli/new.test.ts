@@ -64,7 +64,7 @@ describe('from flags', () => {
   test('a filled form is read, each value in its sample', async () => {
     const filled: Readonly<Record<string, string>> = {
       taken: '3 Nov 2025', depth: '6 in', pH: '6.4', 'buffer pH': '6.9', 'Phosphorus (P)': '42 ppm optimum', 'Potassium (K)': '180 ppm (120-200)', 'Magnesium (Mg)': '231 ppm', 'Calcium (Ca)': '1500 ppm',
-      'Organic matter': '4.1 %', CEC: '12 meq/100g', texture: 'sandy loam', 'phosphorus method': 'Mehlich 3', 'potassium method': 'unknown',
+      'Organic matter': '4.1 %', CEC: '12 meq/100g', texture: 'sandy loam', 'phosphorus method': 'Mehlich 3', 'potassium method': 'unknown', 'buffer pH method': 'SMP',
     };
     await inFolder({}, async (folder, run) => {
       await run(...FLAGS);
@@ -82,6 +82,7 @@ describe('from flags', () => {
         expect(sample.readings.map((r: { item: string; value: number | null; unit: string | null }) => [r.item, r.value, r.unit])).toEqual([
           ['ph', 6.4, 'pH'], ['buffer-ph', 6.9, 'pH'], ['phosphorus', 42, 'ppm'], ['potassium', 180, 'ppm'], ['magnesium', 231, 'ppm'], ['calcium', 1500, 'ppm'], ['organic-matter', 4.1, '%'], ['cec', 12, 'meq/100g'], ['texture', null, null],
         ]);
+        expect(sample.readings[1].method).toBe('smp');
         expect(sample.readings[2]).toMatchObject({ method: 'mehlich-3', lab: { rating: 'optimum' } });
         expect(sample.readings[3].lab.range).toEqual([120, 200]);
       }

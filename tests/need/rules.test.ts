@@ -269,3 +269,14 @@ describe('what must always hold', () => {
     }), { numRuns: 60 });
   });
 });
+
+describe('neither age nor width', () => {
+  test('nothing until one is told, and both are asked', async () => {
+    const { tree, asked } = await plan('apple, semi-dwarf, bearing', 'pH 6.4\nPhosphorus 5 ppm = very low\nPotassium 20 ppm = very low\n');
+    expect([tree.none, tree.need, tree.feeds]).toEqual(['size-unknown', { N: 0, P2O5: 0, K2O: 0 }, []]);
+    expect(asked).toEqual(expect.arrayContaining(['planted-missing', 'crown-missing']));
+  });
+  test.each(['apple, semi-dwarf, planted 2015', 'apple, semi-dwarf, 12 ft across', 'apple, semi-dwarf, spacing 12 x 10 ft'])('%s: enough to go on', async (facts) => {
+    expect((await plan(facts)).tree.need.N).toBeGreaterThan(0);
+  });
+});

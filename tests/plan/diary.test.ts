@@ -55,6 +55,23 @@ describe('never a dose twice', () => {
   });
 });
 
+describe('after a first feed', () => {
+  test('a day that was missed opens again from today, and keeps its number', async () => {
+    // Day 2 of the plum was 20 May to 1 June; its last nitrogen is 20 July.
+    const json = await plan('2026-04-12,Gate apple,fed,Sulphate of ammonia,12 1/2 oz,day 1\n2026-04-12,Wall plum,fed,Sulphate of ammonia,2 oz,day 1\n', '2026-06-10');
+    expect(json.result.days.map((d: { number: number; from: string; until: string }) => [d.number, d.from, d.until])).toEqual([[2, '2026-06-10', '2026-06-24']]);
+  });
+  test('of two doses both missed, the second keeps its distance from the first', async () => {
+    const json = await plan('2026-04-12,Gate apple,fed,Sulphate of ammonia,12 1/2 oz,\n', '2026-06-10');
+    const [first, second] = tree(json, 'Wall plum').feeds;
+    expect([first.from, Date.parse(second.from) - Date.parse(first.until) >= 24 * 86_400_000]).toEqual(['2026-06-10', true]);
+  });
+  test('after the last day for nitrogen nothing opens again this season', async () => {
+    const json = await plan('2026-04-12,Gate apple,fed,Sulphate of ammonia,12 1/2 oz,\n', '2026-07-19');
+    for (const feed of tree(json, 'Wall plum').feeds) expect(feed.until <= '2026-07-20').toBe(true);
+  });
+});
+
 describe('last year in this year\'s plan', () => {
   const GROWN = '  Gate apple: apple, semi-dwarf, planted 2019, 12 ft across, shoots 10 in 2025, mulch\n';
   test('growth within the range repeats last year\'s feed', async () => {
