@@ -57,7 +57,8 @@ function undo(diary: Diary, folder: Folder, json: boolean, io: Io): number {
   const L = folder.language;
   const last = diary.entries.at(-1);
   // The lines of a working day were written together.
-  const together = diary.entries.filter((e) => e === last || (last !== undefined && /^day \d+$/.test(last.note) && e.note === last.note && e.date === last.date && e.what === last.what));
+  const isWith = (e: Entry): boolean => e === last || (last !== undefined && /^day \d+$/.test(last.note) && e.note === last.note && e.date === last.date);
+  const together = diary.entries.slice(diary.entries.findLastIndex((e) => !isWith(e)) + 1);
   const told = last ? notice('diary-undo', 'note', { file: DIARY_FILE, n: together[0]!.line, last: together.length > 1 ? last.line : '', entry: together.map((e) => `  ${writeEntry(e).trimEnd()}`).join('\n') }) : notice('diary-undo-none', 'note', { file: DIARY_FILE });
   return give({ command: 'diary', result: { entries: lately(diary, folder.today), written: 0 }, notices: [...diary.notices, told], language: L, text: `${noticeText(told, L)}\n` }, json, io);
 }
@@ -71,9 +72,12 @@ function limedAcidLovers(entries: readonly Entry[], orchard: Orchard): Notice[] 
 
 const zoneOf = (tree: Orchard['trees'][number], orchard: Orchard): string | undefined => tree.zone ?? (orchard.zones.length === 1 ? orchard.zones[0]!.name : undefined);
 
-function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): { entries: Entry[]; days: DayDone[]; notices: Notice[] } {
+/** `trees`: those that its doses are for; null where the plan holds no such day. */
+type Done = DayDone & { readonly trees: readonly string[] | null };
+
+function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): { entries: Entry[]; days: Done[]; notices: Notice[] } {
   const entries: Entry[] = [];
-  const done: DayDone[] = [];
+  const done: Done[] = [];
   const notices: Notice[] = [];
   for (const sentence of sentences) {
     const read = readSentence(sentence, knownOf(orchard, folder.today));
@@ -84,17 +88,19 @@ function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchar
       else entries.push(...read.entries);
     }
     else {
-      const stands = again ? null : doneAlready([read], [...folder.diary, ...entries], orchard);
       // What is done is no longer on the plan: a second time is planned as if nothing had been written.
       const planned = planOf({ ...folder, today: read.date, diary: again ? [] : folder.diary });
       if ('notices' in planned) return { entries, days: done, notices: [...planned.notices] };
       const { days } = planned.plan;
       const day = days.find((d) => d.number === read.day);
-      done.push(read);
       const left = day ? withoutTrees(day, read, orchard) : null;
+      const doses = left && 'doses' in left ? dosesOf(left, read.day, read.date, orchard.where.units) : null;
+      const of = { ...read, trees: doses?.flatMap((e) => e.trees) ?? null };
+      const stands = again ? null : doneAlready([of], [...folder.diary, ...entries], orchard);
+      done.push(of);
       if (stands) notices.push(stands);
       else if (left && 'notice' in left) notices.push(left.notice);
-      else if (left) entries.push(...dosesOf(left, read.day, read.date, orchard.where.units));
+      else if (doses) entries.push(...doses);
       else notices.push(notice('diary-day-unknown', 'error', { read: read.day, known: days.map((d) => `${d.number} (${showWindow(d.from, d.until)})`).join(', ') }));
     }
   }
@@ -137,10 +143,10 @@ function exactMass(g: number, system: System): string {
   return system === 'us' ? `${Number((g / OUNCE).toFixed(2))} oz` : `${Math.round(g)} g`;
 }
 
-/** A working day that stands there already, in the same season. */
-function doneAlready(days: readonly DayDone[], before: readonly Entry[], orchard: Orchard): Notice | null {
+/** A working day that stands there already, in the same season, for one of its trees; what was left out then may follow. */
+function doneAlready(days: readonly Done[], before: readonly Entry[], orchard: Orchard): Notice | null {
   const season = (d: Day): number => seasonOf(orchard, d).year;
-  const stand = days.flatMap(({ day, date }) => before.filter((e) => e.what === 'fed' && e.note === dayNote(day) && season(e.date) === season(date)));
+  const stand = days.flatMap(({ day, date, trees }) => before.filter((e) => e.what === 'fed' && (trees === null || e.trees.some((t) => trees.includes(t))) && e.note === dayNote(day) && season(e.date) === season(date)));
   const [first] = stand;
   return first ? notice('diary-done-already', 'error', { n: first.note.slice(4), date: showDay(first.date, true), trees: [...new Set(stand.flatMap((e) => e.trees))].join(', ') }) : null;
 }

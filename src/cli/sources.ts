@@ -51,8 +51,9 @@ function search(wanted: readonly string[]): Found[] {
 
 /** A word close to one that would find something. */
 function guessOf(wanted: readonly string[]): string {
-  // Words that a grower would search by: tables, crops, publications; not the parts of a row's name.
-  const known = new Set(register().flatMap((r) => [r.table, ...r.crops, r.cite.source, ...r.cite.source.split('-').filter((part) => /^[a-z]{4,}$/.test(part))]));
+  // Words that a grower would search by: tables, crops, publications and who made them; not the parts of a row's name.
+  const makers = SOURCE_IDS.flatMap((id) => id.split('-').filter((part) => plain(sourceOf(id)!.publisher).split(/[^\p{L}]+/u).includes(part)));
+  const known = new Set([...register().flatMap((r) => [r.table, ...r.crops, r.cite.source]), ...makers]);
   const missing = wanted.find((w) => search([w]).length === 0);
   return missing === undefined ? '' : suggest(missing, [...known]).slice(0, 3).join(', ');
 }

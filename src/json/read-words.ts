@@ -2,6 +2,7 @@
 import type { Where } from '../orchard/where.ts';
 import type { Rated } from '../rating/rate.ts';
 import { isLimeIndex } from '../ph/soil.ts';
+import type { Item } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import { SALT_PH } from '../tables/lime.ts';
 import { sourceOf } from '../tables/sources.ts';
@@ -18,16 +19,20 @@ export function takenAs({ reading: r }: Rated, where: Where): string {
   return `${r.item === 'ph' ? name : form} ${sign}${r.value}${r.to === undefined ? '' : `-${r.to}`} ${unit}`.trim();
 }
 
-const SETS_LIME = ['buffer-ph', 'acidity', 'lime-requirement'];
+/** What a value decides that no scale rates. */
+const DECIDES: Partial<Record<Item, 'sets-lime' | 'sets-amount' | 'may-stop' | 'may-halve'>> = {
+  'buffer-ph': 'sets-lime', acidity: 'sets-lime', 'lime-requirement': 'sets-lime', texture: 'sets-amount', cec: 'sets-amount', clay: 'sets-amount', carbonate: 'sets-amount',
+  salts: 'may-stop', sar: 'may-stop', 'saturation-na': 'may-stop', 'organic-matter': 'may-halve',
+};
 const MICRO = ['boron', 'zinc', 'manganese', 'copper', 'iron'];
 
 /** The rating and who says so. */
 export function ratingText(r: Rated, where: Where): string {
   const L = where.language;
   if (r.reading.item === 'ph' && r.target) return say(L, 'rating', r.target === 'at' ? 'at-ph' : r.target === 'above' ? 'above-ph' : 'below-ph');
-  if (SETS_LIME.includes(r.reading.item)) return say(L, 'rating', 'sets-lime');
   if (r.reading.item === 'ph-salt' && r.rating === null) return say(L, 'rating', 'salt-ph', { n: SALT_PH.value });
-  if (r.reading.item === 'texture') return say(L, 'rating', 'sets-amount');
+  const decides = DECIDES[r.reading.item];
+  if (decides && (r.rating === null || decides === 'sets-amount')) return say(L, 'rating', decides);
   const dosed = MICRO.includes(r.reading.item) ? `; ${say(L, 'rating', 'not-dosed')}` : '';
   if (r.rating === null) return ELEMENT_OF[r.reading.item] ? say(L, 'rating', 'no-scale') + dosed : say(L, 'rating', 'informs');
   const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');

@@ -40,7 +40,7 @@ function planned(plan: Plan, ctx: Context): Child[] {
     idle.length > 0 ? el('section', {}, el('h3', {}, w('unfed')), ...idle.map((t) => el('p', { class: 'idle' }, el('strong', {}, t.tree.name), ` ${say(L, 'plan', t.need.verdict === 'wait' ? 'wait' : 'nothing', { why: idleReason(t, L) })}`))) : null,
     plan.days.length > 0 ? el('p', { class: 'stop' }, el('strong', {}, `${view.words.stop} `), view.stop) : null,
     el('section', {}, el('h3', {}, w('needs')), el('p', { class: 'hint' }, w('needs-hint')), ...plan.trees.map((t) => needRow(plan, t, w))),
-    view.back.lime.length > 0 ? el('section', {}, el('h3', {}, view.words.limeSulphur), ...view.back.lime.map((line) => el('p', {}, line))) : null,
+    view.back.lime.length > 0 ? el('section', {}, el('h3', {}, view.words.limeSulphur), ...view.back.lime.map(({ text }) => el('p', {}, text))) : null,
     told.length > 0 ? el('section', {}, el('h3', {}, w('worth')), list(told)) : null,
     questions.length > 0 ? el('section', {}, el('h3', {}, w('asked')), list(questions)) : null,
     el('p', {}, button(w('next-sheet'), () => { ctx.go('sheet'); }, { class: 'main' })),

@@ -52,7 +52,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
 
 const headings = (w: Words): View['words'] => ({
   use: w('use'), not: w('not'), stop: w('stop'), how: w('how'), back: w('back'), limeSulphur: w('lime-sulphur'), whySoLittle: w('why-so-little'), short: w('short'), assumed: w('assumed'), measure: w('measure'),
-  test2: w('test2'), slip: w('slip'), cut: w('cut'), caution: w('caution'), year: w('year'), tick: w('tick'), tree: w('tree'), dose: w('dose'), where: w('where'),
+  test2: w('test2'), slip: w('slip'), cut: w('cut'), caution: w('caution'), year: w('year'), tick: w('tick'), tree: w('tree'), dose: w('dose'), where: w('where'), fromTrunk: w('from-trunk'),
 });
 
 const labelOf = (b: Bag): string => (b.label.includes(b.printed) ? b.label : `${b.label} ${b.printed}`);
@@ -81,7 +81,7 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
   if (!first) {
     const amount = t.need.verdict === 'wait' ? w('wait') : w('nothing');
     const where = idleReason(t, language);
-    return { number, name, fed: false, doses: [{ amount, product: '', only: '', cups: '' }], plants: '', where, ring: '', lines: [column(` x  ${number} ${name}`, amount, where)] };
+    return { number, name, fed: false, doses: [{ amount, product: '', only: '', cups: '' }], plants: '', where, ring: '', lines: column(` x  ${number} ${name}`, amount, where) };
   }
   const doses = feeds.map((feed) => ({
     amount: `${showDose(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`,
@@ -90,10 +90,10 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
     cups: feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL, system) }),
   }));
   const plants = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
-  const { where, ring } = ringOn(t, first, number, system, w);
+  const { where, plain, ring } = ringOn(t, first, number, system, w);
   const lines = doses.flatMap((d, k) => {
     const below = [d.product, d.cups].filter(Boolean).join(', ');
-    return [column(k === 0 ? `[ ] ${number} ${name}` : '', [d.amount, plants].filter(Boolean).join(' '), k === 0 ? where : ''), ...(d.only ? [`        ${d.only}`] : []), ...(below ? [`        ${below}`] : [])];
+    return [...column(k === 0 ? `[ ] ${number} ${name}` : '', [d.amount, plants].filter(Boolean).join(' '), k === 0 ? plain : ''), ...[below, d.only].filter(Boolean).map((text) => `        ${text}`)];
   });
   return { number, name, fed: true, doses, plants, where, ring, lines };
 }
@@ -106,17 +106,19 @@ function conditionOf(plan: Plan, t: TreePlan, day: number, w: Words): string {
   return day === first ? w('only-if', { length: showShort(below.value, plan.orchard.where.units) }) : w('only-again', { n: first });
 }
 
-function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric', w: Words): { where: string; ring: string } {
-  if (!feed.ring) return { where: w('tub'), ring: '' };
+function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric', w: Words): { where: string; plain: string; ring: string } {
+  if (!feed.ring) return { where: w('tub'), plain: w('tub'), ring: '' };
   const [from, to] = [showLength(feed.ring.from.value, system), showLength(feed.ring.to.value, system)];
   const radius = t.facts.crown.diameter.value / 2;
   const [shortFrom, shortTo] = showSpan(from, to);
   const label = w('drawing-ring', { from, to, crown: showLength(radius, system) });
   const ring = drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: radius, label, id: `${number}${feed.window.from}` });
-  return { where: w('ring', { from: shortFrom, to: shortTo }), ring };
+  // Under the head of its column it need not be named.
+  return { where: w('why-span', { a: shortFrom, b: shortTo }), plain: w('ring', { from: shortFrom, to: shortTo }), ring };
 }
 
-const column = (left: string, dose: string, right: string): string => `${left.padEnd(23)} ${dose.padEnd(16)} ${right}`;
+/** A long name stands on a line of its own. */
+const column = (left: string, dose: string, right: string): string[] => (left.length > 24 ? [left, ...column('', dose, right)] : [`${left.padEnd(24)} ${dose.padEnd(16)} ${right}`]);
 
 /** The first day by what the buds do, where it falls in its usual window. */
 function whenOf(day: Plan['days'][number], budBreak: string, i: number): 'when' | 'when-first' | 'when-bloom' {
@@ -174,7 +176,7 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
   return {
-    lime: limeOf(plan, w), why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
+    lime: limeOf(plan, w), whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w(afterAmendment.length + awaited.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
       w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),
@@ -231,11 +233,17 @@ function whyOf(plan: Plan, t: TreePlan, w: Words): string {
   const others = (['P2O5', 'K2O'] as const).filter((n) => t.need[n].value > 0 && t.feeds.some((f) => f.bag.grade[n] > 0))
     .map((n) => w(n === 'K2O' ? 'why-potash' : 'why-phosphate', { amount: showNutrient(t.need[n].value, system) })).join(', ');
   if (t.need.nitrogen.none) return w('why-others', { why: say(language, 'none', t.need.nitrogen.none), others });
-  const followed = t.need.nitrogen.followed;
+  return w('why-line', { n: showNutrient(t.need.N.value, system), span: spanOf(plan, t, w), others });
+}
+
+/** Least and most of the other leaflets, where nitrogen is fed. */
+function spanOf(plan: Plan, t: TreePlan, w: Words): string {
+  const { units: system } = plan.orchard.where;
+  const { followed, none } = t.need.nitrogen;
+  if (t.feeds.length === 0 || none) return '';
   const leaflets = t.need.rules.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
   const ends = [leaflets[0], leaflets.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system));
-  const range = ends.length === 0 ? '' : ends[0] === ends[1] ? w('why-span-one', { a: ends[0]! }) : w('why-span', { a: showSpan(ends[0]!, ends[1]!)[0], b: ends[1]! });
-  return w('why-line', { n: showNutrient(t.need.N.value, system), span: range, others });
+  return ends.length === 0 ? '' : ends[0] === ends[1] ? w('why-span-one', { a: ends[0]! }) : w('why-span', { a: showSpan(ends[0]!, ends[1]!)[0], b: ends[1]! });
 }
 
 function slipOf(plan: Plan, w: Words): string[] {

@@ -42,6 +42,7 @@ const TRACE = /\b(?:trace|undetectable|not detected|none detected|below detectio
 const RANGE_LABEL = /(?:\b(?:range|is|are|of|level|levels|between|target)\b|[\s:=])*$/i;
 const DATE = /\b\d{1,4}[/.-]\d{1,2}[/.-]\d{2,4}\b/g;
 const isGerman = (method: Method | null): boolean => method === 'cal' || method === 'dl' || method === 'cacl2';
+const BUFFERS: readonly (Method | null)[] = ['smp', 'sikora', 'mehlich-buffer', 'adams-evans', 'woodruff'];
 const takesClass = (item: Piece['item']): boolean => item === 'ph' || item === 'ph-salt' || item === 'lime' || (item !== 'ratio' && ELEMENT_OF[item] !== undefined);
 const VALUE = new RegExp(`(<=?|>=?|≤|≥|less than|more than|under|over)?\\s*(?<![a-z\\d.,])(-(?=\\.?\\d))?(${NUMBER})(?![\\d:]|[.,']\\d)`, 'gi');
 const SPAN = new RegExp(`(?<![\\d.,a-z])(${NUMBER})\\s*(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d))\\s*(${NUMBER})(?![\\d])`, 'gi');
@@ -275,6 +276,8 @@ function shape(piece: Piece, unit: ReportUnit | null, context: Context, methods:
     return { item: SATURATION_OF[piece.item]!, unit: '%', form: null, method: null };
   }
   if (piece.item === 'ph' || piece.item === 'ph-salt') {
+    // A pH in a buffer's own solution is no soil pH.
+    if (BUFFERS.includes(method)) return { item: 'buffer-ph', unit: 'pH', form: null, method };
     const salt = piece.item === 'ph-salt' || method === 'cacl2' || method === 'kcl';
     return { item: salt ? 'ph-salt' : 'ph', unit: 'pH', form: null, method };
   }
@@ -348,6 +351,7 @@ function slipOf(piece: Piece, own: string, units: readonly Found<ReportUnit>[], 
 
 /** Units of advice: an amount to bring out, never a content of the soil. */
 const RATES: readonly ReportUnit[] = ['lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2'];
+const A_NUMBER = new RegExp(`(?<![\\p{L}\\d.,:])${NUMBER}(?!:)`, 'u');
 /** More unknown words than these beside name and number are prose. */
 const ODD_WORDS = { withUnit: 3, bare: 1 } as const;
 
@@ -357,7 +361,9 @@ function unclear(piece: Piece, text: string, line: Line, file: string): Notice |
   const masked = blank(text, findMethods(text));
   const units = findUnits(masked);
   const bare = blank(masked, units);
-  const number = new RegExp(`(?<![\\p{L}\\d.,])${NUMBER}`, 'u').exec(bare.slice(piece.start));
+  // "Phosphorus Mehlich 3 ppm": the digit of the method is all there is.
+  const outside = blank(blank(text, units), [...text.matchAll(GROUP)].map((m) => ({ start: m.index, end: m.index + m[0].length })));
+  const number = A_NUMBER.exec(bare.slice(piece.start)) ?? (units.length > 0 ? A_NUMBER.exec(outside.slice(piece.start)) : null);
   if (!number || !FILLER.test(bare.slice(0, piece.nameStart)) || units.some((u) => RATES.includes(u.is))) return null;
   const after = bare.slice(piece.start);
   const odd = (blank(after, [...findNames(after), ...findRatings(after)]).match(/\p{L}{2,}/gu) ?? []).filter((w) => !FILLER.test(w));

@@ -29,7 +29,7 @@ type Draft = { name: string; named: boolean; taken?: string; depth?: string; rea
 const HEADING_WORDS = /^(?:[\s:;,.()/|&-]|\b(?:extract(?:able|ion|ant|ed)?|method|methods|results?|in|units?|by|using|with|methode|verfahren|nach|all|values?|nutrients?|soil|test|analysis|available|exchangeable|major|minor|macronutrients|micronutrients|are|given|as|for|the|cations?|anions?|base|saturation|percent|%)\b)*$/i;
 const SATURATION_HEADING = /\b(?:cation|base)\s+saturation\b|\bsaturation\s*%|%\s*saturation|basensattigung/i;
 const SAMPLE = /^\s*(?:sample(?:\s+(?:id|name|no\.?|number|description))?|probe(?:n?[ -]?(?:bezeichnung|nummer|name|nr\.?))?|muestra)\s*(?:[:=#|-]\s*|\s+(?=\d))(.*)$/i;
-const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|date taken|probenahme(?:datum)?|entnahme(?:datum)?|entnommen(?: am)?|datum(?: der (?:probenahme|entnahme))?)\s*[:=|-]?\s*(.+)$/i;
+const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|date taken|probenahme(?:datum)?|entnahme(?:datum)?|entnommen|datum(?: der (?:probenahme|entnahme))?)(?:\s+am\b)?\s*[:=|-]?\s*(.+)$/i;
 const DEPTH = /^\s*(?:depth|sample depth|sampling depth|probenahmetiefe|entnahmetiefe|tiefe)\s*[:=|-]?\s*(\d.*)$/i;
 /** Words of a German report, in which a lone letter A to E is a class. */
 const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
@@ -79,7 +79,7 @@ export function readReport(text: string, file: string): Report {
       notices.push(unsure);
       continue;
     }
-    const meta = metaOf(line.text);
+    const meta = metaOf(line);
     if (meta) {
       if (meta.sample) next(meta.sample);
       // A bare "Datum" may be that of the letter: it never displaces a day of sampling.
@@ -145,26 +145,36 @@ function blankOf(lines: readonly Line[], unread: readonly Unread[]): Line | null
 /** A comment, or a line of the form that nobody filled in. */
 const isFormLine = (text: string): boolean => /^#\s/.test(text) || (/^[^:]*:$/.test(text) && (findNames(text).length > 0 || /^(?:taken|depth|sample)\b/i.test(text)));
 
-/** "5/11/2026" → its days as ISO, one or two; none for another form. */
-function slashed(text: string): string[] {
-  const m = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(text);
-  const days = m ? [isoDate(`${m[3]!}-${m[1]!}-${m[2]!}`), isoDate(`${m[3]!}-${m[2]!}-${m[1]!}`)] : [];
+const GERMAN_MONTHS: Readonly<Record<string, string>> = { marz: 'March', mai: 'May', juni: 'June', juli: 'July', oktober: 'October', dezember: 'December' };
+
+/** A day of sampling as ISO; "5/11/2026" gives both its days, another text none. */
+function daysOf(text: string): string[] {
+  const m = /^(\d{1,2})\/(\d{1,2})\/((?:20)?\d{2})$/.exec(text);
+  const year = m?.[3]!.padStart(4, '20');
+  const days = m ? [isoDate(`${year!}-${m[1]!}-${m[2]!}`), isoDate(`${year!}-${m[2]!}-${m[1]!}`)]
+    : [isoDate(text.replace(/[a-z]+/i, (w) => GERMAN_MONTHS[w.toLowerCase()] ?? w).replace(/(?<=^\d{1,2}\.\d{1,2}\.)(?=\d{2}$)/, '20'))];
   return [...new Set(days.filter((d) => d !== null))];
 }
 
 /** A day of sampling that America and Europe read differently. */
 function dateTwoWays(line: Line, file: string): Notice | null {
   const said = TAKEN.exec(line.text)?.[1]!.replace(/\|/g, ' ').trim();
-  const days = said ? slashed(said) : [];
+  const days = said ? daysOf(said) : [];
   if (!said || days.length < 2) return null;
   const start = line.text.lastIndexOf(said);
   return notice('taken-two-ways', 'warning', { read: said, a: days[0]!, b: days[1]! }, placeIn(file, line.number, line.raw, start, start + said.length));
 }
 
-function metaOf(text: string): { sample?: string; taken?: string; depth?: string; rest?: string } | null {
+/** A piece of a prepared line with its letters as typed, accents and all. */
+function asTyped(piece: string, line: Line): string {
+  const at = line.text.indexOf(piece);
+  return at >= 0 ? piece.replace(/[\s\S]/g, (c, i: number) => (/\p{L}/u.test(line.raw[at + i]!) ? line.raw[at + i]! : c)) : piece;
+}
+
+function metaOf(line: Line): { sample?: string; taken?: string; depth?: string; rest?: string } | null {
+  const { text } = line;
   const taken = TAKEN.exec(text);
-  const said = taken ? taken[1]!.replace(/\|/g, ' ').trim() : '';
-  const date = isoDate(said) ?? slashed(said)[0];
+  const date = taken ? daysOf(taken[1]!.replace(/\|/g, ' ').trim())[0] : null;
   if (date) return { taken: date };
   const depth = DEPTH.exec(text);
   if (depth) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
@@ -176,7 +186,8 @@ function metaOf(text: string): { sample?: string; taken?: string; depth?: string
   const sample = numbered ? numbered[2]! : /^\d+$/.test(name) ? `sample ${name}` : name;
   if (!sample || findNames(text).some((n) => n.is.item === 'ph' && /\d/.test(text.slice(n.end)))) return null;
   const rest = cells.filter((_, i) => i !== at).join('|');
-  return rest.trim() ? { sample, rest } : { sample };
+  const named = asTyped(sample, line);
+  return rest.trim() ? { sample: named, rest } : { sample: named };
 }
 
 /** `phosphorus method: Mehlich 3`, `calcium unit: ppm`, `phosphorus method: unknown`. */

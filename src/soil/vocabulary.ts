@@ -146,7 +146,7 @@ const VALUE_LETTER = /[\d%)]([\s|]{0,24})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)]))/g
 const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', f: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
 
 /** A class by its letter alone, "38 mg/100 g D" or "hoch (D)": the end of a piece, and a value between the name and it ("Bor (B)" is a symbol). */
-const LONE_LETTER = /(?:\(([A-F])\)|(?<![\w(./-])([A-F]))(?=\s{0,24}(?:$|[|;,](?!\s{0,24}[<>]?\s?\d)|\(|  ))/g;
+const LONE_LETTER = /(?:[([]([A-F])[)\]]|(?<![\w(./-])([A-F]))(?=\s{0,24}(?:$|[|;,](?!\s{0,24}[<>]?\s?\d)|\(|  ))/g;
 
 export function findClasses(text: string): Found<Rating>[] {
   const found = [...text.matchAll(LONE_LETTER)];

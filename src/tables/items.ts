@@ -113,7 +113,7 @@ const oxide = (item: Item, form: Oxide, ...names: string[]): Name[] => names.map
 
 export const NAMES: readonly Name[] = [
   ...plain('ph', 'soil ph', 'ph-wert', 'ph wert', 'water ph', 'ph value', 'soil reaction', 'phw', 'ph'),
-  ...plain('ph-salt', 'salt ph', 'phs', 'phca'),
+  ...plain('ph-salt', 'soil ph (salt)', 'ph (salt)', 'ph in salt', 'salt ph', 'phs', 'phca'),
   ...plain('buffer-ph', 'buffer ph', 'buffer index', 'bph', 'lime test index', 'lime index', 'lti', 'smp ph', 'ph buffer', 'buffer-ph', 'smp buffer', 'sikora buffer'),
   { name: 'smp buffer ph', item: 'buffer-ph', method: 'smp' }, { name: 'sikora buffer ph', item: 'buffer-ph', method: 'sikora' }, { name: 'sikora ph', item: 'buffer-ph', method: 'sikora' }, { name: 'mehlich buffer ph', item: 'buffer-ph', method: 'mehlich-buffer' },
   { name: 'adams-evans buffer ph', item: 'buffer-ph', method: 'adams-evans' }, { name: 'woodruff buffer ph', item: 'buffer-ph', method: 'woodruff' }, { name: 'ph smp', item: 'buffer-ph', method: 'smp' },

@@ -278,7 +278,7 @@ export const enUS = {
   rating: {
     'very-low': 'very low', low: 'low', medium: 'medium', optimum: 'enough', high: 'high', 'very-high': 'very high',
     'by-word': '(lab\'s word)', 'by-range': '(lab\'s range)', 'by-scale': '({source})', 'by-index': '(index)',
-    'no-scale': 'not rated', 'not-dosed': 'never dosed', informs: 'changes nothing here', 'salt-ph': 'rated about {n} higher, as in water', 'sets-amount': 'sets how much lime or sulfur', 'sets-lime': 'sets the lime where the pH is low', 'below-ph': 'below what fruit likes', 'at-ph': 'fine for most fruit', 'above-ph': 'above what fruit likes',
+    'no-scale': 'not rated', 'not-dosed': 'never dosed', informs: 'changes nothing here', 'salt-ph': 'rated about {n} higher, as in water', 'sets-amount': 'sets how much lime or sulfur', 'may-stop': 'stops feeding where it is too high', 'may-halve': 'halves the nitrogen where it is over 5 %', 'sets-lime': 'sets the lime where the pH is low', 'below-ph': 'below what fruit likes', 'at-ph': 'fine for most fruit', 'above-ph': 'above what fruit likes',
   },
   none: {
     'planting-year': 'newly planted: nothing this year', 'fed-lawn': 'the fed lawn feeds it', 'pruned-hard': 'pruned hard: it will grow by itself',
@@ -315,15 +315,15 @@ export const enUS = {
   },
   sheet: {
     feeding: 'FEEDING {year}', made: 'Made {day}. Throw older sheets away.', test: 'Soil test: {day}', 'no-test': 'No soil test', use: 'USE', not: 'NOT',
-    'not-p': '[bags|{bags}; ]any bag with a middle number above 0[zones| in {zones}]: the soil has enough phosphorus already', 'not-p-but': 'more of this than the sheet says: the soil has enough phosphorus already. A bag with 0 in the middle, such as 21-0-0, would be better', 'not-weed': 'weed-and-feed: its weed killer reaches the tree',
+    'not-p': '[bags|{bags}; ]any bag with a middle number above 0: [zones|in {zones} ]the soil has enough phosphorus already', 'not-p-but': 'more of this than the sheet says: the soil has enough phosphorus already. A bag with 0 in the middle, such as 21-0-0, would be better', 'not-weed': 'weed-and-feed: its weed killer reaches the tree',
     day: 'DAY {n}', when: 'about {window}', 'when-first': 'as buds show green, about {window}', 'when-bloom': 'at bloom, about {window}', weigh: 'Damp ground, rain due. Weigh out {amounts}.',
-    nothing: 'NOTHING', wait: 'WAIT', about: '[cups|about {cups}]', ring: 'ring {from} to {to} from the trunk', tub: 'on the mix in the tub', each: 'each of {count}', 'only-if': 'only if last year\'s shoots were under {length}', 'only-again': 'if fed on day {n}',
+    nothing: 'NOTHING', wait: 'WAIT', about: '[cups|about {cups}]', ring: 'ring {from} to {to} from the trunk', 'from-trunk': 'from the trunk', tub: 'on the mix in the tub', each: 'each of {count}', 'only-if': 'only if last year\'s shoots were under {length}', 'only-again': '(if fed on day {n})',
     done: 'Done on ____________  by ____________', 'bag-weighs': 'bag weighs now ____________', stop: 'STOP', 'stop-text': 'No nitrogen after {day}, even if a day was missed.', 'stop-citrus': 'Citrus: {day}.', how: 'HOW',
     'how-text': 'Pull mulch back. Spread evenly over the ring. Mulch back. Water. Nothing against the trunk. Cups are rough: weigh. Skip it if the ground is dry, frozen or flooded, or a storm is due.',
     lost: 'Frost took the crop? Leave out every later dose.',
     back: 'Back of the sheet', 'lime-sulphur': 'LIME, SULFUR', 'lime-none': 'Neither. pH {values} suits what grows there.', 'lime-fine': '{trees}: neither; pH {values} suits. Keep lime off where none is written.', 'lime-unknown': 'No pH on the report.', 'lime-dose': '{tree}: {amount}[each| {each}] {material}, ring {from} to {to}, {window}',
     'lime-once': 'Once only: test the soil again before any more. Keep lime a month apart from feed.',
-    'why-so-little': 'WHY SO LITTLE', 'why-line': '{n} of nitrogen[span| (other leaflets for this tree: {span})][others|, {others}].', 'why-others': 'no nitrogen, {why}; {others}.', 'why-potash': '{amount} of potash (K2O)', 'why-phosphate': '{amount} of phosphate (P2O5)', 'why-span-one': '{a}', 'why-span': '{a} to {b}', 'why-none': '{why}.',
+    'why-so-little': 'WHY SO LITTLE', 'why-lead': 'In parentheses: what other leaflets give such a tree.', 'why-line': '{n} of nitrogen[span| ({span})][others|, {others}].', 'why-others': 'no nitrogen, {why}; {others}.', 'why-potash': '{amount} of potash (K2O)', 'why-phosphate': '{amount} of phosphate (P2O5)', 'why-span-one': '{a}', 'why-span': '{a} to {b}', 'why-none': '{why}.',
     assumed: 'ASSUMED', 'assumed-crown': '{tree}: crown {length} across.', 'assumed-bud-break': 'Buds break about {day}.', 'assumed-first-frost': 'First frost about {day}.', 'assumed-lawn': 'Lawn fed yearly.', 'assumed-shoots': '{tree}: shoots of {year}.',
     measure: 'MEASURE', 'measure-text': 'In fall, new shoots: {trees}', test2: 'TEST AGAIN', 'test-again': 'fall {year}', 'test-again-layers': 'fall {year}, the top 2 in (5 cm) and what is below apart, where lime or sulfur went on', slip: 'STORE SLIP', cut: 'cut here',
     'slip-line': '{bags} {unit} {bag}[cost|, about {cost}]. Need {need}; {left} left over.', 'slip-keeps': 'Kept dry, leftovers keep.', 'slip-unknown': '{bag}, {need}.', 'slip-shed': '{bag}: enough in the shed.', 'slip-none': 'Nothing to buy.', 'slip-other': 'Another grade? Middle number 0, no weed killer; ask Medlar.', 'slip-other-p': 'Another grade? No weed killer; ask Medlar.',

@@ -57,6 +57,14 @@ describe('nearest', () => {
     const w = weigh({ N: 50 }, [bagOf('0-46-0')], solve);
     expect(w).toMatchObject({ bags: [{ g: 0 }], short: { N: 50, P2O5: 0, K2O: 0 }, limiting: null, covering: null });
   });
+  test('what is unwanted weighs more than nearness', () => {
+    // 12-8-16 carries P2O5; of 0-0-30, 15 g K2O are 50 g, and all 20 g of N stay short.
+    const w = weigh({ N: 20, P2O5: 0, K2O: 15 }, [bagOf('12-8-16'), bagOf('0-0-30')], solve);
+    expect(w.bags.map((b) => b.g)).toEqual([0, expect.closeTo(50, 9)]);
+    expect(w).toMatchObject({ short: { N: expect.closeTo(20, 9), P2O5: 0, K2O: 0 }, over: { N: 0, P2O5: 0, K2O: 0 } });
+    // Nothing else is left: 10-10 for 20 and 0 g is nearest at (20 × 10 %) ÷ (2 × 1 %) = 100 g.
+    expect(amounts({ N: 20, P2O5: 0 }, ['10-10-0', '0-0-30'])).toEqual([expect.closeTo(100, 9), 0]);
+  });
   test('an unwanted nutrient limits a single bag to nothing', () => {
     expect(weigh({ N: 50, P2O5: 0 }, [bagOf('10-10-10')], solve).limiting).toEqual({ nutrient: 'P2O5', g: 0 });
   });
@@ -96,12 +104,23 @@ describe('any bags', () => {
     fc.assert(fc.property(fc.array(anyBag, { minLength: 1, maxLength: 4 }), need, fc.array(fc.array(fc.double({ min: 0, max: 2, noNaN: true }), { minLength: 4, maxLength: 4 }), { minLength: 20, maxLength: 20 }), (bags, goal, trials) => {
       const best = weigh(goal, bags, solve).bags.map((b) => b.g);
       const size = Math.max(...Object.values(goal));
+      // Where an unwanted nutrient was kept out, only amounts that keep it out too are held against it.
+      const kept = NUTRIENTS.filter((n) => goal[n] === 0 && brings(bags, best, n) === 0);
+      const may = bags.map((b) => kept.every((n) => b.grade[n] === 0));
       for (const t of trials) {
         // Far from the answer and close to it.
-        for (const other of [bags.map((_, i) => t[i]! * size * 5), best.map((g, i) => Math.max(0, g + (t[i]! - 1) * 0.01 * (g + size))), best.map((g, i) => g * t[i]!)]) {
+        for (const other of [bags.map((_, i) => t[i]! * size * 5), best.map((g, i) => Math.max(0, g + (t[i]! - 1) * 0.01 * (g + size))), best.map((g, i) => g * t[i]!)].map((o) => o.map((g, i) => (may[i] ? g : 0)))) {
           expect(miss(goal, bags, best)).toBeLessThanOrEqual(miss(goal, bags, other) + 1e-7 * size);
         }
       }
+    }));
+  });
+  test('what is unwanted stays out as long as the bags without it bring anything wanted', () => {
+    fc.assert(fc.property(fc.array(anyBag, { minLength: 1, maxLength: 6 }), need, (bags, goal: Record<string, number>) => {
+      const unwanted = NUTRIENTS.filter((n) => goal[n] === 0);
+      const clean = bags.some((b) => unwanted.every((n) => b.grade[n] === 0) && NUTRIENTS.some((n) => (goal[n] ?? 0) > 0 && b.grade[n] > 0));
+      const w = weigh(goal, bags, solve);
+      if (clean) for (const n of unwanted) expect(w.supplied[n]).toBe(0);
     }));
   });
   test('the order of the bags does not change the amounts', () => {
@@ -150,6 +169,11 @@ describe('at the command line', () => {
     expect(text.code).toBe(0);
     expect(json.json.result.short.N).toBeGreaterThan(0);
     expect(text.stdout).toMatch(/oz P2O5 over/);
+  });
+  test('what comes along unnamed is told', async () => {
+    // 100 g of N at 20 % are 500 g; 5 % of them is 25 g.
+    expect((await medlar(['weigh', '100 g N', '20-5-0'])).stdout).toContain('also brings 25 g P2O5.');
+    expect((await medlar(['weigh', '100 g N', '20-0-0'])).stdout).not.toContain('also');
   });
   test('in pounds where pounds were typed, in grams where grams were', async () => {
     expect((await medlar(['weigh', '2 lb N', '20-0-0'])).stdout).toContain('10 lb 20-0-0');

@@ -37,12 +37,31 @@ const LONG: Files = {
   'soil.txt': 'Sample 1: Row\ntaken: 3 Nov 2025\ndepth: 6 in\npH 6.4\nPhosphorus 164 ppm = very high\nPotassium 180 ppm (120-200)\nOrganic matter 4.1%\n',
 };
 
+/** Seven plants, three bags, four working days, rows of several, lime and sulphur, and a long name. */
+const SEVEN: Files = {
+  'orchard.yaml': [
+    'orchard: Seven', 'where: Ohio, US', 'bud-break: 12 April', 'first-frost: 12 October', 'soil:', '  garden: soil.txt', 'trees:',
+    '  Schattenmorelle an der Mauer: sour cherry, planted 2018, 12 ft across, mulch, bearing',
+    '  Boskoop: apple, standard, planted 2014, 16 ft across, mulch, fruit 80 lb 2025',
+    '  Gate apple: 5 apple, semi-dwarf, planted 2019, 12 ft across, mulch',
+    '  Peach: peach, planted 2022, 8 ft across, bare',
+    '  Plum row: 3 plum, planted 2020, 9 ft across, mulch',
+    '  Blueberries: 6 blueberry, planted 2022, 3.5 ft across, mulch',
+    '  Lemon: lemon, tub 60 L',
+    'shed:', '  - Bone meal, 3-15-0, 5 lb, half left',
+    'store:', '  - Balanced, 10-10-10, 40 lb, $21.50', '  - Sulphate of ammonia, 21-0-0 +24S, 4 lb, $9', '  - Sulphate of potash, 0-0-50, 5 lb, $12', '  - Coated citrus feed, 17-4-10, 1 lb, slow release, $8', '',
+  ].join('\n'),
+  'soil.txt': 'taken: 3 Nov 2025\ndepth: 6 in\npH 5.7\nPhosphorus 164 ppm = very high\nPotassium 60 ppm (120-200)\nOrganic matter 4.1%\ntexture: sand\n',
+};
+
 const SHEETS: readonly { name: string; files: Files; paper: Paper; large?: true; pages: readonly [number, number] }[] = [
   { name: 'chapel-bank', files: sample('chapel-bank'), paper: 'letter', pages: [2, 2] },
   { name: 'chapel-bank', files: sample('chapel-bank'), paper: 'a4', pages: [2, 2] },
   { name: 'chapel-bank', files: sample('chapel-bank'), paper: 'letter', large: true, pages: [2, 5] },
-  { name: 'two-gullies', files: sample('two-gullies'), paper: 'letter', pages: [2, 5] },
-  { name: 'two-gullies', files: sample('two-gullies'), paper: 'a4', pages: [2, 5] },
+  { name: 'two-gullies', files: sample('two-gullies'), paper: 'letter', pages: [2, 3] },
+  { name: 'two-gullies', files: sample('two-gullies'), paper: 'a4', pages: [2, 3] },
+  { name: 'seven', files: SEVEN, paper: 'letter', pages: [2, 3] },
+  { name: 'seven', files: SEVEN, paper: 'a4', pages: [2, 3] },
 ];
 const titleOf = (s: { name: string; paper: string; large?: true }): string => `${s.name}-${s.paper}${s.large ? '-large' : ''}`;
 
@@ -70,12 +89,13 @@ function written(g: number, metric: boolean): string {
 
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 
-/** How many rows a text holds for a dose: the tree's name in capitals, then the amount, before any other tree's name. */
+/** How many rows the front holds for a dose: the tree's name in capitals, then the amount, before any other tree's name. */
 function rowsFor(text: string, tree: string, amount: string, trees: readonly string[]): number {
   const others = trees.map((t) => t.toUpperCase().replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('|');
   const name = tree.toUpperCase().replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
   const figure = amount.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-  return [...flat(text).matchAll(new RegExp(`\\b${name} (?:(?!${others}).)*?(?<![\\d./] ?)${figure}(?![\\w/])`, 'g'))].length;
+  const front = flat(text).split(/LIME, SUL(?:F|PH)UR/)[0]!;
+  return [...front.matchAll(new RegExp(`\\b${name} (?:(?!${others}).)*?(?<![\\d./] ?)${figure}(?![\\w/])`, 'g'))].length;
 }
 
 async function readPdf(bytes: Buffer): Promise<{ pages: { text: string; width: number; height: number }[]; tagged: boolean }> {
@@ -150,6 +170,8 @@ describe.skipIf(none)('the sheet in a browser', () => {
       expect(pdf.pages.filter((p) => p.text.trim() === '')).toEqual([]);
       expect(pdf.pages.length).toBeGreaterThanOrEqual(least);
       expect(pdf.pages.length).toBeLessThanOrEqual(most);
+      // The back begins a page of its own, and is one page (sketches.md).
+      if (!large) expect(pdf.pages.map((p) => /^LIME, SUL(?:F|PH)UR/.test(p.text.trim()))).toEqual(pdf.pages.map((_, i) => i === pdf.pages.length - 1));
 
       const plan = (await medlar(['plan', '--json'], files)).json.result as { trees: { name: string }[]; days: { doses: Dose[] }[] };
       const plain = (await medlar(['sheet', '--as', 'text'], files)).stdout;
@@ -225,6 +247,27 @@ describe.skipIf(none)('the sheet in a browser', () => {
       expect(pages.filter((p) => p.text.includes(line)).length).toBe(spanned.length);
     } finally {
       await opened.close();
+    }
+  });
+
+  // Said of a sheet by its readers: a grower finds the box, the bag at hand and the reason, each once.
+  it('says each thing once, with boxes that are drawn', async () => {
+    const html = (await htmlOf(SEVEN, 'letter')).replaceAll('\u00a0', ' ');
+    const plain = flat((await medlar(['sheet', '--as', 'text'], SEVEN)).stdout);
+    const plan = (await medlar(['plan', '--json'], SEVEN)).json.result as { days: { doses: Dose[] }[]; buy: unknown[] };
+    expect(plan.days.length).toBe(4);
+    expect(new Set(plan.days.flatMap((d) => d.doses.map((x) => x.bag))).size).toBe(3);
+    expect(html).not.toMatch(/\[ \]/);
+    expect(html.match(/<p><span class="box"[^>]*><\/span> (?:Boskoop|Gate apple|Blueberries): /g)?.length).toBe(3);
+    for (const text of [html, plain]) {
+      expect(text).toMatch(/Bone meal 3-15-0, Balanced 10-10-10; any bag with a middle number above 0/);
+      expect(text).not.toMatch(/\d\.\d{3,}/);
+      expect(text.match(/no listed bag brings it/g)?.length).toBe(1);
+      expect(text).toMatch(/Boskoop: [^;]*October-\d+ December 2026/);
+      expect(text).toMatch(/of potash \(K2O\)/);
+      // Four trees of bearing age have the condition on their first day; later days refer to that day.
+      expect(text.match(/only if last year(?:'|&#x27;)s shoots were under 8 in/g)?.length).toBe(4);
+      expect(text.match(/if fed on day 2/g)?.length).toBe(2);
     }
   });
 });

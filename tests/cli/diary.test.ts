@@ -30,7 +30,7 @@ describe('writing', () => {
       expect(file(folder)).toBe(`${HEAD}2026-03-01,Gate apple,fed,Sulphate of ammonia,12 oz,\n`);
       // Without quotation marks round the sentence, as it is typed in a hurry.
       expect((await run('diary', 'shoots', 'Gate', 'apple', '7', 'in')).stdout).toBe('Written: 14 March, Gate apple, shoots 7 in.\n');
-      expect((await run('diary', 'fed Blueberries 2 oz 21-0-0')).stdout).toBe('Written: 14 March, Blueberries, fed 2 oz each Sulphate of ammonia.\n');
+      expect((await run('diary', 'fed Blueberries 2 oz each 21-0-0')).stdout).toBe('Written: 14 March, Blueberries, fed 2 oz each Sulphate of ammonia.\n');
       expect((await run('diary', 'note Gate apple scab on 3 November 2025')).stdout).toBe('Written: 3 November 2025, Gate apple, note: scab.\n');
       const shown = await run('diary');
       expect(shown.stdout.split('\n')).toEqual([
@@ -82,6 +82,65 @@ describe('writing', () => {
     expect(text.stderr).toContain(hint);
   });
 
+  test('the same on the same day is refused, unless it is said', async () => {
+    await inFolder(FILES, async (folder, run) => {
+      await run('diary', 'fed Gate apple 1 oz 21-0-0');
+      const before = file(folder);
+      const second = await run('diary', 'Fed the gate apple with 1 oz sulphate of ammonia');
+      held(second);
+      expect(second.code).toBe(3);
+      expect(second.stderr).toContain('line 2');
+      expect(second.stderr).toContain('--again');
+      expect(file(folder)).toBe(before);
+      expect((await run('diary', 'fed Gate apple 1 oz 21-0-0 on 13 March')).code).toBe(0);
+      expect((await run('diary', 'fed Gate apple 1 oz 21-0-0', '--again')).code).toBe(0);
+      expect(file(folder).split('\n')).toHaveLength(5);
+    });
+    expect((await medlar(['diary', '-'], FILES, 'note Gate apple scab\nnote Gate apple scab\n')).code).toBe(3);
+  });
+
+  test('lime on blueberries is written, and asked about', async () => {
+    for (const [sentence, warns] of [['limed Blueberries 2 oz each', true], ['limed bank 8 oz in all', true], ['limed everything', true], ['limed Gate apple 2 oz', false]] as const) {
+      const { text, notices } = await both(['diary', sentence], FILES);
+      expect([sentence, text.code, notices.map((n) => n.code)]).toEqual([sentence, 0, warns ? ['diary-limed-sour'] : []]);
+      expect(text.stdout.includes('acid soil')).toBe(warns);
+    }
+  });
+
+  test('a zone\'s lime in all is shared by the number of plants', async () => {
+    // One apple, one plum and six blueberries stand on the bank: 8 lb ÷ 8.
+    await medlar(['diary', 'limed bank 8 lb in all'], FILES, '', (folder) => { expect(file(folder)).toBe(`${HEAD}2026-03-14,bank,limed,,1 lb,\n`); });
+  });
+
+  test('undo tells which line to take out, and takes none', async () => {
+    await inFolder(FILES, async (folder, run) => {
+      expect((await run('diary', 'undo')).code).toBe(0);
+      await run('diary', 'note frost');
+      await run('diary', 'shoots Gate apple 7 in');
+      const before = file(folder);
+      const said = await run('diary', 'undo last');
+      held(said);
+      expect(said.code).toBe(0);
+      expect(said.stdout).toContain('line 3');
+      expect(said.stdout).toContain('2026-03-14,Gate apple,shoots,,7 in,');
+      expect(file(folder)).toBe(before);
+    });
+  });
+
+  test('--help shows six sentences, each of which is read', async () => {
+    const { stdout } = await medlar(['diary', '--help']);
+    const examples = [...stdout.matchAll(/medlar diary "(.+)"/g)].map((m) => m[1]!);
+    expect(examples).toHaveLength(6);
+    const files = { ...FILES, 'orchard.yaml': FILES['orchard.yaml'].replaceAll('bank', 'top strip') };
+    for (const example of examples.filter((e) => !e.startsWith('day'))) expect([example, (await medlar(['diary', example], files)).code]).toEqual([example, 0]);
+  });
+
+  test('metric examples where the orchard is metric', async () => {
+    const { stderr } = await medlar(['diary', 'hello'], { ...FILES, 'orchard.yaml': FILES['orchard.yaml'].replace('Ohio, US', 'Kent, UK') });
+    expect(stderr).toContain('kg');
+    expect(stderr).not.toMatch(/\d (?:oz|lb|in)\b/);
+  });
+
   test('no orchard, no diary', async () => { expect((await both(['diary', 'fed Gate apple'], {})).text.code).toBe(5); });
 });
 
@@ -112,6 +171,24 @@ describe('day N done', () => {
       expect((await run('diary', 'did day 1', '--again')).code).toBe(0);
       expect(file(folder).length).toBeGreaterThan(before.length);
     });
+  });
+
+  test('some trees left out may follow, and only they', async () => {
+    await inFolder(FILES, async (folder, run) => {
+      const trees = (text: string): string[] => text.trim().split('\n').slice(1).filter((l) => l.endsWith(',day 1')).map((l) => l.split(',')[1]!);
+      const all = [...new Set(((await run('plan', '--json')).json.result.days[0] as { doses: { tree: string }[] }).doses.map((d) => d.tree))];
+      expect(all.length).toBeGreaterThan(1);
+      expect((await run('diary', 'day 1 done except Gate apple')).code).toBe(0);
+      expect([...new Set(trees(file(folder)))].sort()).toEqual(all.filter((t) => t !== 'Gate apple').sort());
+      expect((await run('diary', 'day 1 done')).code).toBe(0);
+      expect([...new Set(trees(file(folder)))].sort()).toEqual([...all].sort());
+      const third = await run('diary', 'day 1 done');
+      expect(third.code).toBe(3);
+      expect(third.stderr).toContain('Day 1 stands in the diary already');
+    });
+    const { text } = await both(['diary', 'day 1 done without bank'], FILES);
+    expect(text.code).toBe(3);
+    expect(text.stderr).toContain('Gate apple');
   });
 
   test('twice in one breath is refused too', async () => {

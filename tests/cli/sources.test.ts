@@ -73,6 +73,21 @@ describe('search', () => {
     for (const r of pear.rows!) expect(`${r.what} ${r.at}`).toContain('pear');
   });
 
+  test('as text at most twelve rows of a publication, in plain words; as JSON all', async () => {
+    const text = (await medlar(['sources', 'lime', 'oregon-em9585'])).stdout;
+    const { rows } = await one('oregon-em9585');
+    expect(rows!.length).toBeGreaterThan(12);
+    expect(text.match(/^ {6}(?=\S+: )/gm)).toHaveLength(12);
+    expect(text).toContain(`${rows!.length - 12} more`);
+    expect((await medlar(['sources', 'umass'])).stdout).toContain('umass potassium very low up to  50 ppm');
+  });
+
+  test('suggestions are publications, crops and tables, no parts of a row', async () => {
+    // "bulk", "half" and "talk" stand within rows or names only.
+    for (const word of ['kalk', 'hallf']) expect((await medlar(['sources', word])).stdout).not.toContain('Did you mean');
+    expect((await medlar(['sources', 'michgan'])).stdout).toContain('michigan');
+  });
+
   test('nothing found: exit 0, an empty list, a word that would find something', async () => {
     const { code, json } = await medlar(['sources', 'chery', '--json']);
     expect([code, json.ok, json.result.sources]).toEqual([0, true, []]);

@@ -80,3 +80,8 @@ test('a diary with a broken line: named, kept byte for byte, and the rest counts
   expect(plan.json.notices.some((n) => n.file === 'diary.csv' && n.line === 3)).toBe(true);
   expect(plan.json.result.trees[0].feeds).toEqual([]);
 });
+
+test.each([['pH (SMP) 6.4', 'smp'], ['SMP buffer pH 6.4', 'smp'], ['Sikora Buffer pH: 6.4', 'sikora'], ['Mehlich Buffer pH 6.4', 'mehlich-buffer'], ['Buffer pH (Woodruff) 6.4', 'woodruff']])('%s is a buffer pH, never the soil\'s', async (line, method) => {
+  const { json } = await medlar(['read', '-', '--json'], {}, `pH 5.2\n${line}\n`);
+  expect(json.result.samples[0].readings.map((r: { item: string; value: number; method: string | null }) => [r.item, r.value, r.method])).toEqual([['ph', 5.2, null], ['buffer-ph', 6.4, method]]);
+});

@@ -66,6 +66,8 @@ describe('a broken line is told at its place; the rest is read', () => {
     ['2026-04-14,Gate apple,fed,,12,', 'diary-amount', 28], ['2026-04-14,Gate apple,fed,,a lot,', 'diary-amount', 28], ['2026-04-14,Gate apple,shoots,,7 oz,', 'diary-amount', 31], ['2026-04-14,Gate apple,crop,,2 cups,', 'diary-amount', 29],
     ['2026-04-14,Gate apple,fed,,"1,250 g",', 'number-two-ways', 28],
     ['2026-04-14,,fed,,12 oz,', 'diary-trees', 12],
+    // More than the most by plain sense: 20 kg of feed, 4 m of shoot, 500 kg of fruit (practice).
+    ['2026-04-14,Gate apple,fed,,1500 kg,', 'diary-too-much', 28], ['2026-04-14,Gate apple,shoots,,50 ft,', 'diary-too-much', 31], ['2026-04-14,Gate apple,crop,,5000 lb,', 'diary-too-much', 29],
     ['2026-04-14,"Gate apple,fed,,12 oz,', 'diary-quote', 12], ['2026-04-14,"Gate" apple,fed,,12 oz,', 'diary-quote', 12],
   ] as const)('%s', (line, code, column) => {
     const { entries, notices } = read(good, line, good);

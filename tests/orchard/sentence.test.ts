@@ -43,23 +43,30 @@ describe('what was done', () => {
     ['fed Gate apple 2 cups Bone meal', { bag: 'Bone meal', amount: '2 cups' }, null],
     ['fed Gate apple 12 1/2 oz 21-0-0', { amount: '12 1/2 oz' }, 12.5 * OZ],
     ['fed Gate apple 1 lb 4 oz 21-0-0', { amount: '1 lb 4 oz' }, 20 * OZ],
-    ['top strip fed 1/2 lb ;', { amount: '1/2 lb' }, 8 * OZ],
+    ['top strip fed 1/2 lb each ;', { amount: '1/2 lb' }, 8 * OZ],
     ['fed Gate apple 2,5 kg compost', { amount: '2,5 kg', bag: 'compost' }, 2500],
     ['fed Gate apple 350g 5-10-5', { amount: '350g', bag: '5-10-5' }, 350],
     ['fed Gate apple 1/2 lb 10-10-10', { amount: '1/2 lb', bag: '10-10-10' }, 8 * OZ],
     ['fed Gate apple 12 oz Sulphate of ammonia 21-0-0', { bag: 'Sulphate of ammonia' }, 12 * OZ],
     ['fed Gate apple 12 oz blood meal', { bag: 'blood meal' }, 12 * OZ],
-    ['fed Blueberries 2 oz sulphate of ammonia', { trees: ['Blueberries'], amount: '2 oz' }, 2 * OZ],
+    ['fed Blueberries 2 oz each sulphate of ammonia', { trees: ['Blueberries'], amount: '2 oz' }, 2 * OZ],
     ['fed Blueberries 12 oz in all of sulphate of ammonia', { trees: ['Blueberries'], amount: '2 oz' }, 2 * OZ],
     ['fed Blueberries 600 g balanced altogether', { amount: '100 g', bag: 'Balanced' }, 100],
-    ['limed top strip 5 lb garden lime', { trees: ['top strip'], what: 'limed', bag: 'garden lime', amount: '5 lb' }, 80 * OZ],
+    ['limed top strip 5 lb each garden lime', { trees: ['top strip'], what: 'limed', bag: 'garden lime', amount: '5 lb' }, 80 * OZ],
     ['limed top strip 8 lb garden lime in total', { amount: '1 lb' }, 16 * OZ],
-    ['sulphured Blueberries 4 oz', { what: 'sulphured', trees: ['Blueberries'], bag: null }, 4 * OZ],
-    ['sulfured Blueberries 4 oz', { what: 'sulphured' }, 4 * OZ],
+    ['sulphured Blueberries 4 oz each', { what: 'sulphured', trees: ['Blueberries'], bag: null }, 4 * OZ],
+    ['sulfured Blueberries 4 oz each', { what: 'sulphured' }, 4 * OZ],
     ['crop Gate apple 40 lb', { what: 'crop', trees: ['Gate apple'], amount: '40 lb' }, 640 * OZ],
     ['Gate apple gave 40 lb', { what: 'crop', trees: ['Gate apple'], amount: '40 lb' }, 640 * OZ],
     ['Gate apple crop none', { what: 'crop', amount: 'none' }, 0],
     ['Gate apple crop light', { what: 'crop', amount: 'light' }, null],
+    ['harvested Gate apple 40 lb', { what: 'crop', trees: ['Gate apple'], amount: '40 lb' }, 640 * OZ],
+    ['Gate apple picked 40 lb', { what: 'crop', amount: '40 lb' }, 640 * OZ],
+    ['crop Gate apple 0', { what: 'crop', amount: 'none' }, 0],
+    ['Blueberries 2 oz each Sulphate of ammonia', { what: 'fed', trees: ['Blueberries'], bag: 'Sulphate of ammonia', amount: '2 oz' }, 2 * OZ],
+    ['Gate apple 12 oz 5-10-5', { what: 'fed', trees: ['Gate apple'], bag: '5-10-5', amount: '12 oz' }, 12 * OZ],
+    ['limed all trees', { what: 'limed', trees: KNOWN.trees.map((t) => t.name), amount: null }, null],
+    ['fed Gate apple 44 lb compost', { amount: '44 lb' }, 704 * OZ],
     ['crop Gate apple heavy', { what: 'crop', amount: 'heavy' }, null],
     ['Blueberries gave 12 lb in all', { what: 'crop', amount: '2 lb' }, 32 * OZ],
     ['crop Blueberries 2 lb each', { what: 'crop', amount: '2 lb' }, 32 * OZ],
@@ -99,6 +106,7 @@ describe('when', () => {
     expect([entry.date, entry.amount]).toEqual([date, text.startsWith('crop') ? '40 lb' : '12 oz']);
   });
   test('a note keeps the days that stand in it', () => {
+    expect(one('note Gate apple look again on Sunday')).toMatchObject({ date: '2026-05-20', note: 'look again on Sunday' });
     expect(one('note Gate apple no spray until 14 April')).toMatchObject({ date: '2026-05-20', note: 'no spray until 14 April' });
     expect(one('note Gate apple scab on 14 April')).toMatchObject({ date: '2026-04-14', note: 'scab' });
     expect(one('14 April note Gate apple scab')).toMatchObject({ date: '2026-04-14', note: 'scab' });
@@ -106,6 +114,9 @@ describe('when', () => {
   test.each([['day 1 done', 1, '2026-05-20'], ['did day 2', 2, '2026-05-20'], ['Day 1 done on 12 April', 1, '2026-04-12'], ['yesterday did day 3', 3, '2026-05-19'], ['day 1 is done 2026-04-12', 1, '2026-04-12']] as const)('%s', (text, day, date) => {
     expect(read(text)).toEqual({ day, date });
   });
+  test.each([
+    ['day 1 done except Gate apple, Wall plum', ['Gate apple', 'Wall plum']], ['day 1 done without Blueberries', ['Blueberries']], ['did day 1 except for the Gate apple and top strip', ['Gate apple', 'top strip']],
+  ] as const)('%s', (text, without) => { expect(read(text)).toEqual({ day: 1, date: '2026-05-20', without }); });
 });
 
 describe('asked back, never guessed', () => {
@@ -117,6 +128,11 @@ describe('asked back, never guessed', () => {
     ['shoots Gate apple 7', 'diary-amount'], ['shoots Gate apple', 'diary-sentence'], ['shoots Gate apple 7 oz', 'diary-amount'], ['crop Gate apple', 'diary-sentence'], ['crop Gate apple 40 lb bone meal', 'diary-sentence'], ['crop Gate apple plenty', 'diary-amount'],
     ['fed Gate apple 12 oz on 21 May 2026', 'diary-future'], ['fed Gate apple 12 oz on 2027-01-01', 'diary-future'], ['fed Gate apple 12 oz 4/14/2026', 'diary-date'], ['fed Gate apple 12 oz 3/4/2026', 'diary-date'], ['fed Gate apple 12 oz on 31 April', 'diary-date'], ['fed Gate apple 12 oz on 2026-02-29', 'diary-date'],
     ['fed Gate apple and Wall plum 4 oz', 'diary-each-or-all'], ['fed all trees 4 oz', 'diary-each-or-all'], ['Blueberries gave 12 lb', 'diary-each-or-all'], ['crop lower terrace 90 lb', 'diary-each-or-all'],
+    ['fed Blueberries 2 oz 21-0-0', 'diary-each-or-all'], ['limed top strip 5 lb', 'diary-each-or-all'], ['fed Blueberries 2 cups compost', 'diary-each-or-all'],
+    ['fed Gate apple -5 g bone meal', 'diary-negative'], ['fed Gate apple −5 g bone meal', 'diary-negative'], ['fed Gate apple bone meal -5 g', 'diary-negative'], ['fed Gate apple 0 g bone meal', 'diary-negative'], ['limed top strip 0 lb', 'diary-negative'],
+    ['fed Gate apple 1500 kg 10-10-10', 'diary-too-much'], ['fed Gate apple 45 lb compost', 'diary-too-much'], ['limed Gate apple 61 kg', 'diary-too-much'], ['shoots Gate apple 50 ft', 'diary-too-much'], ['crop Gate apple 5000 lb', 'diary-too-much'], ['limed top strip 500 kg in all', 'diary-too-much'],
+    ['fed Gate apple 12 oz last week', 'diary-date'], ['last Sunday fed Gate apple 12 oz', 'diary-date'], ['fed Gate apple 12 oz 3 days ago', 'diary-date'],
+    ['Gate apple 40 lb', 'diary-sentence'], ['Gate apple 40 lb fruit', 'diary-sentence'], ['day 1 done except Gate aple', 'tree-unknown'], ['day 1 done except Gate apple in the rain', 'tree-unknown'],
     ['gave Gate apple 12 oz', 'diary-sentence'], ['fde Gate apple 12 oz', 'diary-sentence'], ['Gate apple', 'diary-sentence'], ['', 'diary-sentence'], ['fed', 'diary-sentence'], ['day 1', 'diary-sentence'], ['day one done', 'diary-sentence'], ['note Gate apple', 'diary-sentence'], ['hello there', 'diary-sentence'],
   ] as const)('%s', (text, code) => { expect(codes(text)).toEqual([code]); });
 
@@ -126,6 +142,10 @@ describe('asked back, never guessed', () => {
     expect(guess('fed Gate apple 12 oz bon meal')).toBe('Bone meal');
     expect(guess('limd top strip 5 lb')).toBe('limed');
     expect(guess('fed Gate apple and Bluberries 1 oz each')).toBe('Blueberries');
+  });
+  test('each or in all: both are worked out', () => {
+    // 6 plants: 240 g each are 1440 g; 240 g in all are 40 g each.
+    expect((read('fed Blueberries 240 g bone meal') as unknown as { notices: { facts: object }[] }).notices[0]!.facts).toEqual({ read: '240 g', n: 6, trees: 'Blueberries', sum: '1440 g', part: '40 g' });
   });
   test('two mistakes are told at once', () => { expect(codes('fed Gate aple 12 oz on 31 April')).toEqual(['diary-date', 'tree-unknown']); });
 });

@@ -347,6 +347,108 @@ export const expected: Readonly<Record<string, Expected>> = {
     ],
   },
 
+  // Invented, in the form of German labels. The method stands between name and value; C is the target, D above it (VDLUFA, practice).
+  // mg P/kg: 38, 21.2, 12 x 4.364; mg K/kg: 6.5, 9.5 x 8.302; Mg and B are elements. "% C" behind humus is carbon, no class.
+  // Day before month in a German date; the day of sampling stands before that of the letter.
+  'german-labels': {
+    samples: [
+      {
+        name: 'Garten',
+        taken: '2026-10-20',
+        depth: { printed: '20 cm', metres: 0.2 },
+        readings: [
+          [4, 'phosphorus', 38, 'mg/100g', 'oxide', 'cal', 166, 'high', null, 'above'],
+          [5, 'potassium', 6.5, 'mg/100g', 'oxide', 'cal', 54.0, 'low', null, 'below'],
+          [6, 'magnesium', 4.2, 'mg/100g', 'element', 'cacl2', 42, null, null, null],
+          [7, 'ph-salt', 6.2, 'pH', null, 'cacl2', null, 'optimum', null, 'at'],
+        ],
+      },
+      {
+        name: 'Hofwiese',
+        taken: '2026-10-12',
+        depth: { printed: '20 cm', metres: 0.2 },
+        readings: [
+          [11, 'phosphorus', 21.2, 'mg/100g', 'oxide', 'cal', 92.5, null, null, null],
+          [12, 'potassium', 9.5, 'mg/100g', 'oxide', 'cal', 78.9, null, null, null],
+          [13, 'magnesium', 8.1, 'mg/100g', 'element', 'cacl2', 81, 'very-high', null, 'above'],
+          [14, 'boron', 0.35, 'mg/kg', 'element', null, 0.35, 'very-low', null, 'far-below'],
+        ],
+      },
+      {
+        name: 'Böschung',
+        taken: '2026-10-03',
+        readings: [
+          [18, 'potassium', 6.5, 'mg/100g', 'oxide', 'cal', 54.0, 'low', null, 'below'],
+          [19, 'phosphorus', 12, 'mg/100g', 'oxide', 'dl', 52.4, 'high', null, 'above'],
+          [20, 'magnesium', 8, 'mg/100g', 'element', 'cacl2', 80, 'optimum', null, 'at'],
+          [21, 'organic-matter', 3.1, '%', null, null, null, null, null, null],
+        ],
+      },
+    ],
+  },
+
+  // Invented. Where word and letter differ the word wins; "(B)" behind boron is its symbol, no class. No oxide is printed, so elements.
+  'class-beside-word': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'phosphorus', 38, 'mg/100g', 'element', 'cal', 380, 'low', null, 'below'],
+          [2, 'potassium', 27, 'mg/100g', 'element', 'cal', 270, 'high', null, 'above'],
+          [2, 'magnesium', 9, 'mg/100g', 'element', null, 90, 'low', null, 'below'],
+          [3, 'boron', 0.35, 'mg/kg', 'element', null, 0.35, 'very-low', null, 'far-below'],
+        ],
+      },
+    ],
+  },
+
+  // Invented. Outside German reports a letter B or C says nothing.
+  'no-german-class': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'phosphorus', 42, 'ppm', 'element', 'mehlich-3', 42, null, null, open],
+          [2, 'zinc', 3, 'ppm', 'element', null, 3, null, null, null],
+        ],
+      },
+    ],
+  },
+
+  // Invented. The digit of a method is no value: Mehlich 3, Bray 1, P1. "Bray 1.5 ppm" is 1.5 by Bray (1 where no number is named).
+  // Weak Bray is Bray 1, strong Bray is Bray 2 (memory, names of Midwestern labs).
+  'method-between': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'phosphorus', 212, 'ppm', 'element', 'mehlich-3', 212, null, null, open],
+          [3, 'potassium', 112, 'ppm', 'element', 'mehlich-3', 112, null, null, open],
+        ],
+      },
+      { name: 'sample 2', readings: [[5, 'phosphorus', 31, 'ppm', 'element', 'olsen', 31, null, null, open]] },
+      { name: 'sample 3', readings: [[7, 'phosphorus', 31, 'ppm', 'element', 'bray-1', 31, null, null, open]] },
+      { name: 'sample 4', readings: [[9, 'phosphorus', 31, 'ppm', 'element', 'bray-1', 31, null, null, open]] },
+      { name: 'sample 5', readings: [[11, 'phosphorus', 31, 'ppm', 'element', 'bray-1', 31, null, null, open]] },
+      { name: 'sample 6', readings: [[13, 'phosphorus', 1.5, 'ppm', 'element', 'bray-1', 1.5, null, null, open]] },
+      {
+        name: 'sample 7',
+        readings: [
+          [15, 'phosphorus', 212, 'ppm', 'element', 'mehlich-3', 212, null, null, open],
+          [16, 'potassium', 90, 'ppm', 'element', 'ammonium-acetate', 90, null, null, open],
+        ],
+      },
+      { name: 'sample 8', readings: [[18, 'phosphorus', 14, 'ppm', 'element', 'olsen', 14, null, null, open]] },
+      { name: 'sample 9', readings: [[20, 'phosphorus', 22, 'ppm', 'element', 'bray-1', 22, null, null, open]] },
+      { name: 'sample 10', readings: [[22, 'phosphorus', 45, 'ppm', 'element', 'bray-2', 45, null, null, open]] },
+    ],
+  },
+
+  // Invented. A method's digit alone, a method that does not exist, an unknown word: no value. The rest is advice and prose.
+  'lost-lines': {
+    samples: [{ name: 'sample 1', readings: [[1, 'ph', 6.4, 'pH', null, null, null, null, null, open]], unread: [2, 3, 4, 5, 6, 7, 8] }],
+  },
+
   // Invented. An index is no content. On the UK scale 2 is the target; "2-" is the lower half of 2, not a negative.
   'uk-letter': {
     samples: [

@@ -84,8 +84,22 @@ describe('oxides, against figures in print', () => {
   });
 });
 
-test('cups to a quarter, tablespoons under an eighth (a cup is 16 tablespoons)', () => {
+// Definition: a US cup is 16 tablespoons, a tablespoon 3 teaspoons. A kitchen's smallest measure is a quarter teaspoon.
+test('cups to a quarter, tablespoons to a half, teaspoons to a quarter, nothing smaller', () => {
   expect(cupsOf(CUP * 1.45)).toEqual({ cups: 1.5 });
-  expect(cupsOf(CUP * 0.13)).toEqual({ cups: 0.25 });
+  expect(cupsOf(CUP * 0.23)).toEqual({ cups: 0.25 });
+  expect(cupsOf(CUP * 0.13)).toEqual({ spoons: 2 });
   expect(cupsOf(CUP / 16)).toEqual({ spoons: 1 });
+  expect(cupsOf(CUP / 48)).toEqual({ teaspoons: 1 });
+  expect(cupsOf(CUP / 48 / 4)).toEqual({ teaspoons: 0.25 });
+  expect(cupsOf(CUP / 48 / 5)).toBeNull();
+});
+// By arithmetic: marks a quarter apart, from a quarter on, are off by a third at the most (0.375 shown as 0.25 or 0.5).
+test('a measure is never far from what it measures', () => {
+  for (let mL = 1.3; mL < 3000; mL *= 1.01) {
+    const m = cupsOf(mL)!;
+    const shown = 'cups' in m ? m.cups * CUP : 'spoons' in m ? (m.spoons * CUP) / 16 : (m.teaspoons * CUP) / 48;
+    expect(shown / mL, String(mL)).toBeLessThan(1.34);
+    expect(shown / mL, String(mL)).toBeGreaterThan(0.66);
+  }
 });

@@ -1,0 +1,72 @@
+// What the reader says of lines it cannot take, where it says it, and what it says of a reading that no scale rates.
+// Expected places are counted by hand in the line as typed (practice).
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { medlar } from '../medlar.ts';
+import { expected } from './expected.ts';
+
+const read = (text: string) => medlar(['read', '--json', '-'], {}, text);
+const textOf = (name: string): string => readFileSync(new URL(`./${name}.txt`, import.meta.url), 'utf8');
+
+describe('a day that reads two ways', () => {
+  test.each([['taken: 5/11/2026', '5/11/2026', 8], ['date sampled 11/5/2026', '11/5/2026', 14], ['taken: 5/11/26', '5/11/26', 8]])('%s', async (line, said, column) => {
+    const { code, json } = await read(`${line}\npH 6.4\n`);
+    expect(code).toBe(0);
+    // 5 November or May 11, either way round.
+    const [told, ...others] = json.notices;
+    expect(others).toEqual([]);
+    expect(told).toMatchObject({ code: 'taken-two-ways', severity: 'warning', line: 1, column });
+    for (const part of [said, '2026-05-11', '2026-11-05']) expect(told!.text).toContain(part);
+    expect(json.result.samples).toHaveLength(1);
+    expect(json.result.samples[0].taken).toBeUndefined();
+  });
+
+  // No year has a month 20, and 5/5 is the same day both ways.
+  test.each([['taken: 10/20/2026', '2026-10-20'], ['taken: 20/10/2026', '2026-10-20'], ['taken: 5/5/2026', '2026-05-05'], ['Probenahme am 3.4.26', '2026-04-03'], ['Probenahme: 12. März 2026', '2026-03-12']])('%s has one reading', async (line, day) => {
+    const { json } = await read(`${line}\npH 6.4\n`);
+    expect(json.notices).toEqual([]);
+    expect(json.result.samples[0]).toMatchObject({ taken: day, unread: [] });
+  });
+});
+
+describe('a name and a number of which nothing was made', () => {
+  test('is told at its place; advice and prose are not', async () => {
+    const { code, json } = await read(textOf('lost-lines'));
+    expect(code).toBe(0);
+    expect(json.notices.map((n) => [n.code, n.severity, n.line, n.column])).toEqual([['line-unclear', 'warning', 2, 1], ['line-unclear', 'warning', 3, 1], ['line-unclear', 'warning', 4, 1]]);
+    for (const [i, words] of [['Phosphorus', '3'], ['Potassium', '3.5'], ['Magnesium', '38']].entries()) for (const word of words) expect(json.notices[i]!.text).toContain(word);
+  });
+
+  test('a row of a table, at its value', async () => {
+    const { json } = await read('Test,Result,Unit\nPhosphorus,about double 42,ppm\npH,6.4,\n');
+    // "about" begins behind the comma, at the twelfth sign.
+    expect(json.notices.map((n) => [n.code, n.line, n.column])).toEqual([['line-unclear', 2, 12]]);
+    expect(json.result.samples[0].unread.map((u: { line: number }) => u.line)).toEqual([2]);
+  });
+
+  test.each(Object.keys(expected).filter((name) => name !== 'lost-lines'))('%s holds no such line', async (name) => {
+    const { json } = await read(textOf(name));
+    expect(json.notices.filter((n) => n.code === 'line-unclear' || n.code === 'taken-two-ways')).toEqual([]);
+  });
+});
+
+test.each(['I don\'t know', 'I don’t know', 'i dont know', 'don\'t know', 'I do not know.', 'unknown', '?'])('"%s" is an answer: nothing is asked again', async (said) => {
+  const { code, json } = await read(`Magnesium 231\nPhosphorus 42 ppm\nmagnesium unit: ${said}\nphosphorus method: ${said}\n`);
+  expect(code).toBe(0);
+  expect(json.notices).toEqual([]);
+  expect(json.questions).toEqual([]);
+});
+
+describe('what a reading without a scale is for', () => {
+  // The pH in salt is raised by 0.6 (nsw-ac19, see tables/lime.ts); texture chooses the lime and sulphur tables.
+  test('pH in salt and texture do not "change nothing"', async () => {
+    const { stdout } = await medlar(['read', '-'], { 'orchard.yaml': 'where: Ohio, US\ntrees:\n  Gate apple: apple\n' }, 'Soil pH (salt) 5.1\ntexture: loam\n');
+    expect(stdout).toContain('about 0.6 higher');
+    expect(stdout).toContain('sets how much lime or sulfur');
+    expect(stdout).not.toContain('changes nothing');
+  });
+  test('a lab\'s own class of the pH stays', async () => {
+    const { stdout } = await medlar(['read', '-'], {}, 'pH-Wert (CaCl2) 6,1 C\n');
+    expect(stdout).toContain('enough (lab\'s word)');
+  });
+});
