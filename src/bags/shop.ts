@@ -6,11 +6,11 @@ import type { Goal, Grams } from './weigh.ts';
 import { grams, namedIn, overOf, shortOf } from './weigh.ts';
 
 /** One bag alone for the whole need. `unwanted` is what it brings to plants that want none of that nutrient. */
-export type Offer = { readonly bag: Bag; readonly usedG: number; readonly supplied: Grams; readonly over: Grams; readonly short: Grams; readonly wanted: Grams; readonly unwanted: Grams };
+export type Offer = { readonly bag: Bag; readonly usedG: number; readonly supplied: Grams; readonly over: Grams; readonly short: Grams; readonly wanted: Grams; readonly unwanted: Grams; readonly untested?: readonly Nutrient[] };
 
 export type Verdict = 'buy' | 'fine' | 'leave';
 export const VERDICTS: readonly Verdict[] = ['buy', 'fine', 'leave'];
-export const WHYS = ['best', 'dearer', 'no-price', 'surplus', 'alike', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'nitrogen-unwanted', 'amends', 'feeds-nothing', 'short'] as const;
+export const WHYS = ['best', 'dearer', 'no-price', 'surplus', 'alike', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'nitrogen-unwanted', 'amends', 'feeds-nothing', 'short'] as const;
 export type Why = (typeof WHYS)[number];
 
 export type Ranked = {
@@ -55,12 +55,12 @@ export function rank(offers: readonly Offer[]): Ranked[] {
   });
 }
 
-function faultOf({ bag, usedG, short, wanted, unwanted }: Offer): Why | null {
+function faultOf({ bag, usedG, short, wanted, unwanted, untested = [] }: Offer): Why | null {
   if (bag.weedKiller) return 'weed-killer';
   if (bag.amends) return 'amends';
   if (usedG === 0) return 'feeds-nothing';
-  if (beyond(unwanted.P2O5, 0)) return 'phosphate-unwanted';
-  if (beyond(unwanted.K2O, 0)) return 'potash-unwanted';
+  if (beyond(unwanted.P2O5, 0)) return untested.includes('P2O5') ? 'phosphate-untested' : 'phosphate-unwanted';
+  if (beyond(unwanted.K2O, 0)) return untested.includes('K2O') ? 'potash-untested' : 'potash-unwanted';
   if (beyond(unwanted.N, 0)) return 'nitrogen-unwanted';
   return NUTRIENTS.some((n) => beyond(short[n], wanted[n])) ? 'short' : null;
 }

@@ -63,7 +63,7 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
 }
 
 /** What is no use to this orchard, alone or in a mix. */
-const REFUSED: readonly Why[] = ['feeds-nothing', 'amends', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'nitrogen-unwanted'];
+const REFUSED: readonly Why[] = ['feeds-nothing', 'amends', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'nitrogen-unwanted'];
 
 /** Whether the whole purchase is just the first bag of the list. */
 const isSame = ({ bags }: Purchase, first: Ranked): boolean => bags.length === 1 && bags[0]!.bag === first.offer.bag && bags[0]!.bags === first.bags;

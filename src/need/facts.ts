@@ -1,6 +1,6 @@
 /** What the decision knows of one tree: its facts, its age this season, its crown, and the soil it stands in. */
 import type { Figure } from '../reason/figure.ts';
-import { told } from '../reason/figure.ts';
+import { figure } from '../reason/figure.ts';
 import type { Crown } from '../orchard/geometry.ts';
 import type { Flag, Tree } from '../orchard/tree.ts';
 import type { Where } from '../orchard/where.ts';
@@ -30,7 +30,7 @@ export function isYoung(tree: Tree, years: number | null): boolean {
 }
 
 export const has = (f: Facts, flag: Flag): boolean => f.tree.flags.includes(flag);
-export const yearsOf = (f: Facts): Figure<'year', 'tree'>[] => (f.years === null ? [] : [told(f.years, 'year', 'tree', f.tree.name)]);
+export const yearsOf = (f: Facts): Figure<'year', 'tree'>[] => (f.years === null ? [] : [figure(f.years, 'year', 'tree', 'age', { source: 'grower', at: f.tree.name, mark: 'read' })]);
 export const ratedOf = (f: Facts, item: Item): Rated | undefined => f.soil?.rated.find((r) => r.reading.item === item);
 export const targetOf = (f: Facts, item: Item): Target | null => ratedOf(f, item)?.target ?? null;
 

@@ -4,7 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { Question } from '../reason/notice.ts';
 import type { AskId } from '../words/words.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, organicPercent } from './facts.ts';
+import { growthOf, has, organicPercent } from './facts.ts';
 import { ORGANIC_MATTER } from '../tables/limits.ts';
 import type { NitrogenNeed } from './nitrogen.ts';
 import { nitrogenOf } from './nitrogen.ts';
@@ -65,8 +65,9 @@ function unmeasured(f: Facts, stops: readonly Stop[]): Need {
   const zero = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'none', { source: 'medlar', at: 'size-unknown', mark: 'judgement' });
   const [N, P2O5, K2O] = [zero('N'), zero('P2O5'), zero('K2O')];
   const rules = span(f);
-  const nitrogen: NitrogenNeed = { need: N, none: 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, organicHalf: false };
-  const questions = (['planted-missing', 'crown-missing'] as const).map((code): Question => ({ code, about: f.tree.name, facts: { tree: f.tree.name, crop: f.tree.word }, choices: [], changes: 'changes-nitrogen', place: f.tree.place }));
+  const known = has(f, 'fed lawn') ? 'fed-lawn' : has(f, 'pruned hard') ? 'pruned-hard' : null;
+  const nitrogen: NitrogenNeed = { need: N, none: known ?? 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, organicHalf: false };
+  const questions = (known ? [] : (['planted-missing', 'crown-missing'] as const)).map((code): Question => ({ code, about: f.tree.name, facts: { tree: f.tree.name, crop: f.tree.word }, choices: [], changes: 'changes-nitrogen', place: f.tree.place }));
   return { verdict: stops.length > 0 ? 'wait' : 'none', stops, nitrogen, N, P2O5, K2O, rules, span: { N: spanOf(N, rules), P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: stops.length > 0 ? [] : questions };
 }
 

@@ -26,7 +26,7 @@ function crownDiameter(tree: Tree, years: number | null): { diameter: Figure<'m'
   }
   const most = tree.crop === 'blueberry' ? CROWN_GUESS.blueberry : CROWN_GUESS[tree.size ?? 'dwarf'];
   const feet = Math.min(most, Math.max(1, (years ?? 1) * CROWN_GUESS.perYear));
-  return { diameter: figure(feet * FOOT, 'm', 'crown', 'crown-guess', CROWN_GUESS.cite, years === null ? [] : [told(years, 'year', 'tree', tree.name)]), guessed: true };
+  return { diameter: figure(feet * FOOT, 'm', 'crown', 'crown-guess', CROWN_GUESS.cite, years === null ? [] : [figure(years, 'year', 'tree', 'age', { source: 'grower', at: tree.name, mark: 'read' })]), guessed: true };
 }
 
 /** Trunk diameter in metres: girth ÷ π where measured round; null where unknown or not said how. */

@@ -82,10 +82,32 @@ const bar = el('header', {});
 const main = el('main', { id: 'main' });
 let drawn: { place: string; views: Readonly<Record<Part, View>>; sections: Readonly<Record<Part, HTMLElement>>; tabs: readonly (readonly [Part, HTMLElement])[]; notKept: HTMLElement } | null = null;
 
+/** Whether a finger or a mouse button is down: what it is on must stay until it is lifted. */
+let held = false;
+addEventListener('pointerdown', () => { held = true; }, true);
+for (const end of ['pointerup', 'pointercancel']) addEventListener(end, () => { held = false; }, true);
+
+/** A change is told before the next field has the focus: the page is built anew only when both have come to rest. */
+function rebuildSoon(): void {
+  setTimeout(() => {
+    if (held) rebuildSoon();
+    else if (drawn && drawn.place !== factOf(state.orchard, 'where')) {
+      const field = document.activeElement;
+      const typed = field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement ? field.value : null;
+      build(factOf(state.orchard, 'where'));
+      const again = field?.id ? document.getElementById(field.id) : null;
+      again?.focus();
+      draw();
+      if (typed !== null && (again instanceof HTMLInputElement || again instanceof HTMLTextAreaElement)) again.value = typed;
+    }
+  }, 30);
+}
+
 /** Builds everything anew where the language, units or labels change; otherwise brings what is shown up to date. */
 function draw(): void {
   const place = factOf(state.orchard, 'where');
-  if (!drawn || drawn.place !== place) build(place);
+  if (!drawn) build(place);
+  else if (drawn.place !== place) rebuildSoon();
   const { sections, tabs, views, notKept } = drawn!;
   for (const p of PARTS) sections[p].hidden = p !== part;
   for (const [p, tab] of tabs) {
@@ -97,7 +119,6 @@ function draw(): void {
 }
 
 function build(place: string): void {
-  const focused = document.activeElement?.id;
   const ctx = context();
   const w = wordsOf(ctx);
   const views = Object.fromEntries(PARTS.map((p) => [p, VIEWS[p](ctx)])) as Record<Part, View>;
@@ -112,8 +133,6 @@ function build(place: string): void {
   bar.replaceChildren(el('h1', {}, 'Medlar'), el('nav', { 'aria-label': w('parts') }, ...tabs.map(([, tab]) => tab)));
   main.replaceChildren(notKept, ...PARTS.map((p) => sections[p]));
   drawn = { place, views, sections, tabs, notKept };
-  // The next field has the focus only after this change is done with.
-  if (focused) setTimeout(() => { if (document.activeElement === document.body) document.getElementById(focused)?.focus(); });
 }
 
 function go(to: Part): void {

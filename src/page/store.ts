@@ -33,7 +33,8 @@ export function storeView(ctx: Context): View {
     fill(verdicts, ...judge(ctx, labels).verdicts.map((v) => el('section', { class: `verdict ${v.verdict}`, 'data-verdict': v.verdict },
       el('h3', {}, v.entered), el('p', {}, v.said),
       el('p', { class: 'row' },
-        button(w('list-it'), () => { fill(wrong, ...ctx.edit((text) => withBag(text, 'store', v.entered)).map((m) => el('p', {}, m))); }, { 'aria-label': w('list-named', { name: v.entered }) }),
+        button(w('list-it'), () => { const mistakes = ctx.edit((text) => withBag(text, 'store', v.entered));
+          fill(wrong, ...(mistakes.length > 0 ? mistakes : [w('added', { name: v.entered })]).map((m) => el('p', {}, m))); }, { 'aria-label': w('list-named', { name: v.entered }) }),
         button(w('remove'), () => {
           labels.splice(labels.indexOf(v.entered), 1);
           refresh();

@@ -180,6 +180,7 @@ export const enUS = {
   },
   step: {
     told: '{value}: you wrote it.',
+    age: '{value} since it was planted.',
     'printed-by-lab': 'The lab printed it.',
     'content-unit': '{0} is {value}.',
     'lab-doubling': 'The lab doubles ppm to get lb/acre, so {0} is {value}.',
@@ -283,7 +284,7 @@ export const enUS = {
   none: {
     'planting-year': 'newly planted: nothing this year', 'fed-lawn': 'the fed lawn feeds it', 'pruned-hard': 'pruned hard: it will grow by itself',
     'leaf-sufficient': 'its leaves hold enough', 'leaf-above': 'its leaves hold too much', 'growth-above': 'it grows strongly enough', 'growth-within': 'it grows as it should', 'growth-repeat': 'it grew as it should on nothing', 'size-unknown': 'tell its age or how wide it is, and it gets its share', 'table-none': 'its table gives none at this age',
-    'wait-salts': 'too much salt in the soil', 'wait-sodium': 'too much sodium in the soil', 'wait-standing-water': 'its roots stand in water', 'wait-herbicide': 'hurt by weed killer', 'wait-drought': 'too dry: water first', 'wait-fire-blight': 'fire blight: cut it out first', 'wait-lead': 'lead in the soil: ask the health office', 'wait-not-soil': 'too much organic matter for a field soil', 'wait-no-figures': 'no published figures held for it', 'no-bag': 'no listed bag suits it', 'no-coated': 'a tub takes coated (slow-release) feed, and none is listed', 'fed-already': 'fed on {day}; nothing more this season',
+    'wait-salts': 'too much salt in the soil', 'wait-sodium': 'too much sodium in the soil', 'wait-standing-water': 'its roots stand in water', 'wait-herbicide': 'hurt by weed killer', 'wait-drought': 'too dry: water first', 'wait-fire-blight': 'fire blight: cut it out first', 'wait-lead': 'lead in the soil: ask the health office', 'wait-not-soil': 'too much organic matter for a field soil', 'wait-no-figures': 'no published figures held for it', 'no-bag': 'no bag that suits it is listed', 'no-coated': 'a tub takes coated (slow-release) feed, and none is listed', 'fed-already': 'fed on {day}; nothing more this season',
   },
   read: {
     head: '{name}: {lines} lines; {read} read, {asked}, {unread} not a reading',
@@ -417,8 +418,8 @@ export const enUS = {
     'some-bags': '{n} {unit} {bag}, {weight}', purchase: 'Cheapest together: {list}; {cost}.',
   },
   shop: {
-    best: 'The best of these.', dearer: 'Dearer[cost|: {cost}].', 'no-price': 'Its price is not known.', surplus: 'It brings more than is needed[list|: {list}].', alike: 'As good as the first.', 'weed-killer': 'Its weed killer reaches the tree.', 'phosphate-unwanted': 'Phosphorus you must not add.',
-    'potash-unwanted': 'Potash you must not add.', 'nitrogen-unwanted': 'Nitrogen you must not add.', 'feeds-nothing': 'It feeds nothing here.', amends: 'It feeds nothing; "medlar ph" says whether the soil wants it.', short: 'It leaves short[list|: {list}].',
+    best: 'The best of these.', dearer: 'Dearer[cost|: {cost}].', 'no-price': 'Its price is not known.', surplus: 'It brings more than is needed[list|: {list}].', alike: 'As good as the first.', 'weed-killer': 'Its weed killer reaches the tree.', 'phosphate-unwanted': 'Phosphorus you must not add.', 'phosphate-untested': 'Phosphorus that no soil test here calls for.', 'potash-untested': 'Potash that no soil test here calls for.',
+    'potash-unwanted': 'Potash you must not add.', 'nitrogen-unwanted': 'Nitrogen you must not add.', 'feeds-nothing': 'It feeds nothing here, or the shed has enough.', amends: 'It feeds nothing; "medlar ph" says whether the soil wants it.', short: 'It leaves short[list|: {list}].',
   },
   cause: { busy: 'another run is writing it, try again', absent: 'it is not there', denied: 'access is denied', full: 'the disk is full', 'read-only': 'the disk is read-only', folder: 'it is a folder', 'no-folder': 'a part of its path is no folder' },
   mark: { read: 'read', derived: 'worked out from it', memory: 'from memory, not yet seen', practice: 'common practice', judgement: 'our judgement' },

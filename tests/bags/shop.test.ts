@@ -190,3 +190,11 @@ describe('for an orchard', () => {
     [['shop', '--need', '1 lb N', '0-0-0'], {}, 3], [['shop', '21-0-0'], { 'orchard.yaml': 'trees: 3\n' }, 3], [['shop', '--need', '1 lb N', 'lime', '21-0-0, 4 lb, $9'], {}, 0], [['shop', ...Array.from({ length: 9 }, (_, i) => `${20 + i}-0-0, 4 lb, $9`)], files([]), 0],
   ] as const)('%j, %#', async (argv, f, code) => { expect((await both(argv, f)).text.code).toBe(code); });
 });
+
+test('what stands in the shed is counted first', async () => {
+  // deciding.md's apple needs 12 1/2 oz of 21-0-0; 4 lb stand in the shed, so a bag would feed nothing.
+  const orchard = (left: string): string => `where: Ohio, US\nbud-break: 12 April\nfirst-frost: 12 October\ntrees:\n  Apple: apple, semi-dwarf, planted 2019, 12 ft across, shoots 6 in 2025\nshed:\n  - Sulphate of ammonia, 21-0-0, ${left}\n`;
+  const verdict = async (left: string): Promise<unknown> => (await medlar(['shop', '21-0-0, 4 lb, $9', '--json'], { 'orchard.yaml': orchard(left) })).json.result.bags.map((b: { verdict: string; bags: number }) => [b.verdict, b.bags]);
+  expect(await verdict('4 lb')).toEqual([['leave', 0]]);
+  expect(await verdict('2 oz')).toEqual([['buy', 1]]);
+});

@@ -387,6 +387,25 @@ describe('memory', () => {
 });
 
 describe('hands and devices', () => {
+  it.each(['tap', 'click'] as const)('a new place redraws the page and loses no letter: %s', async (touch) => {
+    const { page, close } = await open(bare, { hasTouch: true, isMobile: true });
+    try {
+      await page.locator('#fact-where')[touch]();
+      await page.keyboard.type('Ohio, US');
+      await page.locator('#fact-orchard')[touch]();
+      await page.waitForTimeout(120);
+      await page.keyboard.type('Long Bank');
+      await page.locator('#fact-bud-break')[touch]();
+      await page.keyboard.type('12 April');
+      await page.keyboard.press('Tab');
+      expect(await page.locator('#fact-orchard').inputValue()).toBe('Long Bank');
+      expect(await page.locator('#fact-bud-break').inputValue()).toBe('12 April');
+      expect(await page.locator('html').getAttribute('lang')).toBe('en-US');
+      expect((await saved(page, 'save-orchard')).text).toContain('Long Bank');
+    } finally {
+      await close();
+    }
+  });
   it('by keyboard alone: a tree is added', async () => {
     const { page, close } = await open(bare);
     try {
