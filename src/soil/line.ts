@@ -374,11 +374,12 @@ function unclear(piece: Piece, text: string, line: Line, file: string): Notice |
 
 /** A line such as "Phosphorous 42 ppm": an unknown word where a name belongs. */
 function misspelt(text: string, line: Line, file: string): Notice | null {
-  const m = /^\s*([\p{L}][\p{L} .-]{2,40}?)\s*[:=|(-]?\s*[<>]?\s*\d/u.exec(text);
+  // Runs of blanks are one here: several runs that may be empty would be tried in every way.
+  const m = /^ ?([\p{L}][\p{L} .-]{2,40}?) ?[:=|(-]? ?[<>]? ?\d/u.exec(text.replace(/\s+/g, ' '));
   if (!m) return null;
   const word = m[1]!.trim();
   const guess = suggest(word, KNOWN_NAMES);
   if (guess.length === 0) return null;
-  const start = text.indexOf(word);
+  const start = Math.max(0, text.indexOf(word.split(' ')[0]!));
   return notice('name-unknown', 'error', { read: word, guess: guess.join(', ') }, placeIn(file, line.number, line.raw, start, start + word.length));
 }

@@ -33,7 +33,8 @@ const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|date taken|probenah
 const DEPTH = /^\s*(?:depth|sample depth|sampling depth|probenahmetiefe|entnahmetiefe|tiefe)\s*[:=|-]?\s*(\d.*)$/i;
 /** Words of a German report, in which a lone letter A to E is a class. */
 const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
-const ANSWER = /^\s*(.+?)\s+(method|unit)\s*[:=]\s*(\S.*)$/i;
+/** Of a line whose runs of blanks are one. */
+const ANSWER = /^(\S.*?) (method|unit) ?[:=] ?(\S.*)$/i;
 
 /** Reads a report. `file` names it in notices. Never throws on any text. */
 export function readReport(text: string, file: string): Report {
@@ -161,7 +162,7 @@ function dateTwoWays(line: Line, file: string): Notice | null {
   const said = TAKEN.exec(line.text)?.[1]!.replace(/\|/g, ' ').trim();
   const days = said ? daysOf(said) : [];
   if (!said || days.length < 2) return null;
-  const start = line.text.lastIndexOf(said);
+  const start = Math.max(0, line.text.lastIndexOf(said));
   return notice('taken-two-ways', 'warning', { read: said, a: days[0]!, b: days[1]! }, placeIn(file, line.number, line.raw, start, start + said.length));
 }
 
@@ -192,7 +193,7 @@ function metaOf(line: Line): { sample?: string; taken?: string; depth?: string; 
 
 /** `phosphorus method: Mehlich 3`, `calcium unit: ppm`, `phosphorus method: unknown`. */
 function answerOf(line: Line, file: string, notices: Notice[]): { item: Item; says: Answer } | null {
-  const m = ANSWER.exec(line.text);
+  const m = ANSWER.exec(line.text.trim().replace(/\s+/g, ' '));
   // A question names its item as the closed list does: "organic-matter unit: %".
   const own = m ? ITEMS.find((i) => i === m[1]!.trim().toLowerCase()) : undefined;
   const name = m ? findNames(m[1]!)[0] : undefined;

@@ -78,6 +78,6 @@ describe('length', () => {
   });
   test.each(['P ', '1 ', '1,', '1.', '1-', '( ', '(P', '[', 'ph ', '  ', '\t', '| ', 'a', '<', '-', 'low ', 'P2O5 ', 'ppm ', '1 - 1 ', 'not ', 'to ', '12:', 'Sample ', 'base saturation ', 'is is ', 'pH 6.4 ', ',,', '=', ':', '%', '"', '\u00a0', 'mg /', 'mg  ', 'P (', 'is', '1 to '])('a line of 3,999 signs of %j ends', (piece) => {
     const line = piece.repeat(4000).slice(0, 3999);
-    for (const text of [line, `Phosphorus ${line}`.slice(0, 3999), `${line}!`, `taken: ${line}`, `phosphorus method: ${line}`, Array.from({ length: 50 }, () => line).join('\n')]) sound(text, readReport(text, 'r.txt'));
+    for (const text of [line, `Phosphorus ${line}`.slice(0, 3999), `${line}!`, `x${line}y`, `taken: ${line}`, `phosphorus method: ${line}`, Array.from({ length: 50 }, () => line).join('\n')]) sound(text, readReport(text, 'r.txt'));
   });
 });
