@@ -7,13 +7,14 @@ import type { Feed, PlannedDose } from './bags/doses.ts';
 import { dosesOf, roundDoses } from './bags/doses.ts';
 import type { Remaining } from './bags/remaining.ts';
 import { remainingOf } from './bags/remaining.ts';
-import { roundAmendment } from './bags/round.ts';
+import { roundAmendment, ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
 import type { Facts } from './need/facts.ts';
 import { growthOf, isYoung } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import { needOf } from './need/need.ts';
 import type { Bag } from './orchard/bag.ts';
+import { amendmentBag } from './orchard/bag.ts';
 import type { Entry } from './orchard/diary.ts';
 import type { Ring } from './orchard/geometry.ts';
 import { crownOf, ringOf } from './orchard/geometry.ts';
@@ -22,7 +23,7 @@ import { historyOf, withHistory } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
 import type { PhPlan } from './ph/ph.ts';
-import { phPlan, phSentence } from './ph/ph.ts';
+import { phFacts, phPlan, phSentence } from './ph/ph.ts';
 import type { Figure } from './reason/figure.ts';
 import type { Notice, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
@@ -236,9 +237,8 @@ function treeDoses({ facts, need }: Draft, season: Season, bags: readonly Bag[],
   return dosesOf(facts, need, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, windows, dates.length, system);
 }
 
-/** Lime or sulphur over the ring of one plant. */
-function amendedOf(draft: Draft, season: Season, orchard: Orchard): ((ring: Ring) => Amended) | null {
-  const { facts, zone, history } = draft;
+/** Lime or sulphur over the ring of one plant; a tub stands in its own mix and has no zone here. */
+function amendedOf({ facts, zone, history }: Draft, season: Season, orchard: Orchard): Amended | null {
   if (!zone?.ph) return null;
   const bags = [...orchard.shed, ...orchard.store];
   const magnesium = zone.ph.magnesium !== null && zone.ph.magnesium < DOLOMITIC_BELOW.value;
@@ -247,10 +247,12 @@ function amendedOf(draft: Draft, season: Season, orchard: Orchard): ((ring: Ring
   const plan = phPlan({ crop: facts.tree.crop, soil: zone.ph, strength, state: orchard.where.state, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
   if (!plan) return null;
   const window = plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
-  return (ring) => ({
+  // Lime and sulphur go on the plain ring: a wider one only thins nitrogen.
+  const ring = ringOf(facts.tree, facts.crown);
+  return {
     zone: zone.zone, plan, ring, last: [...history.amended].sort().at(-1) ?? null, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
     g: plan.dose && window ? roundAmendment(plan.dose.value * ring.area.value, orchard.where.units) : 0,
-  });
+  };
 }
 
 /** Whether lime or sulphur went on and no sample a year later tells what it did. Without a date of the sample, three years are waited. */
@@ -273,20 +275,17 @@ function amendmentPurchases(plans: readonly TreePlan[], orchard: Orchard): Purch
 }
 
 /** Where no bag is listed, the plain material. */
-const unlisted = (kind: 'lime' | 'sulphur', tree: Tree, language: Language): Bag => ({
-  label: say(language, 'plan', `any-${kind}`), printed: '', grade: { N: 0, P2O5: 0, K2O: 0 }, g: null, price: null, left: null, material: null, slow: false, liquid: false, chloride: false, weedKiller: false,
-  amends: { kind, strength: 1, dolomitic: false, burns: false }, place: tree.place,
-});
+const unlisted = (kind: 'lime' | 'sulphur', tree: Tree, language: Language): Bag =>
+  amendmentBag(say(language, 'plan', `any-${kind}`), { kind, strength: 1, dolomitic: false, burns: false }, { g: null, price: null, left: null, place: tree.place, unlisted: true });
 
-function finished({ facts, need }: Draft, { feeds, fed }: Remaining, amended: ((ring: Ring) => Amended) | null): TreePlan {
+function finished({ facts, need }: Draft, { feeds, fed }: Remaining, ph: Amended | null): TreePlan {
   const each = (of: (n: Nutrient) => number): Amounts => ({ N: of('N'), P2O5: of('P2O5'), K2O: of('K2O') });
   const had = sumsOf(fed, need);
   const supplied = each((n) => had[n] + feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0));
   const over = each((n) => Math.max(0, supplied[n] - need[n].value));
   const short = each((n) => Math.max(0, need[n].value - supplied[n]));
-  // Lime and sulphur go on the plain ring: a wider one only thins nitrogen.
-  const plain = facts.tree.tub === undefined ? ringOf(facts.tree, facts.crown) : null;
-  return { tree: facts.tree, facts, need, ring: plain && (feeds[0]?.ring ?? plain), feeds, fed, supplied, over, short, ph: plain && amended ? amended(plain) : null };
+  const ring = facts.tree.tub === undefined ? feeds[0]?.ring ?? ringOf(facts.tree, facts.crown) : null;
+  return { tree: facts.tree, facts, need, ring, feeds, fed, supplied, over, short, ph };
 }
 
 /** Windows are done on one day only where they leave a week to choose from. */
@@ -322,9 +321,7 @@ function phNotices(plans: readonly TreePlan[]): Notice[] {
     group.trees.push(tree.name);
     groups.set(key, group);
   }
-  return [...groups.values()].map(({ ph: { plan }, code, trees }) => notice(code, plan.verdict === 'leave' ? 'note' : 'warning', {
-    tree: trees.join(', '), now: shownPh(plan.now.value), low: plan.suits.low, high: plan.suits.high, goal: shownPh(plan.goal.value), years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0,
-  }));
+  return [...groups.values()].map(({ ph: { plan }, code, trees }) => notice(code, plan.verdict === 'leave' ? 'note' : 'warning', phFacts(plan, trees.join(', '))));
 }
 
 /** A zone whose lime hangs on a buffer without a name, or whose lime or sulphur on a texture that nobody told. */
@@ -337,17 +334,12 @@ function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil[]): Qu
   return [...buffers, ...textures];
 }
 
-const shownPh = (value: number): number => Math.round(value * 100) / 100;
-
 /** Why a nutrient stays short: a tub takes coated feed alone; what may hold chloride is kept from what takes it badly. */
 function shortReason({ tree, feeds }: TreePlan, n: Nutrient, orchard: Orchard): 'short' | 'short-tub' | 'short-chloride' {
   if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
   return withheld ? 'short-chloride' : 'short';
 }
-
-/** A shortfall or surplus under this share of the need is rounding. */
-const ROUNDING = 0.08;
 
 function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard): Notice[] {
   const notices: Notice[] = [];

@@ -51,3 +51,6 @@ export function roundAmendment(g: number, system: System): number {
   const rounded = Math.floor(g / step + 1e-9) * step;
   return rounded > 0 ? rounded : Math.floor(g);
 }
+
+/** A shortfall or surplus under this share of the need is rounding. */
+export const ROUNDING = 0.08;

@@ -3,6 +3,7 @@ import type { Bag } from '../orchard/bag.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import type { Goal, Grams } from './weigh.ts';
+import { ROUNDING } from './round.ts';
 import { grams, namedIn, overOf, shortOf } from './weigh.ts';
 
 /** One bag alone for the whole need. `unwanted` is what it brings to plants that want none of that nutrient. */
@@ -25,8 +26,7 @@ export type Ranked = {
   readonly leftG: number | null;
 };
 
-/** Under this share of the need, or under a gram, a shortfall or surplus is rounding; as in the plan. */
-const ROUNDING = 0.08;
+/** Under a gram, too, it is rounding. */
 const beyond = (g: number, need: number): number => (g > ROUNDING * need && g > 1 ? g : 0);
 
 /** One bag for a typed need: the first of N, P2O5, K2O that is wanted and that it brings is met in full. */

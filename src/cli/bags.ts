@@ -1,6 +1,6 @@
 /** Bags on the command line: names of the folder's bags, or labels; and the folder itself, which these commands can do without. */
 import { existsSync } from 'node:fs';
-import { parseBag } from '../orchard/bag.ts';
+import { bagName, parseBag } from '../orchard/bag.ts';
 import type { Bag } from '../orchard/bag.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { notice, placeIn } from '../reason/notice.ts';
@@ -49,9 +49,6 @@ export function typedBags(args: readonly string[], known: readonly Bag[], countr
   const read = args.map((a) => typedBag(a, known, country));
   return { bags: read.flatMap((r) => ('bag' in r ? [r.bag] : [])), notices: read.flatMap((r) => ('notices' in r ? r.notices : [])) };
 }
-
-/** Label and numbers. */
-export const bagName = (bag: Bag): string => (bag.printed === '' || bag.label.includes(bag.printed) ? bag.label : `${bag.label} ${bag.printed}`);
 
 /** Weed killers are named wherever such a bag is only calculated with. */
 export const weedWarnings = (bags: readonly Bag[]): Notice[] => [...new Set(bags)].filter((b) => b.weedKiller).map((b) => notice('bag-weed-killer', 'warning', { bag: bagName(b) }));

@@ -9,7 +9,8 @@ import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
-import { bagName, surroundings, typedBag, weedWarnings, withStdin } from './bags.ts';
+import { bagName } from '../orchard/bag.ts';
+import { surroundings, typedBag, weedWarnings, withStdin } from './bags.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
 

@@ -10,7 +10,7 @@ import type { Orchard } from '../orchard/load.ts';
 import { areaOf, lengthOf, numberOf, rateOf } from '../orchard/measure.ts';
 import { NOWHERE } from '../orchard/where.ts';
 import type { PhPlan } from '../ph/ph.ts';
-import { phPlan, phSentence } from '../ph/ph.ts';
+import { phFacts, phPlan, phSentence } from '../ph/ph.ts';
 import type { PhSoil } from '../ph/soil.ts';
 import { bufferTest, isLimeIndex, textureClass } from '../ph/soil.ts';
 import type { Plan, TreePlan } from '../plan.ts';
@@ -65,17 +65,15 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
   const system = plan.orchard.where.units;
   const doses = trees.filter((t) => t.ph!.g > 0).map((t) => {
     const ph = t.ph!;
-    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
+    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
   });
   return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
 }
 
 /** The reason of a verdict. A goal that was asked for is not measured against what suits. */
 function toldOf(plan: PhPlan, crop: Crop | null, tree: string, asked: boolean): Notice {
-  const shown = (f: Figure): number => Math.round(f.value * 100) / 100;
   const code = asked && (plan.verdict === 'lime' || plan.verdict === 'sulphur') ? 'ph-asked' : phSentence(plan, crop);
-  const facts = { tree, now: shown(plan.now), goal: shown(plan.goal), low: plan.suits.low, high: plan.suits.high, years: plan.swallowed?.years ?? 0, percent: plan.swallowed?.percent ?? 0 };
-  return notice(code, plan.verdict === 'leave' ? 'note' : 'warning', facts);
+  return notice(code, plan.verdict === 'leave' ? 'note' : 'warning', phFacts(plan, tree));
 }
 
 const ANYWHERE: Orchard = { name: '', where: NOWHERE, budBreak: null, lastFrost: null, firstFrost: null, zones: [], trees: [], shed: [], store: [] };

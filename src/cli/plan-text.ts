@@ -1,9 +1,8 @@
 /** A plan in a few lines: what each tree gets, what to buy, when to stop. */
-import type { Bag } from '../orchard/bag.ts';
+import { bagName } from '../orchard/bag.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { idleReason } from '../sheet/build.ts';
 import { showDay, showDose, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
-import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { noticeText } from '../json/notices.ts';
 import { materialOf } from '../json/plan-json.ts';
@@ -37,15 +36,13 @@ export function phLines(plan: Plan): string[] {
   });
 }
 
-const isUnlisted = (bag: Bag, L: Language): boolean => bag.label === say(L, 'plan', 'any-lime') || bag.label === say(L, 'plan', 'any-sulphur');
-
 export function buyLines(plan: Plan): string[] {
   const { language: L, units: system } = plan.orchard.where;
   return plan.buy.map((p) => {
-    const bag = `${p.bag.label.includes(p.bag.printed) ? p.bag.label : `${p.bag.label} ${p.bag.printed}`}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
+    const bag = `${bagName(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
     const need = showMass(p.needG, system);
     if (p.bag.left !== null) return say(L, 'plan', 'in-shed', { bag: p.bag.label, need, left: showMass(p.leftG!, system) });
-    if (p.bags === null) return say(L, 'plan', isUnlisted(p.bag, L) ? 'buy-any' : 'buy-unknown', { bag, need });
+    if (p.bags === null) return say(L, 'plan', p.bag.unlisted ? 'buy-any' : 'buy-unknown', { bag, need });
     return say(L, 'plan', 'buy-line', { bags: p.bags, unit: say(L, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, need, left: showMass(p.leftG!, system), cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency) });
   });
 }

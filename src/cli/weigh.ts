@@ -12,7 +12,8 @@ import { showDose, showNutrient, showVolume } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
-import { bagName, surroundings, typedBags, weedWarnings, withStdin } from './bags.ts';
+import { bagName } from '../orchard/bag.ts';
+import { surroundings, typedBags, weedWarnings, withStdin } from './bags.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
 

@@ -31,6 +31,8 @@ export type Bag = {
   readonly weedKiller: boolean;
   /** Lime or sulphur: it feeds nothing and is planned by the pH. */
   readonly amends?: Amendment;
+  /** Stands in no list: any of its kind will do. */
+  readonly unlisted?: true;
   readonly place: Place;
 };
 
@@ -124,7 +126,8 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
 /** What stands in the shed: the weight said to be left, else that share of the bag. */
 const inHandOf = (g: number | null, left: { share?: number; g?: number } | null): number | null => left?.g ?? (g === null ? null : g * (left?.share ?? 1));
 
-function amendmentBag(label: string, amends: Amendment, rest: Pick<Bag, 'g' | 'price' | 'left' | 'place'>): Bag {
+/** A bag that feeds nothing. */
+export function amendmentBag(label: string, amends: Amendment, rest: Pick<Bag, 'g' | 'price' | 'left' | 'place' | 'unlisted'>): Bag {
   return { label, printed: '', grade: { N: 0, P2O5: 0, K2O: 0 }, material: null, slow: false, liquid: false, chloride: false, weedKiller: false, amends, ...rest };
 }
 
@@ -153,3 +156,6 @@ function materialOf(label: string, grade: readonly [number, number, number] | nu
   if (named) return named;
   return grade ? MATERIALS.find((m) => m.temptsDogs === undefined && m.grade.every((x, i) => x === grade[i])) ?? null : null;
 }
+
+/** Label and numbers. */
+export const bagName = (bag: Bag): string => (bag.printed === '' || bag.label.includes(bag.printed) ? bag.label : `${bag.label} ${bag.printed}`);

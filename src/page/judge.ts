@@ -2,7 +2,8 @@
 import type { Verdict } from '../bags/shop.ts';
 import { currenciesOf, rank } from '../bags/shop.ts';
 import { noticeText } from '../json/notices.ts';
-import { lineOf, offersFor } from '../json/shop-words.ts';
+import { offersFor } from '../json/offers.ts';
+import { lineOf } from '../json/shop-words.ts';
 import { parseBag } from '../orchard/bag.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import type { Context } from './view.ts';

@@ -4,6 +4,7 @@
  */
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
+import type { Facts } from '../reason/notice.ts';
 import type { Crop } from '../tables/crops.ts';
 import { FREE_LIME_PH, SULPHUR_HOPELESS } from '../tables/sulphur.ts';
 import { convert } from '../units/units.ts';
@@ -63,6 +64,12 @@ export function phPlan(ask: PhAsk): PhPlan | null {
 /** The key of the sentence that says a plan: a tree that stands too high is spoken of otherwise than a bush that wants acid soil. */
 export const phSentence = (plan: PhPlan, crop: Crop | null): `ph-${PhReason}` | 'ph-too-high-tree' | 'ph-free-lime-tree' =>
   (crop !== 'blueberry' && (plan.reason === 'too-high' || plan.reason === 'free-lime') ? `ph-${plan.reason}-tree` : `ph-${plan.reason}`);
+
+/** What that sentence is filled with. */
+export function phFacts({ now, goal, suits, swallowed }: PhPlan, tree: string): Facts {
+  const shown = (value: number): number => Math.round(value * 100) / 100;
+  return { tree, now: shown(now.value), goal: shown(goal.value), low: suits.low, high: suits.high, years: swallowed?.years ?? 0, percent: swallowed?.percent ?? 0 };
+}
 
 type Found = Pick<PhPlan, 'verdict' | 'reason'> & Partial<PhPlan>;
 

@@ -1,6 +1,7 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
 import type { Feed } from '../bags/doses.ts';
-import type { Bag } from '../orchard/bag.ts';
+import { ROUNDING } from '../bags/round.ts';
+import { bagName } from '../orchard/bag.ts';
 import { phSentence } from '../ph/ph.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
@@ -21,7 +22,7 @@ type Words = (key: Parameters<typeof say<'sheet'>>[2], facts?: Readonly<Record<s
 export function sheetView(plan: Plan, options: SheetOptions): View {
   const { language, units: system } = plan.orchard.where;
   const w: Words = (key, facts) => say(language, 'sheet', key, facts);
-  const products = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => labelOf(x.feed.bag))))];
+  const products = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => bagName(x.feed.bag))))];
   const tests = plan.zones.flatMap((z) => z.sample.taken ?? []).sort();
   const idleTrees = plan.trees.filter((t) => t.feeds.length === 0);
   const days = plan.days.map((day, i) => {
@@ -55,8 +56,6 @@ const headings = (w: Words): View['words'] => ({
   test2: w('test2'), slip: w('slip'), cut: w('cut'), caution: w('caution'), year: w('year'), tick: w('tick'), tree: w('tree'), dose: w('dose'), where: w('where'), fromTrunk: w('from-trunk'),
 });
 
-const labelOf = (b: Bag): string => (b.label.includes(b.printed) ? b.label : `${b.label} ${b.printed}`);
-
 const richZones = (plan: Plan): Plan['zones'] => plan.zones.filter((z) => z.soil.rated.some((r) => r.reading.item === 'phosphorus' && r.target === 'above'));
 
 /** Where the soil has phosphate enough: the listed bags that bring it and are not used; or the truth about one that is. */
@@ -64,7 +63,7 @@ function notOf(plan: Plan, w: Words): string[] {
   const rich = richZones(plan);
   const used = new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)));
   const unwanted = plan.trees.some((t) => t.need.P2O5.value === 0 && t.feeds.some((f) => f.bag.grade.P2O5 > 0));
-  const bags = [...plan.orchard.shed, ...plan.orchard.store].filter((b) => b.grade.P2O5 > 0 && !used.has(b)).map(labelOf);
+  const bags = [...plan.orchard.shed, ...plan.orchard.store].filter((b) => b.grade.P2O5 > 0 && !used.has(b)).map(bagName);
   const zones = rich.length < plan.zones.length || plan.trees.some((t) => t.tree.tub !== undefined) ? rich.map((z) => z.zone).join(', ') : '';
   return [
     ...(rich.length > 0 && plan.days.length > 0 ? [unwanted ? w('not-p-but') : w('not-p', { bags: [...new Set(bags)].join(', '), zones })] : []),
@@ -192,7 +191,7 @@ function shortsOf(plan: Plan, w: Words): string[] {
     // What was fed already and gets no more has its reason in its row.
     if (t.need.verdict !== 'feed' || (t.fed.length > 0 && t.feeds.length === 0)) continue;
     for (const n of NUTRIENTS) {
-      if (t.short[n] <= 0.08 * t.need[n].value || t.short[n] <= OUNCE / 10) continue;
+      if (t.short[n] <= ROUNDING * t.need[n].value || t.short[n] <= OUNCE / 10) continue;
       const cut = n === 'N' && t.feeds.some((f) => f.planned.step === 'dose-cut');
       const why = cut ? 'short-ring' : t.tree.tub !== undefined && t.feeds.length === 0 ? 'short-coated' : 'short-bag';
       const trees = groups.get(why) ?? new Map<string, string[]>();
@@ -250,7 +249,7 @@ function slipOf(plan: Plan, w: Words): string[] {
   const { language, units: system } = plan.orchard.where;
   const lines = plan.buy.map((p) => {
     if (p.bag.left !== null) return w('slip-shed', { bag: p.bag.label });
-    const bag = `${labelOf(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
+    const bag = `${bagName(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
     if (p.bags === null) return w('slip-unknown', { bag, need: showMass(p.needG, system) });
     return w('slip-line', {
       bags: p.bags, unit: say(language, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency), need: showMass(p.needG, system), left: showMass(p.leftG!, system),

@@ -1,6 +1,7 @@
 // Shared by the tests of published figures: a one-plant orchard, a pasted report,
 // and the few ways in which a printed figure is looked for in an answer.
 import { describe, expect, test } from 'vitest';
+import type { Answer } from '../medlar.ts';
 import { medlar } from '../medlar.ts';
 
 export const LB = 453.59237;
@@ -111,7 +112,7 @@ export async function answer(
   args: readonly string[],
   files: Readonly<Record<string, string>> = {},
   stdin?: string,
-): Promise<unknown> {
+): Promise<Answer> {
   const run = await medlar([...args], { ...files }, stdin);
   if (run.code !== 0) throw new Error(`exit ${String(run.code)}: ${run.stderr}\n${run.stdout}`);
   return run.json;
@@ -121,7 +122,7 @@ export async function planFolder(
   files: Readonly<Record<string, string>>,
   today = TODAY,
 ): Promise<Plan> {
-  return (await answer(['plan', '--json', '--today', today], files)) as Plan;
+  return (await answer(['plan', '--json', '--today', today], files));
 }
 
 export interface Setting {

@@ -27,7 +27,7 @@ const slips = [
 ] as const;
 
 async function pounds(nutrient: string, amount: number, bag: string): Promise<number> {
-  const { result } = (await answer(['weigh', `${String(amount)} lb ${nutrient}`, bag, '--json'])) as any;
+  const { result } = await answer(['weigh', `${String(amount)} lb ${nutrient}`, bag, '--json']);
   expect(result.bags).toHaveLength(1);
   return result.bags[0].g / LB;
 }

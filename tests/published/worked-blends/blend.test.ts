@@ -108,7 +108,7 @@ published(source, () => {
   for (const { by, bags, balanced, printed, within, exact, parts } of mixes) {
     test(`${by}: ${bags.join(', ')}`, async () => {
       const args = ['blend', ...bags, ...(balanced ? ['--balanced'] : []), '--json'];
-      const { result } = (await answer(args)) as any;
+      const { result } = await answer(args);
       names.forEach((name, at) => {
         expect(Math.abs(result.grade[name] - (printed[at] ?? NaN))).toBeLessThanOrEqual(within);
         expect(result.grade[name]).toBeCloseTo(exact[at] ?? NaN, 4);

@@ -1,6 +1,7 @@
 // Published sums of several bags for several nutrients, and sums derived from the same formulas,
 // typed from research notes. Held to the print within its rounding and to the plain sum.
 import { expect, test } from 'vitest';
+import type { Answer } from '../../medlar.ts';
 import { LB, answer, published } from '../helpers.ts';
 
 const source = {
@@ -95,8 +96,8 @@ interface Line {
   readonly g: number;
 }
 
-async function weigh(need: string, bags: readonly string[]): Promise<any> {
-  return ((await answer(['weigh', need, ...bags, '--json'])) as any).result;
+async function weigh(need: string, bags: readonly string[]): Promise<Answer['result']> {
+  return (await answer(['weigh', need, ...bags, '--json'])).result;
 }
 
 published(source, () => {
@@ -179,8 +180,8 @@ published(source, () => {
   ] as const;
   for (const [by, bag, printed, within, exact] of labels) {
     test(`${by}: an Australian ${bag} as oxides, ${printed.join('-')}`, async () => {
-      const there = (await answer(['weigh', '1 lb N', bag, '--json'], { 'orchard.yaml': orchard })) as any;
-      const here = (await answer(['weigh', '1 lb N', bag, '--json'])) as any;
+      const there = await answer(['weigh', '1 lb N', bag, '--json'], { 'orchard.yaml': orchard });
+      const here = await answer(['weigh', '1 lb N', bag, '--json']);
       names.forEach((name, at) => {
         const value = there.result.bags[0].grade[name];
         expect(Math.abs(value - (printed[at] ?? NaN))).toBeLessThanOrEqual(within);
@@ -190,7 +191,7 @@ published(source, () => {
     });
   }
   test('Derived: an Australian 12-5-14 brings its potash as oxide', async () => {
-    const { result } = (await answer(['weigh', '14 kg K2O', '12-5-14', '--json'], { 'orchard.yaml': orchard })) as any;
+    const { result } = await answer(['weigh', '14 kg K2O', '12-5-14', '--json'], { 'orchard.yaml': orchard });
     expect(result.bags[0].g / 1000).toBeCloseTo(100 / 1.2046, 2);
     expect(result.supplied.N / 1000).toBeCloseTo(12 / 1.2046, 3);
   });

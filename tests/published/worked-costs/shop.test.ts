@@ -1,6 +1,7 @@
 // Published sums of what a pound of nutrient costs, typed from research notes. A ton is the short ton, 2000 lb.
 // Held to the print within half a cent (five where the print says about) and to price over nutrient.
 import { expect, test } from 'vitest';
+import type { Answer } from '../../medlar.ts';
 import { LB, answer, published } from '../helpers.ts';
 
 const source = {
@@ -69,8 +70,8 @@ const shelves: readonly Shelf[] = [
   },
 ];
 
-async function shop(need: string, bags: readonly string[]): Promise<any[]> {
-  return ((await answer(['shop', '--need', need, ...bags, '--json'])) as any).result.bags;
+async function shop(need: string, bags: readonly string[]): Promise<Answer['result']> {
+  return (await answer(['shop', '--need', need, ...bags, '--json'])).result.bags;
 }
 
 const perLb = (perKg: number): number => (perKg * LB) / 1000;

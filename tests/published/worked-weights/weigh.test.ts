@@ -124,7 +124,7 @@ published(source, () => {
   for (const { by, need, bag, oz, printed, within, exact, brings } of sums) {
     const unit = oz ? OZ : LB;
     test(`${by}: ${need} from ${bag}, ${String(printed)} ${oz ? 'oz' : 'lb'}`, async () => {
-      const { result } = (await answer(['weigh', need, bag, '--json'])) as any;
+      const { result } = await answer(['weigh', need, bag, '--json']);
       expect(result.bags).toHaveLength(1);
       const { g, grade } = result.bags[0];
       expect(Math.abs(g / unit - printed)).toBeLessThanOrEqual(within);
@@ -166,7 +166,7 @@ published(source, () => {
   ] as const;
   for (const [bag, year, doses, printed] of citrus) {
     test(`Florida citrus: ${String(year)} lb N in ${String(doses)} doses from ${bag}, ${String(printed)} lb`, async () => {
-      const { result } = (await answer(['weigh', `${(year / doses).toFixed(9)} lb N`, bag, '--json'])) as any;
+      const { result } = await answer(['weigh', `${(year / doses).toFixed(9)} lb N`, bag, '--json']);
       // A hair over half a step: 0.25 and 2.25 lie on the edge.
       expect(Math.abs(result.bags[0].g / LB - printed)).toBeLessThanOrEqual(0.0501);
       expect(result.bags[0].g / LB).toBeCloseTo((year / doses) * (100 / parseFloat(bag)), 5);
