@@ -4,7 +4,8 @@ import { figure } from '../reason/figure.ts';
 import type { Crown } from '../orchard/geometry.ts';
 import type { Flag, Tree } from '../orchard/tree.ts';
 import type { Where } from '../orchard/where.ts';
-import type { Heaviness, Rated } from '../rating/rate.ts';
+import type { Rated } from '../rating/rate.ts';
+import type { Heaviness } from '../rating/texture.ts';
 import type { Item } from '../tables/items.ts';
 import type { Target } from '../tables/ratings.ts';
 

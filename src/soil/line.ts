@@ -6,8 +6,9 @@
 import type { Notice, Place } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
-import type { Item, Method, Name, ReportUnit } from '../tables/items.ts';
+import type { Item, Method, ReportUnit } from '../tables/items.ts';
 import { ELEMENT_OF, SATURATION_OF } from '../tables/items.ts';
+import type { Name } from '../tables/names.ts';
 import type { Rating } from '../tables/ratings.ts';
 import type { Oxide } from '../units/substance.ts';
 import type { Style } from './number.ts';

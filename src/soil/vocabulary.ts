@@ -1,6 +1,10 @@
 /** The tables of names, units, methods and rating words, compiled once into matchers. */
-import type { Method, Name, ReportUnit } from '../tables/items.ts';
-import { METHOD_PATTERNS, METHODS, NAMES, RATING_WORDS, UNIT_PATTERNS } from '../tables/items.ts';
+import type { Method, ReportUnit } from '../tables/items.ts';
+import { METHODS } from '../tables/items.ts';
+import type { Name } from '../tables/names.ts';
+import { NAMES } from '../tables/names.ts';
+import { RATING_WORDS } from '../tables/rating-words.ts';
+import { METHOD_PATTERNS, UNIT_PATTERNS } from '../tables/report-patterns.ts';
 import type { Rating } from '../tables/ratings.ts';
 
 export type Span = { readonly start: number; readonly end: number };

@@ -4,12 +4,12 @@ import type { Cite } from '../../src/reason/figure.ts';
 import { MARKS } from '../../src/reason/figure.ts';
 import * as crops from '../../src/tables/crops.ts';
 import * as growth from '../../src/tables/growth.ts';
-import * as items from '../../src/tables/items.ts';
 import * as limits from '../../src/tables/limits.ts';
 import * as materials from '../../src/tables/materials.ts';
 import * as nitrogen from '../../src/tables/nitrogen.ts';
 import * as phRanges from '../../src/tables/ph-ranges.ts';
 import * as potash from '../../src/tables/potash.ts';
+import { UNIT_PATTERNS } from '../../src/tables/report-patterns.ts';
 import { SCALES } from '../../src/tables/ratings.ts';
 import { sourceOf } from '../../src/tables/sources.ts';
 import * as timing from '../../src/tables/timing.ts';
@@ -76,7 +76,7 @@ describe('the tables', () => {
       ['mmho/cm', 'mmhos/cm'], ['kg/ha', 'kg/ha'], ['dS/m', 'ds/m'], ['t/ha', 't/ha'], ['ton/acre', 'tons/acre'], ['g/cm3', 'g/cc'], ['cmol/kg', 'cmol/kg'],
     ];
     for (const [unit, text] of spellings) {
-      const pattern = items.UNIT_PATTERNS.find(([u]) => u === unit)!;
+      const pattern = UNIT_PATTERNS.find(([u]) => u === unit)!;
       expect(pattern[1], text).toContain(text[0]);
       expect(new RegExp(`^${pattern[2]}$`).test(text), text).toBe(true);
     }
