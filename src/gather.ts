@@ -4,10 +4,13 @@ import type { Diary, Entry } from './orchard/diary.ts';
 import { DIARY_FILE } from './orchard/diary.ts';
 import type { Orchard } from './orchard/load.ts';
 import { loadOrchard } from './orchard/load.ts';
+import type { Tree } from './orchard/tree.ts';
 import type { PhSoil } from './ph/soil.ts';
 import { phSoilOf } from './ph/soil.ts';
+import type { Region } from './rating/rate.ts';
 import { rateSample } from './rating/rate.ts';
-import { heavinessOf } from './rating/texture.ts';
+import { inOrder, SAID_BY_STOPS, senseOf } from './rating/sense.ts';
+import { knownHeaviness } from './rating/texture.ts';
 import type { Notice, Place, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
 import { suggest } from './reason/suggest.ts';
@@ -32,8 +35,8 @@ export type Gathered = {
   readonly questions: readonly Question[];
 };
 
-/** A report's text, or why it cannot be had. */
-export type ReportText = { readonly text: string } | { readonly refused: Notice };
+/** A report's text, with what there is to say of how it was read; or why it cannot be had. */
+export type ReportText = { readonly text: string; readonly notices?: readonly Notice[] } | { readonly refused: Notice };
 
 export function gather(source: string, reportText: (file: string, place: Place) => ReportText, diary: Diary, today: Day): Gathered {
   const { orchard, notices, questions } = loadOrchard(source, ORCHARD_FILE);
@@ -52,16 +55,22 @@ export function gather(source: string, reportText: (file: string, place: Place) 
     }
     const report = readReport(found.text, file);
     reports.set(file, report);
-    all.push(...report.notices);
+    all.push(...(found.notices ?? []), ...report.notices);
     asked.push(...report.questions);
   }
   const soils = zonesOf({ ...orchard, zones: orchard.zones.filter((z) => reports.has(z.file)) }, reports);
   const used = new Set(soils.zones.map((z) => z.sample.name));
   const asking = asked.filter((q) => q.facts.sample === '' || q.facts.sample === undefined || used.has(String(q.facts.sample)));
   return {
-    orchard, zones: soils.zones, reports, diary: diary.entries, questions: [...questions, ...asking],
-    notices: [...all, ...soils.notices, ...diary.notices, ...strangers(orchard, diary.entries), ...seasonMistakes(orchard, seasonOf(orchard, today))],
+    orchard, zones: soils.zones, reports, diary: diary.entries, questions: [...questions, ...inOrder(asking)],
+    notices: [...all, ...soils.notices, ...oddities(soils.zones, today), ...diary.notices, ...strangers(orchard, diary.entries), ...seasonMistakes(orchard, seasonOf(orchard, today))],
   };
+}
+
+/** What is odd in the samples in use, each told once; what the plan's stops say of each tree is left to them. */
+function oddities(zones: readonly ZoneSoil[], today: Day): Notice[] {
+  const each = new Map(zones.map((z) => [z.sample, z]));
+  return [...each.values()].flatMap((z) => senseOf(z.sample, z.soil.rated, { today })).filter((n) => !SAID_BY_STOPS.includes(n.code));
 }
 
 /** A diary line whose tree stands in no file would be lost without a word. */
@@ -86,14 +95,17 @@ function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zone
       return [];
     }
     if (zone.sample === null && samples.length > 1) notices.push(notice('sample-unnamed', 'error', { file: zone.file, known: samples.map((s) => s.name).join(', ') }, zone.place));
-    return [{ zone: zone.name, sample, ...soilOf(sample, orchard.where.country) }];
+    return [{ zone: zone.name, sample, ...soilOf(sample, { ...orchard.where, crops: cropsOf(orchard.trees.filter((t) => t.zone === zone.name)) }) }];
   });
   return { zones, notices };
 }
 
-function soilOf(sample: Sample, country: string | null): Pick<ZoneSoil, 'soil' | 'ph'> {
-  const rated = rateSample(sample, country);
-  return { soil: { rated, heaviness: heavinessOf(sample) }, ph: phSoilOf(rated, sample.depth) };
+/** What grows there: a crop, or its word where no figures are held for it. */
+export const cropsOf = (trees: readonly Tree[]): string[] => trees.map((t) => (t.crop === 'other' ? t.word : t.crop));
+
+function soilOf(sample: Sample, region: Region): Pick<ZoneSoil, 'soil' | 'ph'> {
+  const rated = rateSample(sample, region);
+  return { soil: { rated, heaviness: knownHeaviness(sample) }, ph: phSoilOf(rated, sample.depth) };
 }
 
 /** "sample 2" finds the second sample of a report that names its samples otherwise. */

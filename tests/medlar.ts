@@ -16,7 +16,7 @@ export type Answer = {
 export type Run = { code: number; stdout: string; stderr: string; json: Answer };
 
 /** `files` are written into a new folder, which is the working folder; `look` may read what the command left there. `answers` sit at a terminal; after the last of them it closes. */
-export async function medlar(argv: readonly string[], files: Readonly<Record<string, string | Buffer>> = {}, stdin = '', look?: (folder: string) => void, answers?: readonly string[]): Promise<Run> {
+export async function medlar(argv: readonly string[], files: Readonly<Record<string, string | Buffer>> = {}, stdin: string | Buffer = '', look?: (folder: string) => void, answers?: readonly string[]): Promise<Run> {
   const folder = mkdtempSync(join(tmpdir(), 'medlar-'));
   try {
     for (const [name, text] of Object.entries(files)) {
@@ -30,7 +30,7 @@ export async function medlar(argv: readonly string[], files: Readonly<Record<str
       stderr += question;
       return said.length > 0 ? Promise.resolve(said.shift()!) : Promise.reject(new Error('closed'));
     };
-    const code = await run(argv, { cwd: folder, today: '2026-03-14', out: (t) => { stdout += t; }, err: (t) => { stderr += t; }, stdin: () => Promise.resolve(stdin), ...(answers ? { ask } : {}) });
+    const code = await run(argv, { cwd: folder, today: '2026-03-14', out: (t) => { stdout += t; }, err: (t) => { stderr += t; }, stdin: () => Promise.resolve(String(stdin)), bytes: () => Promise.resolve(Buffer.from(stdin as string)), ...(answers ? { ask } : {}) });
     look?.(folder);
     return { code, stdout, stderr, json: (argv.includes('--json') && stdout ? JSON.parse(stdout) : null) as Answer };
   } finally {

@@ -12,7 +12,7 @@ import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
 import type { Language } from '../words/words.ts';
 import { openDiary } from './diary-file.ts';
-import { readText, reason } from './files.ts';
+import { readReportFile, readText, reason } from './files.ts';
 import type { Common, Io } from './io.ts';
 
 export type Folder = {
@@ -51,6 +51,7 @@ function inside(folder: string, file: string, place: Place): ReportText {
   } catch (e) {
     return { refused: notice('file-missing', 'error', { file, why: reason(e) }, place) };
   }
-  const read = readText(path);
-  return 'why' in read ? { refused: notice('file-missing', 'error', { file, why: read.why }, place) } : read;
+  const read = readReportFile(path, file);
+  // A file that is not there is a fault of the line that names it; one that is no text is its own.
+  return 'refused' in read && read.refused.code === 'file-missing' ? { refused: { ...read.refused, place } } : read;
 }

@@ -9,8 +9,14 @@ export type Io = {
   /** All else. */
   readonly err: (text: string) => void;
   readonly stdin: () => Promise<string>;
+  /** The same as it came in, for a report that may be in another encoding; absent where only text comes. */
+  readonly bytes?: () => Promise<Uint8Array>;
   /** Asks the person at the terminal; absent where none sits there. Rejects when they leave. */
   readonly ask?: (question: string) => Promise<string>;
+  /** The same for one of several, by its place; absent where it is asked for by letter. */
+  readonly choose?: (question: string, choices: readonly string[]) => Promise<number>;
+  /** Whether lines that were pasted together still wait to be asked for. */
+  readonly waiting?: () => boolean;
 };
 
 /** Options every command takes. */
@@ -18,5 +24,5 @@ export type Common = { readonly json?: true; readonly folder?: string; readonly 
 
 export const EXIT = { fine: 0, fault: 1, usage: 2, mistakes: 3, impossible: 4, file: 5, answer: 6 } as const;
 
-/** Nothing that a file holds may drive the terminal. */
-export const tame = (text: string): string => text.replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/g, '');
+/** Nothing that a file holds may drive the terminal, nor turn the lines after it about (marks of direction). */
+export const tame = (text: string): string => text.replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, '');

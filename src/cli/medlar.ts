@@ -15,23 +15,35 @@ process.stdout.on('error', (e: NodeJS.ErrnoException) => {
   process.exit(e.code === 'EPIPE' ? EXIT.fine : EXIT.file);
 });
 
-async function stdin(): Promise<string> {
+async function bytes(): Promise<Buffer> {
   const chunks: Buffer[] = [];
   for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
-  return Buffer.concat(chunks).toString('utf8');
+  return Buffer.concat(chunks);
 }
 
+const stdin = async (): Promise<string> => (await bytes()).toString('utf8');
+
 /** Questions on stderr, a line back for each; lines pasted together wait their turn. Rejects on ctrl-C and ctrl-D. */
-let reader: { ask: (question: string) => Promise<string>; close: () => void } | null = null;
+let reader: { ask: (question: string) => Promise<string>; waiting: () => boolean; close: () => void } | null = null;
 async function ask(question: string): Promise<string> {
   reader ??= (await import('./ask.ts')).openReader();
   return reader.ask(question);
 }
 
+/** Arrows need the keys for themselves. */
+async function choose(question: string, choices: readonly string[]): Promise<number> {
+  reader?.close();
+  reader = null;
+  return (await import('./prompts.ts')).chooseByArrows(question, choices);
+}
+/** A terminal that says no width, or a narrow one, gets letters to type. */
+const arrows = process.env.TERM !== 'dumb' && process.stderr.isTTY && process.stderr.columns >= 40;
+const waiting = (): boolean => reader?.waiting() === true;
+
 process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(), today: `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`,
-  out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin,
-  ...(process.stdin.isTTY && process.stdout.isTTY ? { ask } : {}),
+  out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin, bytes,
+  ...(process.stdin.isTTY && process.stdout.isTTY ? { ask, waiting, ...(arrows ? { choose } : {}) } : {}),
 }).catch((e: unknown) => {
   process.stderr.write(`${say('en-US', 'notice', 'fault', { why: e instanceof Error ? e.message : String(e) })}\n`);
   return EXIT.fault;

@@ -1,43 +1,59 @@
 /** `medlar read [REPORT]`: what was understood, how it rates, what must be asked. */
 import { relative, resolve } from 'node:path';
+import { cropsOf } from '../gather.ts';
 import { collector } from '../json/figures.ts';
+import { noticeText } from '../json/notices.ts';
 import { readJson } from '../json/read-json.ts';
 import type { RatedSample } from '../json/read-json.ts';
 import { ratingText, summary, takenAs } from '../json/read-words.ts';
 import type { Where } from '../orchard/where.ts';
 import { NOWHERE } from '../orchard/where.ts';
-import { rateSample } from '../rating/rate.ts';
-import type { Question } from '../reason/notice.ts';
+import type { Region } from '../rating/rate.ts';
+import { rateSample, ratingNotices } from '../rating/rate.ts';
+import { inOrder, senseOf } from '../rating/sense.ts';
+import type { Notice, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { readReport } from '../soil/read.ts';
 import type { Report } from '../soil/read.ts';
 import { showDay } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { give, questionList } from './answer.ts';
-import { readText, reason } from './files.ts';
+import type { ReportFile } from './files.ts';
+import { readReportFile, reason, reportOf } from './files.ts';
 import { folderOf, openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 
-export async function readCommand(file: string | undefined, options: Common, io: Io): Promise<number> {
+type Home = Where & Pick<Region, 'crops'>;
+
+export async function readCommand(named: string | undefined, options: Common, io: Io): Promise<number> {
+  const byHand = io.ask ? await (await import('./read-hand.ts')).readByHand(named, options, io) : null;
+  if (typeof byHand === 'number') return byHand;
+  const file = byHand ? byHand.file : named;
   const folder = openFolder(options, io, options.today ?? io.today);
-  const where = folder.orchard?.where ?? NOWHERE;
+  const where: Home = { ...(folder.orchard?.where ?? NOWHERE), crops: cropsOf(folder.orchard?.trees ?? []) };
   const json = options.json === true;
   if (file === undefined) return readAll(folder.orchard?.zones.map((z) => z.file) ?? [], where, options, io, folder.notices);
-  const text = file === '-' ? await fromStdin(io) : readText(resolve(io.cwd, file));
-  if ('why' in text) return give({ command: 'read', result: null, notices: [notice('file-missing', 'error', { file, why: text.why })], language: where.language }, json, io);
-  return answer([readReport(text.text, file === '-' ? 'stdin' : file)], [file === '-' ? 'stdin' : file], where, options, io);
+  const name = file === '-' ? 'stdin' : file;
+  const found = file === '-' ? await fromStdin(io) : readReportFile(resolve(io.cwd, file), file);
+  if ('refused' in found) return give({ command: 'read', result: null, notices: [found.refused], language: where.language }, json, io);
+  return answer([reportIn(found, name)], [name], where, options, io);
 }
 
-async function fromStdin(io: Io): Promise<{ text: string } | { why: string }> {
+async function fromStdin(io: Io): Promise<ReportFile> {
   try {
-    return { text: await io.stdin() };
+    return io.bytes ? reportOf(await io.bytes(), 'stdin') : { text: await io.stdin(), notices: [] };
   } catch (e) {
-    return { why: reason(e) };
+    return { refused: notice('file-missing', 'error', { file: '-', why: reason(e) }) };
   }
 }
 
+function reportIn(found: Extract<ReportFile, { text: string }>, name: string): Report {
+  const report = readReport(found.text, name);
+  return { ...report, notices: [...found.notices, ...report.notices] };
+}
+
 /** Without a name: every report of the orchard. */
-function readAll(files: readonly string[], where: Where, options: Common, io: Io, notices: Parameters<typeof give>[0]['notices']): number {
+function readAll(files: readonly string[], where: Home, options: Common, io: Io, notices: Parameters<typeof give>[0]['notices']): number {
   const blocking = notices.filter((n) => n.severity === 'error' && (n.place === undefined || n.place.file === 'orchard.yaml'));
   if (files.length === 0 || blocking.length > 0) {
     const told = blocking.length > 0 ? blocking : [notice('no-orchard', 'error', { folder: options.folder ?? io.cwd })];
@@ -45,19 +61,20 @@ function readAll(files: readonly string[], where: Where, options: Common, io: Io
   }
   const names = [...new Set(files)];
   const reports = names.flatMap((name) => {
-    const text = readText(resolve(folderOf(options, io), name));
-    return 'text' in text ? [readReport(text.text, name)] : [];
+    const found = readReportFile(resolve(folderOf(options, io), name), name);
+    return 'text' in found ? [reportIn(found, name)] : [];
   });
   return answer(reports, names, where, options, io);
 }
 
-function answer(reports: readonly Report[], files: readonly string[], where: Where, options: Common, io: Io): number {
-  const samples: RatedSample[] = reports.flatMap((r) => r.samples).map((sample) => ({ sample, rated: rateSample(sample, where.country) }));
-  const notices = reports.flatMap((r) => r.notices);
-  const questions = reports.flatMap((r) => r.questions);
+function answer(reports: readonly Report[], files: readonly string[], where: Home, options: Common, io: Io): number {
+  const samples: RatedSample[] = reports.flatMap((r) => r.samples).map((sample) => ({ sample, rated: rateSample(sample, where) }));
+  const odd = samples.map((s) => senseOf(s.sample, s.rated, { today: options.today ?? io.today }));
+  const notices = [...reports.flatMap((r) => r.notices), ...odd.flat(), ...samples.flatMap((s) => ratingNotices(s.rated))];
+  const questions = inOrder(reports.flatMap((r) => r.questions));
   const figures = collector(where.language, where.units);
   const text = [
-    ...samples.map((s) => sampleText(s, questions, where)),
+    ...samples.map((s, i) => sampleText(s, questions, odd[i]!, where)),
     ...(questions.length > 0 ? [questionList(questions, where.language), say(where.language, 'read', 'answers', { file: relative('', files[0] ?? ''), example: exampleAnswer(questions[0]!) })] : []),
     ...(samples.some((s) => s.rated.length > 0) ? [say(where.language, 'read', 'next')] : []),
   ].join('\n');
@@ -66,7 +83,7 @@ function answer(reports: readonly Report[], files: readonly string[], where: Whe
 
 const exampleAnswer = (q: Question): string => `${q.about} ${q.code === 'unit-missing' ? 'unit' : 'method'}: ${q.choices[0] ?? ''}`;
 
-function sampleText({ sample, rated }: RatedSample, questions: readonly Question[], where: Where): string {
+function sampleText({ sample, rated }: RatedSample, questions: readonly Question[], odd: readonly Notice[], where: Where): string {
   const L = where.language;
   const mine = questions.filter((q) => rated.some((r) => r.reading.place.line === q.place?.line));
   const asked = mine.length === 0 ? say(L, 'read', 'asked0') : mine.length === 1 ? say(L, 'read', 'asked1') : say(L, 'read', 'askedN', { n: mine.length });
@@ -80,6 +97,8 @@ function sampleText({ sample, rated }: RatedSample, questions: readonly Question
   rows.sort((a, b) => a[0] - b[0]);
   const clip = (t: string, n: number): string => ([...t].length > n ? `${[...t].slice(0, n - 1).join('')}…` : t.padEnd(n));
   const table = rows.map(([n, p, t, r]) => `${String(n).padStart(4)}  ${clip(p.replace(/\s+/g, ' '), 36)}  ${clip(t, 20)}  ${r}`.trimEnd());
+  // Warnings are told with their line, below; a note has nobody to tell it but the table.
+  const notes = odd.filter((n) => n.severity === 'note').map((n) => noticeText(n, L));
   const dated = sample.taken ? `, ${say(L, 'read', 'taken', { day: showDay(sample.taken, true) })}` : '';
-  return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(20)}  ${rating}`, ...table, '', summary(rated, where), ''].join('\n');
+  return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(20)}  ${rating}`, ...table, '', ...notes, summary(rated, where), ''].join('\n');
 }

@@ -10,6 +10,8 @@ export type QuestionJson = { code: string; text: string; about: string; choices:
 const spoken = (facts: Facts, language: Language): Facts => ({
   ...facts,
   ...(typeof facts.item === 'string' ? { item: sayIfKnown(language, 'item', facts.item) } : {}),
+  ...(typeof facts.labRating === 'string' ? { labRating: sayIfKnown(language, 'rating', facts.labRating) } : {}),
+  ...(typeof facts.ourRating === 'string' ? { ourRating: sayIfKnown(language, 'rating', facts.ourRating) } : {}),
   ...(typeof facts.why === 'string' ? { why: sayIfKnown(language, 'cause', facts.why) } : {}),
 });
 

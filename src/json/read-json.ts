@@ -18,12 +18,13 @@ export function readJson(samples: readonly RatedSample[], figures: Collector): u
   };
 }
 
-function readingJson({ reading: r, mgPerKg, rating, target, cite }: Rated, figures: Collector): unknown {
+function readingJson({ reading: r, mgPerKg, rating, target, cite, ours, near }: Rated, figures: Collector): unknown {
   return {
     item: r.item, value: r.value, unit: r.unit, asPrinted: r.asPrinted, line: r.place.line, method: r.method, basis: basisOf(r),
     mgPerKg: mgPerKg?.value ?? null, ...(mgPerKg ? { mgPerKgWhy: figures.id(mgPerKg) } : {}),
     lab: { rating: r.lab.rating, range: r.lab.range },
-    rating, target, ...(cite ? { ratingCite: cite } : {}),
+    rating, target, ...(cite ? { ratingCite: cite } : {}), ...(near ? { near } : {}),
+    ...(ours ? { ours: { rating: ours.rating, target: ours.target, scale: ours.scale, ...(ours.name === undefined ? {} : { class: ours.name }), ...(ours.field ? { field: true } : {}), cite: ours.cite } } : {}),
     ...(r.to === undefined ? {} : { to: r.to }), ...(r.below ? { below: true } : {}), ...(r.above ? { above: true } : {}),
   };
 }

@@ -35,8 +35,9 @@ export function ratingText(r: Rated, where: Where): string {
   if (decides && (r.rating === null || decides === 'sets-amount')) return say(L, 'rating', decides);
   const dosed = MICRO.includes(r.reading.item) ? `; ${say(L, 'rating', 'not-dosed')}` : '';
   if (r.rating === null) return ELEMENT_OF[r.reading.item] ? say(L, 'rating', 'no-scale') + dosed : say(L, 'rating', 'informs');
-  const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');
-  return `${say(L, 'rating', r.rating)} ${by}${dosed}`;
+  const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '', field: r.ours?.field ? ' ' : '', recalled: r.cite?.mark === 'memory' ? ' ' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');
+  const near = r.near ? say(L, 'rating', 'near', { rating: say(L, 'rating', r.near) }) : '';
+  return `${say(L, 'rating', r.rating)}${near} ${by}${dosed}`;
 }
 
 /** "So: no phosphate, no lime; ..." */

@@ -19,10 +19,14 @@ const per = <T extends z.ZodType>(t: T) => z.strictObject({ N: t, P2O5: t, K2O: 
 const cite = z.strictObject({ source: z.string(), at: z.string(), mark: z.enum(MARKS as [string, ...string[]]) });
 const rating = z.enum(RATINGS as [string, ...string[]]).nullable();
 
+const ours = z.strictObject({
+  rating: z.enum(RATINGS as [string, ...string[]]), target: z.enum(['far-below', 'below', 'at', 'above']), scale: z.string(), class: z.string().optional().meta({ description: 'the scale\'s own name of the class' }),
+  field: z.literal(true).optional().meta({ description: 'a table for field crops' }), cite,
+}).meta({ description: 'what a published scale says, whoever decided' });
 const reading = z.strictObject({
   item: z.enum(ITEMS), value: z.number().nullable(), unit: z.string().nullable(), asPrinted: z.string(), line: z.int(), method: z.enum(METHODS).nullable(), basis: z.enum(['element', 'oxide']).nullable(),
   mgPerKg: z.number().nullable(), mgPerKgWhy: id.optional(), lab: z.strictObject({ rating, range: z.tuple([z.number().nullable(), z.number().nullable()]).nullable() }), rating,
-  target: z.enum(['far-below', 'below', 'at', 'above']).nullable(), ratingCite: cite.optional(), to: z.number().optional(), below: z.literal(true).optional(), above: z.literal(true).optional(),
+  target: z.enum(['far-below', 'below', 'at', 'above']).nullable(), ratingCite: cite.optional(), near: z.enum(RATINGS as [string, ...string[]]).optional().meta({ description: 'another class within the lab\'s own scatter' }), ours: ours.optional(), to: z.number().optional(), below: z.literal(true).optional(), above: z.literal(true).optional(),
 });
 const read = z.strictObject({
   samples: z.array(z.strictObject({ name: z.string(), taken: day.optional(), depth: z.string().optional(), readings: z.array(reading), unread: z.array(z.strictObject({ line: z.int(), text: z.string() })) })),

@@ -4,6 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { Crown } from '../orchard/geometry.ts';
 import type { Flag, Tree } from '../orchard/tree.ts';
 import type { Where } from '../orchard/where.ts';
+import { organicMatterOf } from '../rating/organic.ts';
 import type { Rated } from '../rating/rate.ts';
 import type { Heaviness } from '../rating/texture.ts';
 import type { Item } from '../tables/items.ts';
@@ -35,12 +36,8 @@ export const yearsOf = (f: Facts): Figure<'year', 'tree'>[] => (f.years === null
 export const ratedOf = (f: Facts, item: Item): Rated | undefined => f.soil?.rated.find((r) => r.reading.item === item);
 export const targetOf = (f: Facts, item: Item): Target | null => ratedOf(f, item)?.target ?? null;
 
-/** Organic matter in percent; null where the report gives none with a unit. */
-export function organicPercent(f: Facts): number | null {
-  const reading = ratedOf(f, 'organic-matter')?.reading;
-  if (reading?.value == null) return null;
-  return reading.unit === '%' ? reading.value : reading.unit === 'g/kg' ? reading.value / 10 : null;
-}
+/** Organic matter in percent, from organic carbon where only that is printed; null where the report gives neither with a unit. */
+export const organicPercent = (f: Facts): number | null => organicMatterOf({ readings: f.soil?.rated.map((r) => r.reading) ?? [] })?.value ?? null;
 
 /** Last season's growth in metres; null where unmeasured or measured in an earlier year. */
 export function growthOf(f: Facts): number | null {

@@ -1,15 +1,15 @@
 /** What must be settled before anything is fed. */
-import type { Cite } from '../reason/figure.ts';
+import { dilutionOf, dsPerM, pasteOf } from '../rating/salts.ts';
+import type { Cite, Figure } from '../reason/figure.ts';
 import { LEAD_STOP, SALT_STOP, SODIUM_STOP } from '../tables/limits.ts';
-import type { ReportUnit } from '../tables/items.ts';
 import type { Facts } from './facts.ts';
 import { has, ratedOf } from './facts.ts';
 
 export type StopId = 'salts' | 'sodium' | 'standing-water' | 'herbicide' | 'drought' | 'fire-blight' | 'lead' | 'not-soil' | 'no-figures';
-export type Stop = { readonly id: StopId; readonly cite: Cite; readonly value?: number };
+/** `from` is what the value was converted from, where it is not what the report prints. */
+export type Stop = { readonly id: StopId; readonly cite: Cite; readonly value?: number; readonly from?: Figure<'dS/m', 'salts'> };
 
 const told: Cite = { source: 'grower', at: 'flag', mark: 'read' };
-const TO_DS_PER_M: Partial<Record<ReportUnit, number>> = { 'dS/m': 1, 'mS/cm': 1, 'mmho/cm': 1, 'uS/cm': 0.001, 'mS/m': 0.01 };
 
 /** Every stop that holds for the tree; a tub stands in its own mix, whatever the ground. */
 export function stopsOf(f: Facts): Stop[] {
@@ -19,12 +19,8 @@ export function stopsOf(f: Facts): Stop[] {
     if (has(f, flag)) stops.push({ id, cite: told });
   }
   if (f.tree.tub !== undefined) return stops;
-  const salts = ratedOf(f, 'salts')?.reading;
-  const factor = salts?.unit ? TO_DS_PER_M[salts.unit] : undefined;
-  if (salts?.value != null && factor !== undefined) {
-    const ds = salts.value * factor;
-    if (ds > (salts.method === 'paste' ? SALT_STOP.paste : SALT_STOP.dilute)) stops.push({ id: 'salts', cite: SALT_STOP.cite, value: ds });
-  }
+  const salts = saltStop(f);
+  if (salts) stops.push(salts);
   const sodium = ratedOf(f, 'saturation-na')?.reading.value ?? 0;
   const sar = ratedOf(f, 'sar')?.reading.value ?? 0;
   if (sodium > SODIUM_STOP.percent || sar > SODIUM_STOP.sar) stops.push({ id: 'sodium', cite: SODIUM_STOP.cite, value: Math.max(sodium, sar) });
@@ -33,4 +29,20 @@ export function stopsOf(f: Facts): Stop[] {
     stops.push({ id: 'lead', cite: LEAD_STOP.cite, ...(lead?.mgPerKg ? { value: lead.mgPerKg.value } : {}) });
   }
   return stops;
+}
+
+/**
+ * Paste, 1:1 and 1:2 have a limit of their own; 1:5 has none and is taken to the paste first.
+ * An unknown dilution is held to the stricter limit: to wait and ask costs less than burnt roots.
+ */
+function saltStop(f: Facts): Stop | null {
+  const reading = ratedOf(f, 'salts')?.reading;
+  const ds = reading ? dsPerM(reading) : null;
+  if (!reading || ds === null) return null;
+  const dilution = dilutionOf(reading);
+  if (dilution === '1:5') {
+    const paste = pasteOf(reading, f.soil?.heaviness ?? null);
+    return paste && paste.value > SALT_STOP.paste ? { id: 'salts', cite: SALT_STOP.cite, value: paste.value, from: paste } : null;
+  }
+  return ds > (dilution === 'paste' ? SALT_STOP.paste : SALT_STOP.dilute) ? { id: 'salts', cite: SALT_STOP.cite, value: ds } : null;
 }

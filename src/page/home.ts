@@ -2,6 +2,10 @@
 import { DIARY_FILE } from '../orchard/diary.ts';
 import { button, download, el, field, fill, list, textInput } from './dom.ts';
 import { ORCHARD_FILE } from '../gather.ts';
+import { noticeText } from '../json/notices.ts';
+import type { Notice } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import { decodeReport, guessNotice } from '../soil/decode.ts';
 import { mistakesOf } from './seen.ts';
 import { EMPTY, bagLines, factOf, treeLines, withFact, zoneFiles } from './state.ts';
 import type { State } from './state.ts';
@@ -70,9 +74,9 @@ function files(ctx: Context): View {
   const input = el('input', { id: 'open', type: 'file', multiple: true, accept: '.yaml,.yml,.txt,.csv,text/plain' });
   const opened = field(w('open'), input, w('open-hint'));
   input.addEventListener('change', () => {
-    void openAll([...(input.files ?? [])], ctx.state()).then(({ state, names }) => {
+    void openAll([...(input.files ?? [])], ctx.state()).then(({ state, names, notices }) => {
       input.value = '';
-      done = w('opened', { names: names.join(', ') });
+      done = [...(names.length > 0 ? [w('opened', { names: names.join(', ') })] : []), ...notices.map((n) => noticeText(n, ctx.language))].join(' ');
       ctx.take(state);
     });
   });
@@ -102,10 +106,12 @@ function files(ctx: Context): View {
   return { root: el('div', {}, el('h3', {}, w('files')), opened.root, saves, said, kept, el('p', {}, forget)), refresh };
 }
 
-/** `orchard.yaml` is known by its ending; all else is a report, under the name that the orchard gives it. */
-async function openAll(chosen: readonly File[], before: State): Promise<{ state: State; names: string[] }> {
+/** `orchard.yaml` is known by its ending; all else is a report, under the name that the orchard gives it. A file that is no text is left out and named. */
+async function openAll(chosen: readonly File[], before: State): Promise<{ state: State; names: string[]; notices: Notice[] }> {
   let state = before;
-  const texts = await Promise.all(chosen.map(async (file) => ({ name: file.name, text: decoded(await file.arrayBuffer()) })));
+  const all = await Promise.all(chosen.map(async (file) => ({ name: file.name, found: decodeReport(new Uint8Array(await file.arrayBuffer())) })));
+  const notices = all.flatMap(({ name, found }) => ('refused' in found ? [notice('not-text', 'error', { file: name, why: found.refused })] : guessNotice(found, name) ?? []));
+  const texts = all.flatMap(({ name, found }) => ('text' in found ? [{ name, text: found.text }] : []));
   const orchards = texts.filter(({ name }) => /\.ya?ml$/i.test(name));
   for (const { text } of orchards) state = { ...state, orchard: text };
   const diary = texts.find(({ name }) => name.toLowerCase() === DIARY_FILE);
@@ -117,10 +123,5 @@ async function openAll(chosen: readonly File[], before: State): Promise<{ state:
   // Reports that the orchard does not name would only be carried along.
   const named = zoneFiles(state.orchard);
   if (named.length > 0) state = { ...state, reports: Object.fromEntries(Object.entries(state.reports).filter(([name]) => named.includes(name))) };
-  return { state, names: texts.map((t) => t.name) };
-}
-
-function decoded(bytes: ArrayBuffer): string {
-  const [a, b] = new Uint8Array(bytes);
-  return new TextDecoder(a === 0xff && b === 0xfe ? 'utf-16le' : 'utf-8', { ignoreBOM: true }).decode(bytes);
+  return { state, names: texts.map((t) => t.name), notices };
 }

@@ -80,7 +80,7 @@ function sampleBox(sample: Sample, questions: readonly Question[], ctx: Context)
   const w = wordsOf(ctx);
   const L = ctx.language;
   const { where } = ctx.early();
-  const rated = rateSample(sample, where.country);
+  const rated = rateSample(sample, where);
   const rows = [
     ...rated.map((r) => {
       const open = questions.some((q) => q.place?.line === r.reading.place.line && q.about === r.reading.item) && r.rating === null;

@@ -1,6 +1,8 @@
 /** What the planner of pH knows of a soil: from a rated report, or told piece by piece. */
 import { lengthOf } from '../orchard/measure.ts';
+import { organicMatterOf } from '../rating/organic.ts';
 import type { Rated } from '../rating/rate.ts';
+import { classOf } from '../rating/texture.ts';
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { ReportUnit } from '../tables/items.ts';
@@ -34,15 +36,6 @@ const RATE_UNITS: Partial<Record<ReportUnit, Unit>> = {
   'lb/100sqft': 'lb/100 sq ft', 'lb/1000sqft': 'lb/1000 sq ft', 'ton/acre': 'ton/acre', 't/ha': 't/ha', 'lb/acre': 'lb/acre', 'kg/ha': 'kg/ha', 'g/m2': 'g/m2',
 };
 
-/** The texture a report or a grower names, as the sulphur tables part it; null for a word that names none. */
-export function textureClass(text: string): TextureClass | null {
-  const t = text.toLowerCase();
-  if (/sandy clay|clay|\bton\b|toniger/.test(t)) return 'clay';
-  if (/sandy loam|lehmiger sand|fine sandy/.test(t)) return 'sandy loam';
-  if (/loamy sand|\bsandy?\b|sandig/.test(t)) return 'sand';
-  return /loam|lehm|silt|schluff/.test(t) ? 'loam' : null;
-}
-
 /** Sikora or SMP; null for another buffer or none. */
 export const bufferTest = (method: string | null): Exclude<LimeTest, 'acidity'> | null => (method === 'sikora' || method === 'smp' ? method : null);
 
@@ -64,16 +57,13 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
   const now = water ? figure(water.value!, 'pH', 'soil', 'printed-by-lab', cite(water)) : salt ? saltToWater(salt.value!, cite(salt)) : null;
   if (!now) return null;
   const unit = lime?.unit ? RATE_UNITS[lime.unit] : undefined;
-  const organic = read('organic-matter');
   const said = depth === undefined ? null : lengthOf(depth);
-  const texture = rated.find((r) => r.reading.item === 'texture')?.reading.asPrinted;
-  const clay = value('clay');
   return {
     now, acidity: value('acidity'), cec: value('cec'), carbonate: carbonateOf(rated), depthM: typeof said === 'number' ? said : null,
     buffer: buffer ? bufferOf(buffer.value!, buffer.method) : null,
     lime: lime && unit ? figure(lime.value!, unit, 'lime', 'printed-by-lab', cite(lime)) : null,
-    texture: texture ? textureClass(texture) : clay === null ? null : clay < 10 ? 'sand' : clay < 20 ? 'sandy loam' : clay > 30 ? 'clay' : 'loam',
-    organic: organic ? (organic.unit === 'g/kg' ? organic.value! / 10 : organic.value) : null,
+    texture: classOf(rated.map((r) => r.reading)),
+    organic: organicMatterOf({ readings: rated.map((r) => r.reading) })?.value ?? null,
     magnesium: rated.find((r) => r.reading.item === 'magnesium')?.mgPerKg?.value ?? null,
   };
 }

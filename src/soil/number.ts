@@ -22,7 +22,8 @@ export function parseNumber(printed: string, style: Style): Parsed {
   if (commaThousands && style === 'comma' && printed.split(',').length === 2) {
     return { unclear: [Number(printed.replace(',', '.')), Number(printed.replace(',', ''))] };
   }
-  if (pointThousands && style === 'comma') return { unclear: [Number(printed), Number(printed.replace('.', ''))] };
+  // A text with decimal commas has no decimal points.
+  if (pointThousands && style === 'comma') return { value: Number(printed.replace('.', '')) };
   if (commaThousands || /^\d{1,3}(?:,\d{3})+\.\d+$/.test(printed)) return { value: Number(printed.replaceAll(',', '')) };
   return { value: Number(printed.replace(',', '.')) };
 }

@@ -15,9 +15,13 @@ export type Reading = {
   readonly asPrinted: string;
   readonly place: Place;
   readonly method: Method | null;
+  /** An extract in brackets that the tables do not know: it tells two tests of one item apart. */
+  readonly tag?: string;
   /** The oxide in which the value is printed; null for the element and for items that have no such form. */
   readonly form: Oxide | null;
   readonly lab: { readonly rating: Rating | null; readonly range: Range | null };
+  /** The scale of an index, where the report itself shows whose it is: an id of INDEX_SCHEMES. */
+  readonly scheme?: 'north-carolina.index';
   /** An index printed beside the value; whose scale it is, the country tells. */
   readonly index?: number;
   /** The other end of a printed span. */

@@ -1,9 +1,11 @@
 /** The tables of names, units, methods and rating words, compiled once into matchers. */
 import type { Method, ReportUnit } from '../tables/items.ts';
 import { METHODS } from '../tables/items.ts';
+import type { Language } from '../tables/name-set.ts';
+import { LANGUAGES } from '../tables/name-set.ts';
 import type { Name } from '../tables/names.ts';
-import { NAMES } from '../tables/names.ts';
-import { RATING_WORDS } from '../tables/rating-words.ts';
+import { INDEX_NAMES, NAMES, NAMES_BY_LANGUAGE } from '../tables/names.ts';
+import { RATING_SETS, RATING_WORDS, RATING_WORDS_BY_LANGUAGE } from '../tables/rating-words.ts';
 import { METHOD_PATTERNS, UNIT_PATTERNS } from '../tables/report-patterns.ts';
 import type { Rating } from '../tables/ratings.ts';
 
@@ -70,10 +72,46 @@ function findWords<T>(index: Index<T>, text: string, accept: (start: number, end
   return found;
 }
 
-const named = NAMES.filter((n) => !n.exact).map((n) => ({ ...n, name: unaccented(n.name) }));
-const NAME_INDEX = indexed(named.map((n) => [n.name, n] as const));
-const SYMBOL_INDEX = indexed(NAMES.filter((n) => n.exact).map((n) => [n.name, n] as const));
-const RATING_INDEX = indexed(RATING_WORDS.map(([w, r]) => [unaccented(w), r] as const));
+/** The words of a report in one language: those good everywhere, and those good in that language alone. */
+export type Words = { readonly language: Language | null; readonly names: (text: string) => Found<Name>[]; readonly ratings: (text: string) => Found<Rating>[] };
+
+const plain = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => !n.exact).map((n) => [unaccented(n.name), n] as const);
+const symbols = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => n.exact).map((n) => [n.name, n] as const);
+
+function makeWords(language: Language | null): Words {
+  const names = [...NAMES, ...INDEX_NAMES, ...NAMES_BY_LANGUAGE.filter((n) => n.in === (language ?? 'en'))];
+  const nameIndex = indexed(plain(names));
+  const symbolIndex = indexed(symbols(names));
+  const ratingIndex = indexed([...RATING_WORDS.map(([w, r]) => [unaccented(w), r] as const), ...RATING_WORDS_BY_LANGUAGE.filter(([, , l]) => l === (language ?? 'en')).map(([w, r]) => [unaccented(w), r] as const)]);
+  return { language, names: (text) => namesIn(text, nameIndex, symbolIndex), ratings: (text) => ratingsIn(text, ratingIndex) };
+}
+
+const MADE = new Map<Language | null, Words>();
+/** The words of a language, made once; null is a report whose language nobody can tell. */
+export function wordsOf(language: Language | null): Words {
+  const made = MADE.get(language) ?? makeWords(language);
+  MADE.set(language, made);
+  return made;
+}
+
+/** Words of rating with the languages that have them. */
+let ratingLanguages: Index<readonly Language[]> | null = null;
+function ratingLanguageIndex(): Index<readonly Language[]> {
+  const by = new Map<string, Language[]>();
+  for (const { language, words } of RATING_SETS) for (const w of words.map(unaccented)) if (language !== 'any') by.set(w, [...new Set([...(by.get(w) ?? []), language])]);
+  return (ratingLanguages ??= indexed([...by]));
+}
+
+/** The language of a report by the names and words of rating that few languages share; null where none leads. */
+export function languageOf(lines: readonly string[]): Language | null {
+  const score = new Map<Language, number>();
+  for (const line of lines) {
+    for (const { is } of wordsOf(null).names(line)) for (const l of is.exact ? [] : is.languages) score.set(l, (score.get(l) ?? 0) + 1 / is.languages.length);
+    for (const { is } of findWords(ratingLanguageIndex(), lower(line))) for (const l of is) score.set(l, (score.get(l) ?? 0) + 0.5 / is.length);
+  }
+  const [first, second] = LANGUAGES.map((l) => [l, score.get(l) ?? 0] as const).sort((a, b) => b[1] - a[1]);
+  return first && first[1] >= 0.4 && first[1] > (second?.[1] ?? 0) ? first[0] : null;
+}
 
 /** Patterns by the letter they start with, each compiled when it is first tried. */
 type Patterns<T> = ReadonlyMap<string, readonly { readonly is: T; readonly at: (text: string, i: number) => number }[]>;
@@ -95,28 +133,36 @@ function byStart<T>(list: readonly (readonly [is: T, starts: string, pattern: st
 const UNITS_BY_START = byStart(UNIT_PATTERNS);
 const METHODS_BY_START = byStart(METHOD_PATTERNS);
 
-const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa) )$/i;
-const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|index\b|[<>]?\s*[\d.])|^  /;
+const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.) )$/i;
+const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|(?:index|nach|by|mit|per|selon|por)\b|[<>]?\s*[\d.])|^  /;
 const BEFORE_NUMBER = /^\s*[:=]?\s*[<>]?\s*\.?\d/;
 
 /** "P Olsen: 31": a method right behind a symbol. */
 const startsWithMethod = (after: string): boolean => /^ [a-z]/i.test(after) && findMethods(after)[0]?.start === 1;
 
+const WORD_BEHIND = /^ (?:not|nicht|no|non|nao|trac|traz|spur|nd\b|n\.d|n\.n|bdl|below|undetect|low|high|very|medium|optim|excess|deficient|sehr|muy|tres|molto|muito|baj|bas|baix|alt|hoch|niedrig|gering|mittel|faible|moyen|elev|sufficient|adequate)/i;
+const startsWithUnit = (after: string): boolean => after.startsWith(' ') && findUnits(after)[0]?.start === 1;
+
 /** A symbol stands at the start of a piece, or right before a number. */
 function isSymbol(text: string, start: number, end: number): boolean {
   const after = text.slice(end, end + 40);
-  if (BEFORE_NUMBER.test(after)) return true;
-  return PIECE_START.test(text.slice(Math.max(0, start - 40), start)) && (AFTER_SYMBOL.test(after) || startsWithMethod(after));
+  // "P/Al ratio" names a ratio.
+  if (text[start - 1] === '/' || (text[end] === '/' && /[A-Za-z]/.test(text[end + 1] ?? ''))) return false;
+  // H alone is mostly the letter of "high".
+  if (BEFORE_NUMBER.test(after) || (end - start === 1 && text[start] === 'H')) return BEFORE_NUMBER.test(after);
+  return PIECE_START.test(text.slice(Math.max(0, start - 40), start)) && (AFTER_SYMBOL.test(after) || startsWithMethod(after) || startsWithUnit(after) || WORD_BEHIND.test(after));
 }
 
 /** Names in order of place; where two overlap the longer one stands. */
-export function findNames(text: string): Found<Name>[] {
-  const found = findWords(NAME_INDEX, lower(text));
-  for (const f of findWords(SYMBOL_INDEX, text, (start, end) => isSymbol(text, start, end))) {
-    if (!found.some((g) => g.start < f.end && f.start < g.end)) found.push(f);
-  }
-  return found.sort((a, b) => a.start - b.start);
+function namesIn(text: string, index: Index<Name>, symbolIndex: Index<Name>): Found<Name>[] {
+  const found = findWords(index, lower(text));
+  const taken = covered(text.length, found);
+  const symbol = findWords(symbolIndex, text, (start, end) => isSymbol(text, start, end)).filter((f) => !taken(f));
+  return [...found, ...symbol].sort((a, b) => a.start - b.start);
 }
+
+/** Names good in every language. */
+export const findNames = (text: string): Found<Name>[] => wordsOf(null).names(text);
 
 /** What the patterns find, left to right; `inside` is a letter after which none may start. */
 function findPatterns<T>(patterns: Patterns<T>, text: string, inside: (code: number) => boolean): Found<T>[] {
@@ -145,17 +191,17 @@ export const findUnits = (text: string): Found<ReportUnit>[] => findPatterns(UNI
 export const findMethods = (text: string): Found<Method>[] => findPatterns(METHODS_BY_START, text, (c) => isLetter(c) || isDigit(c));
 
 /** German and Austrian classes A to E (some add F above it), and the letters of American labs that follow a value. */
-const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|stufe|klasse|class)\s+([a-f])\b/gi;
+const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|versorgungsklasse|stufe|klasse|class)\s+([a-f])\b/gi;
 const VALUE_LETTER = /[\d%)]([\s|]{0,24})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)]))/gi;
 const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', f: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
 
 /** A class by its letter alone, "38 mg/100 g D" or "hoch (D)": the end of a piece, and a value between the name and it ("Bor (B)" is a symbol). */
 const LONE_LETTER = /(?:[([]([A-F])[)\]]|(?<![\w(./-])([A-F]))(?=\s{0,24}(?:$|[|;,](?!\s{0,24}[<>]?\s?\d)|\(|  ))/g;
 
-export function findClasses(text: string): Found<Rating>[] {
+export function findClasses(text: string, words: Words): Found<Rating>[] {
   const found = [...text.matchAll(LONE_LETTER)];
   if (found.length === 0) return [];
-  const names = findNames(text);
+  const names = words.names(text);
   const methods = findMethods(text);
   const numbers = blank(blank(blank(text, names), methods), findUnits(blank(text, methods)));
   return found
@@ -163,18 +209,32 @@ export function findClasses(text: string): Found<Rating>[] {
     .filter(({ start }) => /\d/.test(numbers.slice(names.filter((n) => n.end <= start).at(-1)?.end ?? start, start)));
 }
 
-export function findRatings(text: string): Found<Rating>[] {
+function ratingsIn(text: string, index: Index<Rating>): Found<Rating>[] {
   const found: Found<Rating>[] = [];
   for (const m of text.matchAll(CLASS_LETTER)) found.push({ start: m.index, end: m.index + m[0].length, is: LETTERS[m[1]!.toLowerCase()]! });
   for (const m of text.matchAll(VALUE_LETTER)) found.push({ start: m.index + 1 + m[1]!.length, end: m.index + m[0].length, is: LETTERS[m[2]!.toLowerCase()]! });
-  return [...found, ...findWords(RATING_INDEX, lower(text))];
+  return [...found, ...findWords(index, lower(text))];
 }
 
 /** The text with the spans turned to blanks, so that what they hold is not read twice. */
 export function blank(text: string, spans: readonly Span[]): string {
-  let out = text;
-  for (const { start, end } of spans) out = out.slice(0, start) + ' '.repeat(end - start) + out.slice(end);
-  return out;
+  if (spans.length === 0) return text;
+  const parts: string[] = [];
+  let at = 0;
+  for (const { start, end } of [...spans].sort((a, b) => a.start - b.start)) {
+    if (end <= at) continue;
+    const from = Math.max(at, start);
+    parts.push(text.slice(at, from), ' '.repeat(end - from));
+    at = end;
+  }
+  return parts.join('') + text.slice(at);
+}
+
+/** Whether a span overlaps any of those given, or with `whole` lies in them. */
+export function covered(length: number, spans: readonly Span[], whole = false): (at: Span) => boolean {
+  const marks = new Uint8Array(length + 1);
+  for (const { start, end } of spans) marks.fill(1, start, end);
+  return ({ start, end }) => (whole ? !marks.subarray(start, end).includes(0) : marks.subarray(start, end).includes(1));
 }
 
 /** "Unknown", "I don't know", "?" as an answer. */
@@ -185,6 +245,13 @@ export const unitCalled = (text: string): ReportUnit | null => findUnits(text)[0
 export const methodCalled = (text: string): Method | null =>
   isUnknown(text) ? 'unknown' : /^\s*cal\s*$/i.test(text) ? 'cal' : METHODS.find((m) => m === text.trim().toLowerCase()) ?? findMethods(text)[0]?.is ?? null;
 
-/** Names and units worth suggesting for a mistyped word. */
-export const KNOWN_NAMES: readonly string[] = named.map((n) => n.name).filter((n) => n.length > 3);
+const SUGGESTED = new Map<Language | null, readonly string[]>();
+/** Names worth suggesting for a mistyped word: no known slip, none of four letters or less. */
+export function knownNames(language: Language | null): readonly string[] {
+  const made = SUGGESTED.get(language) ?? suggestible(language);
+  SUGGESTED.set(language, made);
+  return made;
+}
+const suggestible = (language: Language | null): string[] =>
+  [...NAMES, ...NAMES_BY_LANGUAGE].filter((n) => !n.exact && !n.slip && n.item !== 'ratio' && n.name.length > 4 && (n.languages.length === 0 || n.languages.includes(language ?? 'en') || n.languages.includes('en'))).map((n) => unaccented(n.name));
 export const KNOWN_UNITS: readonly string[] = ['ppm', 'mg/kg', 'mg/L', 'mg/100g', 'lb/acre', 'lbs/acre', 'kg/ha', 'meq/100g', 'cmol/kg', 'dS/m', 'mS/cm', 'mmhos/cm', 'percent'];

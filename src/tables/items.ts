@@ -2,16 +2,16 @@
 import type { Element } from '../units/substance.ts';
 
 export const ITEMS = [
-  'ph', 'ph-salt', 'buffer-ph', 'organic-matter', 'nitrate-n', 'nitrogen', 'phosphorus', 'potassium', 'calcium', 'magnesium', 'sulphur',
+  'ph', 'ph-salt', 'buffer-ph', 'organic-matter', 'organic-carbon', 'nitrate-n', 'ammonium-n', 'nitrogen', 'phosphorus', 'potassium', 'calcium', 'magnesium', 'sulphur',
   'sodium', 'boron', 'zinc', 'manganese', 'copper', 'iron', 'aluminium', 'lead', 'cec', 'salts', 'acidity', 'lime-buffer-capacity',
-  'lime-requirement', 'carbonate', 'texture', 'sand', 'silt', 'clay', 'sar', 'density', 'saturation-k', 'saturation-ca', 'saturation-mg',
-  'saturation-na', 'saturation-h', 'advice',
+  'lime-requirement', 'carbonate', 'active-carbonate', 'texture', 'sand', 'silt', 'clay', 'sar', 'density', 'saturation-k', 'saturation-ca', 'saturation-mg',
+  'saturation-na', 'saturation-h', 'base-saturation', 'advice',
 ] as const;
 export type Item = (typeof ITEMS)[number];
 
 /** The element a content item stands for; those items need a unit before they mean anything. */
 export const ELEMENT_OF: Partial<Record<Item, Element>> = {
-  'nitrate-n': 'N', nitrogen: 'N', phosphorus: 'P', potassium: 'K', calcium: 'Ca', magnesium: 'Mg', sulphur: 'S', sodium: 'Na', boron: 'B',
+  'nitrate-n': 'N', 'ammonium-n': 'N', nitrogen: 'N', phosphorus: 'P', potassium: 'K', calcium: 'Ca', magnesium: 'Mg', sulphur: 'S', sodium: 'Na', boron: 'B',
   zinc: 'Zn', manganese: 'Mn', copper: 'Cu', iron: 'Fe', aluminium: 'Al', lead: 'Pb',
 };
 
@@ -21,7 +21,7 @@ export const SATURATION_OF: Partial<Record<Item, Item>> = {
 };
 
 export type ReportUnit =
-  | 'ppm' | 'mg/kg' | 'mg/L' | 'mg/100g' | 'lb/acre' | 'kg/ha' | 'meq/100g' | 'cmol/kg' | 'mmolc/dm3' | '%' | 'g/kg'
+  | 'ppm' | 'mg/kg' | 'mg/L' | 'mg/100g' | 'lb/acre' | 'kg/ha' | 'meq/100g' | 'cmol/kg' | 'mmolc/dm3' | 'cmol/dm3' | '%' | 'g/kg' | 'mmol/kg' | 'g/dm3'
   | 'dS/m' | 'mS/cm' | 'mmho/cm' | 'uS/cm' | 'mS/m' | 'pH' | 'index' | 'g/cm3'
   | 'lb/100sqft' | 'lb/1000sqft' | 'ton/acre' | 't/ha' | 'g/m2';
 
@@ -32,7 +32,10 @@ export const TO_MG_PER_KG: Partial<Record<ReportUnit, number>> = {
 
 export const METHODS = [
   'mehlich-1', 'mehlich-3', 'olsen', 'bray-1', 'bray-2', 'morgan', 'modified-morgan', 'ammonium-acetate', 'ammonium-nitrate', 'cal', 'dl', 'colwell',
-  'ab-dtpa', 'resin', 'dtpa', 'hot-water', 'water', 'cacl2', 'kcl', 'paste', '1:1', '1:2', '1:5', 'smp', 'sikora', 'mehlich-buffer',
-  'adams-evans', 'woodruff', 'loi', 'walkley-black', 'unknown',
+  'ab-dtpa', 'resin', 'al', 'egner-riehm', 'joret-hebert', 'dyer', 'cat', 'dtpa', 'edta', 'hot-water', 'water', 'cacl2', 'kcl', 'paste', '1:1', '1:2', '1:5', 'smp', 'sikora', 'moore-sikora', 'mehlich-buffer',
+  'modified-mehlich', 'adams-evans', 'woodruff', 'loi', 'walkley-black', 'dry-combustion', 'unknown',
 ] as const;
 export type Method = (typeof METHODS)[number];
+
+/** Buffers: a pH read in one of them is a buffer pH, never that of the soil. */
+export const BUFFERS: readonly Method[] = ['smp', 'sikora', 'moore-sikora', 'mehlich-buffer', 'modified-mehlich', 'adams-evans', 'woodruff'];

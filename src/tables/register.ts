@@ -48,7 +48,7 @@ const texts = (x: unknown): string[] => (typeof x === 'string' ? [x] : Array.isA
 
 const CROPS: readonly string[] = [...new Set(Object.values(CROP_WORDS))];
 /** What a number is for, not what it says: the years and the row that a figure belongs to, the grade of a product. */
-const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'reference', 'per', 'under', 'over'];
+const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'reference', 'per', 'under', 'over', 'cec'];
 const PAIR = ['low', 'high'];
 const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O5', 'K2O'], budBreak: ['month', 'day'], firstFrost: ['month', 'day'] };
 

@@ -7,7 +7,8 @@ export type Nutrient = 'N' | 'P2O5' | 'K2O';
 export const NUTRIENTS: readonly Nutrient[] = ['N', 'P2O5', 'K2O'];
 
 export type Element = 'N' | 'P' | 'K' | 'Ca' | 'Mg' | 'S' | 'Na' | 'B' | 'Zn' | 'Mn' | 'Cu' | 'Fe' | 'Al' | 'Pb';
-export type Oxide = 'P2O5' | 'K2O' | 'MgO' | 'CaO' | 'SO3' | 'NO3';
+/** The forms a lab may print an element in: oxides, and the ions of nitrogen, phosphorus and sulphur. */
+export type Oxide = 'P2O5' | 'K2O' | 'MgO' | 'CaO' | 'SO3' | 'NO3' | 'PO4' | 'SO4';
 
 /** What a figure measures: a nutrient, a product, or a thing of the orchard. */
 export type Substance =
@@ -29,6 +30,8 @@ export const ELEMENT_SHARE: Record<Oxide, { element: Element; share: number }> =
   CaO: { element: 'Ca', share: Ca / (Ca + O) },
   SO3: { element: 'S', share: S / (S + 3 * O) },
   NO3: { element: 'N', share: N / (N + 3 * O) },
+  PO4: { element: 'P', share: P / (P + 4 * O) },
+  SO4: { element: 'S', share: S / (S + 4 * O) },
 };
 
 /** mg/kg of an element held by 1 cmol(+)/kg (= 1 meq/100 g): atomic weight ÷ charge × 10. */

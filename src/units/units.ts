@@ -1,6 +1,6 @@
 /**
  * Units and what they measure. A factor leads from the unit to the base unit of its kind:
- * mass g, length m, area m², volume mL, area rate g/m², soil content mg/kg.
+ * mass g, length m, area m², volume mL, area rate g/m², soil content mg/kg, charge cmol(+)/kg, conductivity dS/m.
  * Exact factors come from their definitions: international yard and pound (1959), US gallon of 231 in³.
  */
 export const POUND = 453.59237;
@@ -48,12 +48,26 @@ export const UNITS = {
   'lb/ft': { kind: 'mass a length of height', factor: POUND / FOOT },
   'kg/t': { kind: 'share of a crop', factor: 0.001 },
   'mg/kg': { kind: 'soil content', factor: 1 },
+  ppm: { kind: 'soil content', factor: 1 },
+  'mg/100g': { kind: 'soil content', factor: 10 },
+  'g/kg': { kind: 'soil content', factor: 1000 },
+  'mg/L': { kind: 'soil content by volume', factor: 1 },
+  'g/dm3': { kind: 'soil content by volume', factor: 1000 },
   '%': { kind: 'share', factor: 1 },
   'meq/100g': { kind: 'charge', factor: 1 },
+  'cmol/kg': { kind: 'charge', factor: 1 },
+  'mmol/kg': { kind: 'charge', factor: 0.1 },
+  'cmol/dm3': { kind: 'charge by volume', factor: 1 },
+  'mmolc/dm3': { kind: 'charge by volume', factor: 0.1 },
   year: { kind: 'age', factor: 1 },
   day: { kind: 'time', factor: 1 },
   pH: { kind: 'acidity', factor: 1 },
   'dS/m': { kind: 'conductivity', factor: 1 },
+  'mS/cm': { kind: 'conductivity', factor: 1 },
+  'mmho/cm': { kind: 'conductivity', factor: 1 },
+  'uS/cm': { kind: 'conductivity', factor: 0.001 },
+  'mS/m': { kind: 'conductivity', factor: 0.01 },
+  index: { kind: 'index', factor: 1 },
   bag: { kind: 'count', factor: 1 },
   dose: { kind: 'count', factor: 1 },
   times: { kind: 'factor', factor: 1 },

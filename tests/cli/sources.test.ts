@@ -161,9 +161,12 @@ describe('coverage', async () => {
   };
   test('a method with a scale is rated by a published one, one without is not', async () => {
     await fc.assert(fc.asyncProperty(from(...Object.keys(NAMED)), async (method) => {
-      const lines = ['phosphorus', 'potassium', 'magnesium', 'calcium', 'sulphur'].flatMap((item) => ['ppm', 'mg/L'].map((unit) => [item, unit] as const));
+      const lines = [
+        ...['phosphorus', 'potassium', 'magnesium', 'calcium', 'sulphur', 'zinc', 'boron'].flatMap((item) => ['ppm', 'mg/L'].map((unit) => [item, unit] as const)),
+        ...(method === '1:5' ? [['salts', 'dS/m'] as const] : []),
+      ];
       let reached = 0;
-      for (const where of ['Ohio, US', 'Cork, Ireland', 'Kent, UK', 'Austria']) for (const [item, unit] of lines) {
+      for (const where of ['Ohio, US', 'Cork, Ireland', 'Kent, UK', 'Austria', 'Poland', 'Australia']) for (const [item, unit] of lines) {
         const { json } = await medlar(['read', 'soil.txt', '--json'], { 'orchard.yaml': `where: ${where}\ntrees:\n  A: apple\n`, 'soil.txt': `texture: loam\n${item} 60 ${unit}\n${item} method: ${NAMED[method]!}\n` });
         const r = json.result.samples[0].readings.find((x: { item: string }) => x.item === item);
         expect(r.method).toBe(method);
@@ -187,9 +190,9 @@ describe('coverage', async () => {
   });
 
   test('places: those with rules or scales of their own, and others none', () => {
-    // Ten states and the UK have rules, Ireland an index of its own (README, design.md 4); no table is Germany's own.
-    for (const place of ['US-MI', 'US-PA', 'US-IA', 'US', 'GB', 'IE']) expect(covered.regions[place], place).toBeGreaterThan(0);
-    for (const place of ['DE', 'JP', 'FR']) expect(covered.regions[place], place).toBe(0);
+    // Ten states and the UK have rules, Ireland an index of its own (README, design.md 4); North Rhine-Westphalia's chamber prints garden classes (soil-tests.md 3.1).
+    for (const place of ['US-MI', 'US-PA', 'US-IA', 'US', 'GB', 'IE', 'DE']) expect(covered.regions[place], place).toBeGreaterThan(0);
+    for (const place of ['JP', 'FR']) expect(covered.regions[place], place).toBe(0);
   });
 
   test('scales on memory alone are none', () => {

@@ -21,7 +21,7 @@ function sound(text: string, report: Report): void {
       expect(r.asPrinted.trim()).not.toBe('');
     }
     for (const u of sample.unread) expect(lines[u.line - 1]!.trim()).toBe(u.text);
-    for (const rated of rateSample(sample, 'US')) if (rated.mgPerKg) expect(Number.isFinite(rated.mgPerKg.value)).toBe(true);
+    for (const rated of rateSample(sample, { country: 'US', state: null })) if (rated.mgPerKg) expect(Number.isFinite(rated.mgPerKg.value)).toBe(true);
   }
   for (const n of report.notices) {
     if (!n.place) continue;

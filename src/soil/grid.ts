@@ -1,0 +1,313 @@
+/**
+ * Tables: items down or across the page, samples down or across, parted by tabs, bars, commas or wide gaps.
+ * Each row becomes one line for each value, in its own words, so that one reader serves all.
+ */
+import type { Line } from './text.ts';
+import type { Words } from './vocabulary.ts';
+import { blank, findMethods, findUnits } from './vocabulary.ts';
+
+export type Cell = { readonly text: string; readonly start: number; readonly end: number };
+/** Tabs are bars in a prepared line; a tab at the edge is an empty cell, a bar there is decoration. */
+type Parting = ',' | ';' | '|' | '\t' | ' ';
+
+/** A value of a table in words of its own, and where it stands. */
+export type GridLine = { readonly line: Line; readonly text: string; readonly start: number; readonly end: number };
+export type Grid = {
+  /** Heads of columns that hold numbers nobody knows the name of. */
+  readonly strange: readonly Cell[];
+  /** Parted by commas: no number in it has a decimal comma. */
+  readonly commas: boolean;
+  /** How many lines it takes, its header included. */
+  readonly length: number;
+  /** In order; `sample` is null in a table of one sample. A row without a known name has no lines. */
+  readonly rows: readonly { readonly sample: string | null; readonly line: Line; readonly lines: readonly GridLine[] }[];
+};
+
+type Role = 'name' | 'value' | 'unit' | 'method' | 'low' | 'high' | 'range' | 'rating' | 'index' | 'skip';
+const ROLES: readonly (readonly [Role, RegExp])[] = [
+  ['range', /\b(?:range|bereich|rango|intervall[oe]|plage|faixa|normale?s?|referencias?|reference|riferimento|souhaitable|ottimale|desejavel)\b/],
+  ['skip', /(?:\b(?:previous|precedente?|anterior|vorjahr|letzte[rs]?)\b|^(?:previous|last|before|old|prior|desired|target level|ideal|deviation|difference|change|% ?of|percent of|needed|required|vorjahr|anterior|laboratory|lab ?(?:no|id|number)|#|no\.?)\b)/],
+  ['index', /\bind(?:ex|ices)$/],
+  ['unit', /^(?:units?|einheit(?:en)?|unidad(?:es)?|unidade|unites?|unita|u\.?m\.?|masseinheit)(?: (?:of|di|de) (?:measure|misura|medida|mesure))?$/],
+  ['method', /^(?:method|extractant|extract|methode|metodo|procedure|verfahren|extraktion)s?$/],
+  ['low', /^(?:low|min|minimum|minimo|mini|from|lower(?: limit)?|von)$/],
+  ['high', /^(?:high|max|maximum|massimo|maximo|maxi|to|upper(?: limit)?|bis)$/],
+  ['range', /\b(?:range|optimum|optimal|optimo|target|guideline|sufficiency|normale?s?|rango|referencia|zielbereich|richtwert|zielwert|sollwert|faixa|intervall[oe]|adequate|souhaitable|ottimale|desejavel|seuils?)\b/],
+  ['name', /^(?:test|nutrient|nutriment|nutriente|element|analysis|analyte|item|parameter|determinand|determination|measurement|parametro|parametre|determinacion|determinacao|analisis|analise|analisi|analyse|elemento|symbol|nahrstoff|merkmal|untersuchung|property|characteristic|bestimmung|what)s?\b/],
+  ['value', /^(?:results?|values?|found|level found|level|reading|wert|messwert|ergebnis|gehalt|resultado|valor|resultat|valeur|risultato|valore|teneur|contenido|teor|your soil|this year|current|amount|concentration)s?\b/],
+  ['rating', /^(?:rating|status|interpretation|interpretacion|interpretazione|comment|class|klasse|gehaltsklasse|versorgungsklasse|gehaltsstufe|stufe|bewertung|einstufung|beurteilung|calificacion|interpretacao|classe|nivel|valutazione|giudizio|appreciation|level)s?$/],
+];
+
+export const isRule = (text: string): boolean => /^[\s|:+=-]+$/.test(text) && /[-=]/.test(text);
+const hasNumber = (text: string): boolean => /\d/.test(text);
+const inner = (text: string): string => text.toLowerCase().replace(/[*"]/g, '').trim();
+
+/** Cells of a line. Empty ones are kept between bars and commas; wide gaps have none. */
+export function cellsOf(text: string, by: Parting): Cell[] {
+  if (by === ' ') return [...text.matchAll(/\S(?:\S| (?! ))*/g)].map((m) => ({ text: m[0].trim(), start: m.index, end: m.index + m[0].length }));
+  const edged = by === '|' ? text.replace(/^(\s*)\|/, '$1 ').replace(/\|(\s*)$/, ' $1') : text;
+  const sign = by === '\t' ? '|' : by;
+  const cells: Cell[] = [];
+  let start = 0;
+  let quoted = false;
+  for (let i = 0; i <= edged.length; i++) {
+    if (edged[i] === '"') quoted = !quoted;
+    if (i < edged.length && (edged[i] !== sign || (quoted && sign !== '|'))) continue;
+    const raw = edged.slice(start, i);
+    const lead = raw.length - raw.trimStart().length;
+    const cell = raw.trim().replace(/^"|"$/g, '').trim();
+    cells.push({ text: cell, start: start + lead, end: start + lead + Math.max(1, raw.trim().length) });
+    start = i + 1;
+  }
+  return cells;
+}
+
+/** Reads a table that starts at `at`, or null where the lines are something else. */
+export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | null {
+  const header = lines[at]!.text;
+  const tabbed = lines[at]!.raw.includes('\t');
+  for (const by of [tabbed ? '\t' : '|', ',', ';', ' '] as const) {
+    if (by !== ' ' && !header.includes(by === '\t' ? '|' : by)) continue;
+    const heads = cellsOf(header, by);
+    if (heads.filter((c) => c.text).length < 2) continue;
+    const grid = itemsAcross(lines, at, heads, by, w) ?? itemsDown(lines, at, heads, by, w);
+    if (grid) return grid;
+  }
+  return singleBlanks(lines, at, w);
+}
+
+/** A table of wide gaps may have bars in its rows. */
+const partedLike = (text: string, by: Parting): Parting => (by === ' ' && text.includes('|') ? '|' : by);
+
+/** A row's cells under the heads: by count where it fits, by place in a table of blanks. */
+function under(heads: readonly Cell[], cells: readonly Cell[], by: Parting): (Cell | undefined)[] | null {
+  if (by !== ' ') return cells.length > heads.length + 1 || cells.length < 2 ? null : heads.map((_, i) => cells[i]);
+  if (cells.length === heads.length) return [...cells];
+  const out: (Cell | undefined)[] = heads.map(() => undefined);
+  for (const cell of cells) {
+    let best = -1;
+    let reach = -Infinity;
+    heads.forEach((h, i) => {
+      const shared = Math.min(h.end, cell.end) - Math.max(h.start, cell.start);
+      if (shared > reach) [best, reach] = [i, shared];
+    });
+    if (out[best]) return null;
+    out[best] = cell;
+  }
+  return out;
+}
+
+const namesIn = (text: string, w: Words): number => new Set(w.names(text).filter((n) => n.is.item !== 'ratio').map((n) => n.is.item)).size;
+/** A head that names one item, perhaps with its unit and method, and holds no value. */
+const isItem = (text: string, w: Words): boolean => {
+  if (!text || namesIn(text, w) !== 1) return false;
+  const rest = blank(blank(blank(text, w.names(text)), findMethods(text)), findUnits(blank(text, findMethods(text))));
+  return !/\d/.test(rest.replace(/100 ?g\b|\d+ ?(?:-|to) ?\d+ ?(?:cm|in)\b|\d+ ?(?:cm|in)\b/gi, ''));
+};
+const isIgnored = (text: string, w: Words): boolean => w.names(text).some((n) => n.is.item === 'ratio');
+
+/** Names across the page, a row a sample; perhaps rows of units, methods or kinds between. */
+function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null {
+  const items = heads.map((c) => isItem(c.text, w));
+  const count = items.filter(Boolean).length;
+  const strange = heads.filter((c, i) => i > 0 && c.text && !items[i] && !isIgnored(c.text, w));
+  if (count < 2 || strange.length > count || strange.some((c) => hasNumber(blank(c.text, findUnits(c.text))))) return null;
+  let next = at + 1;
+  while (lines[next] && isRule(lines[next]!.text)) next++;
+  const extra: string[] = heads.map(() => '');
+  let kinds: Cell[] | null = null;
+  for (; lines[next]; next++) {
+    const text = lines[next]!.text;
+    if (isRule(text)) continue;
+    const bare = blank(blank(text, findUnits(text)), findMethods(text));
+    if (!text.trim() || hasNumber(blank(bare, w.names(bare)).replace(/100 ?g\b/g, '')) || findUnits(text).length + findMethods(text).length === 0) break;
+    const cells = cellsOf(text, partedLike(text, by));
+    const placed = under(heads, cells, by);
+    if (cells.length > heads.length + 1 && findUnits(text).length > 0) kinds = cells;
+    else placed?.forEach((c, i) => { if (c) extra[i] += ` ${c.text}`; });
+  }
+  const rows: Grid['rows'][number][] = [];
+  for (; lines[next]; next++) {
+    const line = lines[next]!;
+    if (isRule(line.text)) continue;
+    const cells = cellsOf(line.text, partedLike(line.text, by));
+    if (!hasNumber(line.text) || cells.length < (by === ' ' ? Math.min(count, 2) : Math.max(2, heads.length - 2))) break;
+    if (kinds) {
+      const made = byKind(heads.filter((_, i) => items[i]), kinds, cells, line, w);
+      if (!made) break;
+      rows.push({ sample: null, line, lines: made });
+      continue;
+    }
+    const placed = by === ' ' && cells.length !== heads.length && cells.length < count ? null : under(heads, cells, by);
+    if (!placed || !heads.every((h, i) => !items[i] || isValueCell(placed[i]?.text ?? '', h.text, w))) break;
+    const made = heads.flatMap((head, i): GridLine[] => {
+      const cell = placed[i];
+      return items[i] && cell?.text ? [{ line, text: `${head.text} | ${cell.text}${extra[i]}`, start: cell.start, end: cell.end }] : [];
+    });
+    const first = items[0] || isIgnored(heads[0]!.text, w) ? null : placed[0]?.text ?? null;
+    rows.push({ sample: first, line, lines: made });
+  }
+  return rows.length > 0 ? { strange: strange.filter((c) => rows.some((r) => /\d/.test(under(heads, cellsOf(r.line.text, partedLike(r.line.text, by)), by)?.[heads.indexOf(c)]?.text ?? ''))), commas: by === ',', length: next - at, rows } : null;
+}
+
+/** A cell under an item: a number, nothing, or a word for nothing found; a texture has words. */
+function isValueCell(text: string, head: string, w: Words): boolean {
+  return text === '' || /^[<>=~ ]*[-+]?[.\d]/.test(text) || /^(?:-+|\.|n\.?d\.?|n\.?n\.?|n\/a|tr\.?|tra[czk]\w*|spur\w*|not .*|nicht .*|no .*|non .*|nao .*|bdl|vestigios|index \d.*)$/i.test(text) || w.names(head).some((n) => n.is.item === 'texture') || w.ratings(text).length > 0;
+}
+
+/** Columns told apart by a row below the names: a value column (unit or the name itself), then perhaps its class. */
+function byKind(heads: readonly Cell[], kinds: readonly Cell[], cells: readonly Cell[], line: Line, w: Words): GridLine[] | null {
+  const isValue = (c: Cell): boolean => findUnits(c.text).length > 0 || w.names(c.text).length > 0;
+  if (kinds.filter(isValue).length !== heads.length || cells.length !== kinds.length) return null;
+  const made: GridLine[] = [];
+  let name = -1;
+  kinds.forEach((kind, i) => {
+    const cell = cells[i]!;
+    if (isValue(kind)) {
+      name++;
+      const unit = findUnits(kind.text)[0];
+      made.push({ line, text: `${heads[name]!.text} | ${cell.text}${unit ? ` ${kind.text.slice(unit.start, unit.end)}` : ''}`, start: cell.start, end: cell.end });
+    } else if (made.length > 0 && w.ratings(cell.text).length > 0) {
+      const last = made.at(-1)!;
+      made[made.length - 1] = { ...last, text: `${last.text} | ${cell.text}`, end: cell.end };
+    }
+  });
+  return made;
+}
+
+const roleOf = (text: string): Role | null => ROLES.find(([, p]) => p.test(inner(text)))?.[0] ?? null;
+const ratingOnly = (text: string, w: Words): boolean => /^[a-z ]+$/i.test(text.trim()) && w.ratings(text).length === 1 && blank(text, w.ratings(text)).trim() === '';
+const unitOnly = (text: string): boolean => {
+  const units = findUnits(text);
+  return units.length === 1 && /^[\s():]*$/.test(blank(text, units));
+};
+
+type Column = { readonly head: Cell; readonly role: Role | 'mark' | 'sample' | null };
+
+/** Items down the page: columns of results, or a column a sample, or a column a rating word. */
+function itemsDown(lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null {
+  if (heads.some((c) => c.text && isItem(c.text, w) && roleOf(c.text) === null && !ratingOnly(c.text, w))) return null;
+  if (hasNumber(lines[at]!.text.replace(/(?<![\d.])1:\d|mehlich ?\d|100 ?g|m-?3|1,?000|\b(?:19|20)\d\d\b|(?:[a-z]{3,}|no\.?|#) ?\d{1,2}\b/gi, ''))) return null;
+  const below = lines.slice(at + 1, at + 4).find((l) => l.text.trim() && !isRule(l.text));
+  const columns = rolesOf(heads, by, w, below ? cellsOf(below.text, by) : []);
+  if (!columns) return null;
+  let next = at + 1;
+  const rows: Grid['rows'][number][] = [];
+  for (; lines[next]; next++) {
+    const line = lines[next]!;
+    if (isRule(line.text)) continue;
+    if (!line.text.trim()) {
+      if (by === ' ') break;
+      continue;
+    }
+    const cells = cellsOf(line.text, by);
+    const row = rowOf(columns, cells, by, line, w);
+    if (!row) break;
+    rows.push(...row);
+  }
+  const named = rows.filter((r) => r.lines.length > 0).length;
+  return named > 0 && named * 2 >= rows.length ? { strange: [], commas: by === ',', length: next - at, rows } : null;
+}
+
+/** The columns of a header; null where it heads no table of results. A column of names without a head stands first. */
+function rolesOf(heads: readonly Cell[], by: Parting, w: Words, below: readonly Cell[]): readonly Column[] | null {
+  const words = heads.filter((c) => ratingOnly(c.text, w)).length;
+  let columns: Column[] = heads.map((head) => {
+    if (words > 1 && ratingOnly(head.text, w)) {
+      // "Low, High" are ends of a range; three words or more are columns of marks.
+      return { head, role: words > 2 ? 'mark' : roleOf(head.text) ?? 'mark' };
+    }
+    return { head, role: unitOnly(head.text) ? 'value' : roleOf(head.text) };
+  });
+  // A head that nobody knows: what stands below it may tell.
+  if (by !== ' ' && below.length === heads.length) columns = columns.map((c, i) => (c.role === null && i > 0 ? { ...c, role: unitOnly(below[i]!.text) ? 'unit' : ratingOnly(below[i]!.text, w) ? 'rating' : null } : c));
+  if (heads[0]!.text === '') columns[0] = { ...columns[0]!, role: 'name' };
+  if (columns[0]!.role !== 'name') {
+    if (columns[0]!.role === null && columns.length > 2 && columns.slice(1).some((c) => c.role === 'value' || c.role === 'mark')) columns[0] = { ...columns[0]!, role: 'name' };
+    else columns = [{ head: { text: '', start: -1, end: Math.max(1, columns[0]!.head.start - 2) }, role: 'name' }, ...columns];
+  }
+  // "Result, Level": the second is a word of rating.
+  if (columns.filter((c) => c.role === 'value').length > 1) columns = columns.map((c) => (c.role === 'value' && /^level/.test(inner(c.head.text)) && !unitOnly(c.head.text) && columns.find((d) => d.role === 'value') !== c ? { ...c, role: 'rating' } : c));
+  const roles = columns.map((c) => c.role);
+  if (roles.includes('value') || roles.filter((r) => r === 'mark').length > 1) return roles.filter((r) => r === null).length - heads.filter((h) => !h.text).length > 1 ? null : columns;
+  const unknown = columns.slice(1).filter((c) => c.role === null && c.head.text);
+  if (unknown.some((c) => namesIn(c.head.text, w) > 0)) return null;
+  if (unknown.length < 2 || unknown.length !== columns.length - 1 - columns.filter((c) => c.role === 'unit' || c.role === 'method' || c.role === 'range').length || columns[0]!.head.start < 0 || (columns[0]!.head.text === '' && by === ' ')) return null;
+  return columns.map((c) => (unknown.includes(c) ? { ...c, role: 'sample' } : c));
+}
+
+/** One row of items down; null where the line is no row. */
+function rowOf(columns: readonly Column[], cells: readonly Cell[], by: Parting, line: Line, w: Words): Grid['rows'] | null {
+  const heads = columns.map((c) => c.head);
+  const marked = columns.some((c) => c.role === 'mark') && by === ' ';
+  const placed = marked ? barRow(columns, line) : under(heads, cells, by);
+  if (!placed) return null;
+  const at = (role: Column['role']): Cell | undefined => placed[columns.findIndex((c) => c.role === role)];
+  const name = at('name');
+  if (!name?.text) return by === ' ' ? null : [{ sample: null, line, lines: [] }];
+  const across = columns.some((c) => c.role === 'sample');
+  if (namesIn(name.text, w) === 0 && !across) return hasNumber(line.text) || by !== ' ' ? [{ sample: null, line, lines: [] }] : null;
+  const text = (role: Column['role']): string => at(role)?.text ?? '';
+  const samples = columns.flatMap((c, i) => (c.role === 'sample' ? [{ head: c.head, cell: placed[i] }] : []));
+  if (samples.length > 0) {
+    return samples.map(({ head, cell }) => ({
+      sample: head.text, line, lines: cell && (hasNumber(cell.text) || namesIn(name.text, w) > 0) ? [{ line, text: [name.text, `${cell.text} ${text('unit')}`.trim(), text('method')].filter(Boolean).join(' | '), start: cell.start, end: cell.end }] : [],
+    }));
+  }
+  const mark = columns.findIndex((c, i) => c.role === 'mark' && placed[i]?.text && /[x*#\d✓•■█]/i.test(placed[i].text));
+  const value = at('value') ?? (mark >= 0 && hasNumber(placed[mark]!.text) ? placed[mark] : undefined);
+  const unit = columns.map((c) => c.head).filter((_, i) => columns[i]!.role === 'value' || i === 0).flatMap((h) => findUnits(h.text).slice(0, 1).map((u) => h.text.slice(u.start, u.end)))[0] ?? '';
+  const own = findUnits(`${name.text} ${value?.text ?? ''}`).length > 0 || text('unit') !== '' || (value !== undefined && /^pH\b/.test(name.text));
+  const [low, high] = [text('low'), text('high')];
+  const range = text('range') || (low && high ? `${low}-${high}` : low ? `>${low}` : high ? `<${high}` : '');
+  const method = columns.filter((c) => c.role === 'name' || c.role === 'value').flatMap((c) => findMethods(c.head.text).slice(0, 1).map((m) => c.head.text.slice(m.start, m.end)))[0] ?? '';
+  const parts = [
+    name.text, `${value?.text ?? ''} ${text('unit') || (own ? '' : unit)}`.trim(), text('method') || (findMethods(name.text).length > 0 ? '' : method), range && `(range ${range.replace(/[()]/g, ' ')})`,
+    text('index') && `index ${text('index')}`, mark >= 0 ? columns[mark]!.head.text : text('rating'),
+  ];
+  const where = value ?? name;
+  return [{ sample: null, line, lines: [{ line, text: parts.filter(Boolean).join(' | '), start: where.start, end: where.end }] }];
+}
+
+/** A bar of signs that ends under a rating word: the rest of the line is the reading. */
+function barRow(columns: readonly Column[], line: Line): (Cell | undefined)[] | null {
+  const bar = /(?:x{1,60}|X{1,60}|#{1,60}|={2,60}|█{1,60}|■{1,60})\s*$/.exec(line.text);
+  const text = (bar ? line.text.slice(0, bar.index) : line.text).trimEnd();
+  const start = text.length - text.trimStart().length;
+  if (!hasNumber(text)) return null;
+  const end = bar ? bar.index + bar[0].trimEnd().length : -1;
+  const under = columns.map((c, i) => (c.role === 'mark' && c.head.start < end ? i : -1)).filter((i) => i >= 0).at(-1) ?? -1;
+  return columns.map((_, i) => (i === 0 ? { text: text.trim(), start, end: text.length } : i === under ? { text: 'x', start: bar!.index, end } : undefined));
+}
+
+/** "Area pH N P K" over "SE border 6.7/good 0/depleted ...": a kit's table, one blank between. */
+function singleBlanks(lines: readonly Line[], at: number, w: Words): Grid | null {
+  const words = cellsByBlank(lines[at]!.text);
+  const first = words.findIndex((word) => isItem(word.text, w));
+  const heads = words.slice(Math.max(0, first));
+  if (first < 0 || heads.length < 3 || !heads.every((word) => isItem(word.text, w)) || hasNumber(lines[at]!.text)) return null;
+  const rows: Grid['rows'][number][] = [];
+  let next = at + 1;
+  for (; lines[next]; next++) {
+    const line = lines[next]!;
+    const cells = cellsByBlank(line.text);
+    const values = cells.slice(-heads.length);
+    if (cells.length < heads.length || !values.every((c) => /^[<>]?\d/.test(c.text))) break;
+    const name = cells.slice(0, -heads.length);
+    if (name.some((c) => /^\d/.test(c.text))) break;
+    rows.push({
+      sample: name.length > 0 ? name.map((c) => c.text).join(' ') : null, line,
+      lines: heads.map((h, i) => ({ line, text: `${h.text} | ${kitScore(h.text, values[i]!.text)}`, start: values[i]!.start, end: values[i]!.end })),
+    });
+  }
+  return rows.length > 0 ? { strange: [], commas: false, length: next - at, rows } : null;
+}
+
+const cellsByBlank = (text: string): Cell[] => [...text.matchAll(/[^\s|]+/g)].map((m) => ({ text: m[0], start: m.index, end: m.index + m[0].length }));
+
+/** "5/surplus": a kit's step and its word; the step is no content. */
+function kitScore(name: string, cell: string): string {
+  const m = /^([\d.,<>]+)\/([a-z ]+)$/i.exec(cell);
+  if (!m) return cell;
+  return /^ph$/i.test(name) ? `${m[1]!} | ${m[2]!}` : `index ${m[1]!} | ${m[2]!}`;
+}

@@ -1,0 +1,101 @@
+/** Lines that say something of the sample or answer a question: its name, its day, its depth, `phosphorus method: Mehlich 3`. */
+import type { Notice } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import type { Item, Method, ReportUnit } from '../tables/items.ts';
+import { ITEMS } from '../tables/items.ts';
+import { isoDate } from '../units/date.ts';
+import type { Line } from './text.ts';
+import { spot } from './text.ts';
+import { blank, findNames, isUnknown, methodCalled, unitCalled } from './vocabulary.ts';
+
+export type Answer = { readonly method?: Method; readonly unit?: ReportUnit | 'unknown' };
+export type Meta = { readonly sample?: string; readonly taken?: string; readonly depth?: string; readonly rest?: string };
+
+const SAMPLE = /^\s*(?:sample(?: ?\/ ?[a-z]+)|sample(?:\s+(?:id|name|no\.?|number|description|reference|ref\.?|identification))?|field(?:\s+(?:id|name))?|probe(?:n?[ -]?(?:bezeichnung|nummer|name|nr\.?))?|muestra|amostra|campione|echantillon|parcelle|parcela)\s*(?:[:=#|-]+\s*|\s+(?=\d))(.*)$/i;
+const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|sampling date|date of sampling|date taken|date collected|probenahme(?:datum)?|entnahme(?:datum)?|entnommen|datum(?: der (?:probenahme|entnahme))?|fecha de (?:muestreo|toma)|tomada|date de prelevement|preleve(?:e)? le|sampled on(?: ?\/ ?[a-z ]+)?|prelevement(?: du| le)?|date de (?:prelevement|collecte)|extraida el|probenahmedatum|dat[ae] (?:di|da|do|de) (?:prelievo|campionamento|coleta|colheita|amostragem)|prelevato il|coletada em)(?:\s+(?:am|on|el|le|il|em)\b)?\s*[:=|-]?\s*(.+)$/i;
+const DEPTH = /^\s*(?:depth|sample depth|sampling depth|probenahmetiefe|entnahmetiefe|tiefe|profundidad|profondeur|profundidade|profondita)\s*[:=|-]*\s*(\d.*)$/i;
+/** Of a line whose runs of blanks are one. */
+const ANSWER = /^(\S.*?) (method|unit) ?[:=] ?(\S.*)$/i;
+
+const MONTHS: Readonly<Record<string, string>> = {
+  marz: 'March', mai: 'May', juni: 'June', juli: 'July', oktober: 'October', dezember: 'December',
+  ene: 'January', abr: 'April', ago: 'August', dic: 'December', okt: 'October', dez: 'December', gen: 'January', mag: 'May', giu: 'June', lug: 'July', set: 'September', ott: 'October', fev: 'February', out: 'October', enero: 'January', febrero: 'February', marzo: 'March', abril: 'April', mayo: 'May', junio: 'June', julio: 'July', agosto: 'August', septiembre: 'September', octubre: 'October', noviembre: 'November', diciembre: 'December',
+  janvier: 'January', fevrier: 'February', mars: 'March', avril: 'April', juin: 'June', juillet: 'July', aout: 'August', septembre: 'September', octobre: 'October', novembre: 'November', decembre: 'December',
+  gennaio: 'January', febbraio: 'February', aprile: 'April', maggio: 'May', giugno: 'June', luglio: 'July', settembre: 'September', ottobre: 'October', dicembre: 'December',
+  janeiro: 'January', fevereiro: 'February', marco: 'March', maio: 'May', junho: 'June', julho: 'July', setembro: 'September', outubro: 'October', novembro: 'November', dezembro: 'December', januar: 'January', februar: 'February',
+};
+
+/** A day of sampling as ISO; "5/11/2026" gives both its days, another text none. */
+function daysOf(text: string): string[] {
+  const m = /^(\d{1,2})\/(\d{1,2})\/((?:20)?\d{2})$/.exec(text);
+  const year = m?.[3]!.padStart(4, '20');
+  const plain = text.replace(/\bde[l]?\s+/gi, '').replace(/^(\d{1,2})-([a-z]{3,})-(\d{4})$/i, '$1 $2 $3').replace(/^(\d{1,2})-(\d{1,2})-(\d{4})$/, '$1.$2.$3').replace(/^(\d{1,2})(?:er|º|ª|\.º)\s/i, '$1 ').replace(/\p{L}+/u, (w) => MONTHS[w.toLowerCase()] ?? w);
+  const days = m ? [isoDate(`${year!}-${m[1]!}-${m[2]!}`), isoDate(`${year!}-${m[2]!}-${m[1]!}`)]
+    : [isoDate(plain.replace(/(?<=^\d{1,2}\.\d{1,2}\.)(?=\d{2}$)/, '20'))];
+  return [...new Set(days.filter((d) => d !== null))];
+}
+
+/** "campione prelevato il 2 dicembre 2025" in running text. */
+const TAKEN_WITHIN = /\b(?:tomada el|tomadas el|prelevato il|prelevati il|coletadas? em|colhidas? em|prelevee?s? (?:le|du)|probenahme am|entnommen am|gezogen am|sampled on|samples? taken(?: on)?|taken on)(?: ?\/ ?[a-z ]+)?[: ]+(\d{1,4}[./ -]{1,2}[a-z\d]{1,12}[./ ,-]{1,2}\d{2,4}|\d{1,2}\.? de [a-z]{3,12} de \d{4}|[a-z]{3,9} \d{1,2},? \d{4})/i;
+export function takenWithin(text: string, dayFirst: boolean): string | null {
+  const days = daysOf(TAKEN_WITHIN.exec(text)?.[1] ?? '');
+  return days.length === 2 && !dayFirst ? null : days.at(-1) ?? null;
+}
+
+/** A day of sampling that America and Europe read differently; `dayFirst` where the report's language settles it. */
+export function dateTwoWays(line: Line, file: string, dayFirst: boolean): Notice | null {
+  const said = TAKEN.exec(line.text)?.[1]!.replace(/\|/g, ' ').trim();
+  const days = said ? daysOf(said) : [];
+  if (!said || days.length < 2 || dayFirst) return null;
+  const start = Math.max(0, line.text.lastIndexOf(said));
+  return notice('taken-two-ways', 'warning', { read: said, a: days[0]!, b: days[1]! }, spot(line, file, start, start + said.length));
+}
+
+/** A piece of a prepared line with its letters as typed, accents and all. */
+export function asTyped(piece: string, line: Line): string {
+  const at = line.text.indexOf(piece);
+  return at >= 0 ? piece.replace(/[\s\S]/g, (c, i: number) => (/\p{L}/u.test(line.raw[at + i] ?? '') ? line.raw[at + i]! : c)) : piece;
+}
+
+/** What a line says of its sample; null where it is another line. */
+export function metaOf(line: Line, dayFirst: boolean): Meta | null {
+  const { text } = line;
+  const taken = TAKEN.exec(text);
+  const days = taken ? daysOf(taken[1]!.replace(/\|/g, ' ').trim()) : [];
+  const day = days.length === 2 && dayFirst ? days[1] : days[0];
+  if (day) return { taken: day };
+  const depth = DEPTH.exec(text);
+  if (depth) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
+  const cells = text.split(text.includes('|') ? '|' : / {3,}/);
+  const at = cells.findIndex((c) => SAMPLE.test(c));
+  if (at < 0) return null;
+  const own = SAMPLE.exec(cells[at]!)![1]!.replace(/[|*]/g, ' ').replace(/\s*:\s*$/, '').trim();
+  const name = own || (cells[at + 1] ?? '').trim();
+  const numbered = /^(\d+)\s*[:.-]\s*(.+)$/.exec(name);
+  const sample = numbered ? numbered[2]! : /^\d{1,2}$/.test(name) ? `sample ${name}` : name;
+  if (!sample || findNames(text).some((n) => n.is.item === 'ph' && /\d/.test(text.slice(n.end)))) return null;
+  const rest = cells.filter((_, i) => i !== at && (own || i !== at + 1)).join('|');
+  const named = asTyped(sample, line);
+  return findNames(rest).length > 0 ? { sample: named, rest } : { sample: named };
+}
+
+/** `phosphorus method: Mehlich 3`, `calcium unit: ppm`, `phosphorus method: unknown`. */
+export function answerOf(line: Line, file: string, notices: Notice[]): { item: Item; says: Answer } | null {
+  const m = ANSWER.exec(line.text.trim().replace(/\s+/g, ' '));
+  // A question names its item as the closed list does: "organic-matter unit: %".
+  const own = m ? ITEMS.find((i) => i === m[1]!.trim().toLowerCase()) : undefined;
+  const name = m ? findNames(m[1]!)[0] : undefined;
+  if (!m || (!own && (!name || name.is.item === 'ratio' || name.is.item === 'lime' || blank(m[1]!, [name]).trim()))) return null;
+  const said = m[3]!.trim();
+  const item = own ?? (name!.is.item as Item);
+  if (m[2]!.toLowerCase() === 'method') {
+    const method = methodCalled(said);
+    if (method) return { item, says: { method } };
+  } else {
+    const unit = isUnknown(said) ? 'unknown' : unitCalled(said);
+    if (unit) return { item, says: { unit } };
+  }
+  const start = line.text.lastIndexOf(said);
+  notices.push(notice('answer-unknown', 'error', { read: said, item }, spot(line, file, start, start + said.length)));
+  return { item, says: {} };
+}

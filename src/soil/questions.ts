@@ -1,0 +1,28 @@
+/** What must be asked of a reading: a missing unit always; a missing method where neither word, range nor index decides. */
+import type { Question } from '../reason/notice.ts';
+import type { Item, Method, ReportUnit } from '../tables/items.ts';
+import { needsUnit } from './line.ts';
+import type { Answer } from './meta.ts';
+import type { Reading } from './reading.ts';
+
+const UNIT_CHOICES: readonly ReportUnit[] = ['ppm', 'mg/kg', 'lb/acre', 'meq/100g', 'mg/100g', 'mg/L', 'kg/ha'];
+const METHOD_CHOICES: Partial<Record<Item, readonly Method[]>> = {
+  phosphorus: ['mehlich-3', 'mehlich-1', 'olsen', 'bray-1', 'modified-morgan', 'morgan', 'cal', 'colwell'],
+  potassium: ['ammonium-acetate', 'mehlich-3', 'mehlich-1', 'ammonium-nitrate', 'modified-morgan', 'morgan', 'cal', 'colwell'],
+};
+
+export function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, sample: string): Question[] {
+  const questions: Question[] = [];
+  const facts = { item: reading.item, line: reading.place.line, sample, read: reading.asPrinted };
+  const says = answers.get(reading.item);
+  const decides = reading.item === 'phosphorus' || reading.item === 'potassium';
+  if (reading.value !== null && reading.unit === null && needsUnit(reading.item) && says?.unit !== 'unknown') {
+    const choices = reading.item === 'cec' ? ['meq/100g', 'cmol/kg', 'mmolc/dm3'] : reading.item === 'organic-matter' || reading.item === 'organic-carbon' ? ['%', 'g/kg'] : reading.item === 'salts' ? ['dS/m', 'mS/cm', 'uS/cm'] : UNIT_CHOICES;
+    const changes = reading.lab.rating === null && decides ? 'changes-p-and-k' : reading.item === 'salts' ? 'changes-salts' : reading.item === 'organic-matter' || reading.item === 'organic-carbon' ? 'changes-organic' : 'changes-nothing-bought';
+    questions.push({ code: 'unit-missing', about: reading.item, facts, choices, changes, place: reading.place });
+  }
+  if (decides && reading.value !== null && reading.method === null && reading.lab.rating === null && reading.lab.range === null && reading.unit !== 'index' && reading.index === undefined && says?.method === undefined) {
+    questions.push({ code: 'method-missing', about: reading.item, facts, choices: METHOD_CHOICES[reading.item] ?? [], changes: 'changes-p-and-k', place: reading.place });
+  }
+  return questions;
+}

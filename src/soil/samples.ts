@@ -1,0 +1,115 @@
+/** What the lines of a report said, in order → its samples: where one ends and the next begins. */
+import type { Notice } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
+import type { Reading, Unread } from './reading.ts';
+
+export type Event =
+  | { readonly kind: 'sample'; readonly name: string }
+  /** A line that may be the name of a sample: the lines below decide. */
+  | { readonly kind: 'heading'; readonly name: string; readonly line: number; readonly text: string }
+  | { readonly kind: 'gap' }
+  | { readonly kind: 'taken' | 'depth'; readonly is: string; readonly weak: boolean }
+  | { readonly kind: 'unread'; readonly line: number; readonly text: string }
+  | { readonly kind: 'readings'; readonly readings: readonly Reading[] };
+
+export type Draft = { name: string; named: boolean; heading: Unread | null; taken?: string; depth?: string; readings: Reading[]; unread: Unread[] };
+
+const fresh = (name: string | null): Draft => ({ name: name ?? '', named: name !== null, heading: null, readings: [], unread: [] });
+
+/** The samples of a report. A thing said twice that no new sample explains is a mistake, told in `notices`. */
+export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] {
+  let draft = fresh(null);
+  const drafts = [draft];
+  const open = (name: string | null): void => {
+    draft = fresh(name);
+    drafts.push(draft);
+  };
+  events.forEach((event, i) => {
+    switch (event.kind) {
+      case 'sample':
+        if (!draft.named && draft.readings.every((r) => r.value === null)) [draft.name, draft.named] = [event.name, true];
+        else open(event.name);
+        break;
+      case 'heading':
+        if (repeats(draft, following(events, i + 1))) open(event.name);
+        else if (draft.readings.length === 0 && !draft.named && !draft.heading) draft.heading = { line: event.line, text: event.name };
+        else draft.unread.push({ line: event.line, text: event.text });
+        break;
+      case 'taken':
+        // A bare "Datum" may be that of the letter: it never displaces a day of sampling.
+        if (!(draft.taken && event.weak)) draft.taken = event.is;
+        break;
+      case 'depth':
+        draft.depth = event.is;
+        break;
+      case 'unread':
+        draft.unread.push({ line: event.line, text: event.text });
+        break;
+      case 'readings':
+        if (beginsAnew(draft, events, i, event.readings)) open(null);
+        for (const reading of event.readings) keep(draft, reading, notices);
+        break;
+      default:
+    }
+  });
+  return named(drafts, events);
+}
+
+/** A heading above the first sample is its name only where a second sample has one too; else it is a line like any other. */
+function named(drafts: readonly Draft[], events: readonly Event[]): Draft[] {
+  const several = drafts.filter((d) => d.readings.length > 0).length > 1;
+  return drafts.map((d) => {
+    if (!d.heading) return d;
+    if (several && !d.named) return { ...d, name: d.heading.text, named: true };
+    const event = events.find((e) => e.kind === 'heading' && e.line === d.heading!.line);
+    return event?.kind === 'heading' ? { ...d, unread: [{ line: event.line, text: event.text }, ...d.unread] } : d;
+  });
+}
+
+/** The readings from here to the next heading or sample. */
+function following(events: readonly Event[], from: number): Reading[] {
+  const found: Reading[] = [];
+  for (const e of events.slice(from)) {
+    if (e.kind === 'heading' || e.kind === 'sample') break;
+    if (e.kind === 'readings') found.push(...e.readings);
+  }
+  return found;
+}
+
+const conflicts = (draft: Draft, r: Reading): boolean => r.value !== null && draft.readings.some((e) => clash(e, r));
+/** One test of one thing with two answers. */
+const clash = (a: Reading, b: Reading): boolean => isSame(a, b) && a.value !== null && (a.value !== b.value || a.unit !== b.unit);
+const repeats = (draft: Draft, next: readonly Reading[]): boolean => next.some((r) => draft.readings.some((e) => e.value !== null && r.value !== null && isSame(e, r)));
+
+/** A whole line said again, or a block that starts again with the thing that came first. */
+function beginsAnew(draft: Draft, events: readonly Event[], i: number, readings: readonly Reading[]): boolean {
+  const again = readings.filter((r) => draft.readings.some((e) => e.value !== null && isSame(e, r)));
+  if (again.length === 0 || !again.some((r) => conflicts(draft, r))) return false;
+  if (readings.length > 1) return again.length === readings.length;
+  const first = draft.readings[0]!;
+  const afterGap = events[i - 1]?.kind === 'gap';
+  return afterGap && isSame(first, readings[0]!) && following(events, i + 1).some((r) => draft.readings.some((e) => clash(e, r)));
+}
+
+const family = (unit: Reading['unit']): string => (unit === null ? '?' : /^(?:ppm|mg\/|lb\/acre|kg\/ha|g\/kg)/.test(unit) ? 'mass' : /meq|mol/.test(unit) ? 'charge' : unit);
+
+/** The same item by the same method, as far as the report says; "Colwell K 88 mg/kg" and "exch. K 0.2 cmol/kg" are two tests. */
+function isSame(a: Reading, b: Reading): boolean {
+  if (a.item !== b.item || a.tag !== b.tag || !(a.method === b.method || a.method === null || b.method === null)) return false;
+  return a.method === b.method || family(a.unit) === family(b.unit) || a.unit === null || b.unit === null;
+}
+
+/** Adds a reading; a later line that gives only a word for an item already read is that item's word. */
+function keep(draft: Draft, reading: Reading, notices: Notice[]): void {
+  const at = draft.readings.findIndex((r) => isSame(r, reading));
+  const earlier = draft.readings[at];
+  if (!earlier) {
+    draft.readings.push(reading);
+  } else if (reading.value === null && !reading.below) {
+    if (earlier.lab.rating === null) draft.readings[at] = { ...earlier, lab: { ...earlier.lab, rating: reading.lab.rating } };
+  } else if (earlier.value === null && !earlier.below) {
+    draft.readings[at] = { ...reading, lab: { rating: reading.lab.rating ?? earlier.lab.rating, range: reading.lab.range } };
+  } else if (earlier.value !== reading.value || earlier.unit !== reading.unit) {
+    notices.push(notice('reading-twice', 'error', { item: reading.item, first: earlier.asPrinted, line: earlier.place.line, second: reading.asPrinted }, reading.place));
+  }
+}

@@ -1,0 +1,165 @@
+/**
+ * One prepared line → its parts, left to right: names, numbers, units, methods, rating words, labels, brackets.
+ * Each part says where it stands, so that a fault is named there. What is none of these is a word.
+ */
+import type { Method, ReportUnit } from '../tables/items.ts';
+import type { Name } from '../tables/names.ts';
+import { FILLERS } from '../tables/fillers.ts';
+import type { Rating } from '../tables/ratings.ts';
+import type { Parsed, Style } from './number.ts';
+import { NUMBER, parseNumber } from './number.ts';
+import type { Span, Words } from './vocabulary.ts';
+import { blank, covered, findClasses, findMethods, findUnits } from './vocabulary.ts';
+
+export type Label = 'range' | 'other' | 'past' | 'index';
+export type Number_ = Span & { readonly kind: 'number'; readonly printed: string; readonly is: Parsed; readonly sign: '<' | '>' | null; readonly minus: boolean };
+export type Between = Span & { readonly kind: 'between'; readonly printed: string; readonly low: Parsed; readonly high: Parsed };
+export type Group = Span & { readonly kind: 'group'; readonly tokens: readonly Token[] };
+export type Token =
+  | (Span & { readonly kind: 'name'; readonly is: Name })
+  | (Span & { readonly kind: 'unit'; readonly is: ReportUnit })
+  | (Span & { readonly kind: 'method'; readonly is: Method })
+  | (Span & { readonly kind: 'rating'; readonly is: Rating })
+  /** A letter A to E of a German report. */
+  | (Span & { readonly kind: 'class'; readonly is: Rating })
+  /** What the next number is: a range of the lab, something else than the value, an index; "was" says older only behind a value. */
+  | (Span & { readonly kind: 'label'; readonly is: Label })
+  | (Span & { readonly kind: 'trace' | 'absent' | 'separator' | 'filler' })
+  | (Span & { readonly kind: 'word'; readonly text: string })
+  | Number_ | Between | Group;
+
+const DATE = /(?<![\d.,])\b(?:\d{1,4}([/.-])\d{1,2}\1\d{2,4}|\d{1,2}:\d{2})\b/g;
+const ABSENT = /\b(?:(?:this value )?(?:was |is )?not (?:requested|tested|determined|analy[sz]ed|measured|reported|run)|n\/a|no data|nicht (?:untersucht|bestimmt)|no (?:solicitado|determinado|analizado)|non (?:demande|determine|analyse|richiesto|determinato)|nao (?:solicitado|determinado))\b/g;
+const TRACE = /(?<![\p{L}\d])(?:traces?|undetectable|not detected|none detected|below detection(?: limit)?|bdl|nd|n\.d\.|tr\.|trazas|traccia|tracce|tracos?|vestigios|spuren?|no detectable|nicht feststellbar|non rilevabile|non detectable|nao detectavel|indetectable|trazas|no detectado|nicht nachweisbar|n\.n\.|non detecte|non rilevato|nao detectado)(?![\p{L}])/gu;
+const LABELS: readonly (readonly [Label, RegExp])[] = [
+  ['range', /\b(?:(?:guide|guideline|sufficiency|desired|normal|critical|reference) )?(?:range|target|goal|desired|ideal range|plage|fourchette|intervallo|bereich|optimalbereich|zielbereich|faixa|limites?|sufficiency|guideline|reference|normal is|normal range|zielwert|sollwert|richtwert|referencia|rango|reference|obiettivo|faixa)s?\b/g],
+  ['past', /\b(?:was|were|had been)\b/g],
+  ['index', /\b(?:index|indice)\b|(?<=[a-z])-a?i\d?(?![a-z\d])/g],
+  ['other', /\b(?:previous(?:ly)?|last (?:year|test|time)|before|old|in (?=\d{4}\b)|years? ago|vorjahr|anterior|antes|precedent|prima)\b|\+\/-|±/g],
+];
+const SIGNS: readonly (readonly ['<' | '>', RegExp])[] = [['<', /(?:<=?|≤|\bless than|\bunder|\bbelow|\bmenos de|\bweniger als|\bunter|\bmoins de|\bmeno di|\binferior a) ?$/], ['>', /(?:>=?|≥|\bmore than|\bover|\bgreater than|\bmas de|\bmehr als|\buber) ?$/]];
+const LONE = new RegExp(`(?<![a-z\\d.,])(?<![a-z\\d]-)(?<minus>-(?=\\.?\\d))?(?<printed>${NUMBER})(?!\\d|[:/]\\d|[.,']\\d)`, 'g');
+const PAIR = new RegExp(`(?<![\\d.,a-z-])(${NUMBER})\\s{0,3}(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d)|ate\\b)\\s{0,3}(${NUMBER})(?!\\d|[:/]\\d|[.,']\\d)`, 'g');
+const GROUPS = /\(([^()]*)\)|\[([^\][]*)\]/g;
+/** A full stop before a capital parts sentences. */
+const STOP = /(?<=[a-z\d%)])\.(?= +[A-Z])/g;
+const PIECES = /[\p{L}\p{N}#%&@$€£'’./\\-]*[\p{L}\p{N}#%&@$€£]|[,;|]| {2,}/gu;
+
+const lower = (text: string): string => {
+  const small = text.toLowerCase();
+  return small.length === text.length ? small : text.replace(/[A-Z]/g, (c) => c.toLowerCase());
+};
+const matches = (text: string, pattern: RegExp): Span[] => [...text.matchAll(pattern)].map((m) => ({ start: m.index, end: m.index + m[0].length }));
+
+/** The tokens of a line. `german`: a lone letter A to E is a class. */
+export function tokensOf(text: string, words: Words, style: Style = 'point', german = false): Token[] {
+  const dates = matches(text, DATE);
+  const dateless = blank(text, dates);
+  const classes = german ? findClasses(dateless, words) : [];
+  const bare = blank(dateless, classes);
+  const methods = findMethods(bare);
+  const units = findUnits(blank(bare, methods));
+  const named = words.names(bare);
+  const inUnit = covered(text.length, units, true);
+  const inLonger = covered(text.length, methods.filter((m) => !named.some((n) => n.start <= m.start && m.end <= n.end)));
+  const names = named.filter((n) => !inUnit(n) && !inLonger(n));
+  const inName = covered(text.length, names);
+  const kept = methods.filter((m) => !inName(m));
+  const tokens: Token[] = [
+    ...classes.map((c) => ({ ...c, kind: 'class' as const })),
+    ...kept.map((m) => ({ ...m, kind: 'method' as const })),
+    ...units.filter((u) => !inName(u)).map((u) => ({ ...u, kind: 'unit' as const })),
+    ...names.map((n) => ({ ...n, kind: 'name' as const })),
+  ];
+  let rest = lower(blank(bare, tokens));
+  const take = (kind: 'trace' | 'absent', pattern: RegExp): void => {
+    const found = matches(rest, pattern);
+    tokens.push(...found.map((f) => ({ ...f, kind })));
+    rest = blank(rest, found);
+  };
+  take('absent', ABSENT);
+  take('trace', TRACE);
+  const ratings = words.ratings(rest).sort((a, b) => a.start - b.start);
+  tokens.push(...ratings.filter((r, i) => i === 0 || ratings[i - 1]!.end <= r.start).map((r) => ({ ...r, kind: 'rating' as const })));
+  rest = blank(rest, ratings);
+  const taken = covered(text.length, tokens);
+  for (const [is, pattern] of LABELS) {
+    const found = matches(is === 'index' ? lower(blank(bare, [...kept, ...units, ...ratings])) : rest, pattern).filter((f) => !taken(f));
+    tokens.push(...found.map((f) => ({ ...f, kind: 'label' as const, is })));
+    rest = blank(rest, found);
+  }
+  numbers(rest, style, tokens, words.language !== null && words.language !== 'en');
+  return grouped(text, tokens.sort((a, b) => a.start - b.start), rest);
+}
+
+/** Adds spans and numbers. A number with letters hard behind it that are no unit is a word. */
+function numbers(rest: string, style: Style, tokens: Token[], blankThousands: boolean): void {
+  const startsAt = new Set(tokens.map((t) => t.start));
+  const free = (end: number): boolean => (!/[a-z]/.test(rest[end] ?? ' ') || startsAt.has(end)) && !/^(?:[.,][a-z](?![a-z]{2})|[^\x00-\x7f]| ?\d+\/\d| ?[½¼¾])/.test(rest.slice(end, end + 5));
+  let text = rest;
+  if (blankThousands) {
+    // "2 242 mg/kg", where a unit follows.
+    for (const m of text.matchAll(/(?<![\d.,a-z-] ?)(\d{1,3}(?: \d{3})+)(?![\d.,])/g)) {
+      const end = m.index + m[0].length;
+      if (!startsAt.has(end) && !startsAt.has(end + 1)) continue;
+      tokens.push({ kind: 'number', start: m.index, end, printed: m[0], is: { value: Number(m[0].replaceAll(' ', '')) }, sign: null, minus: false });
+    }
+    text = blank(text, tokens);
+  }
+  for (const m of text.matchAll(PAIR)) {
+    if (!free(m.index + m[0].length)) continue;
+    tokens.push({ kind: 'between', start: m.index, end: m.index + m[0].length, printed: m[0], low: parseNumber(m[1]!, style), high: parseNumber(m[2]!, style) });
+  }
+  text = blank(text, tokens.filter((t) => t.kind === 'between'));
+  for (const m of text.matchAll(LONE)) {
+    const end = m.index + m[0].length;
+    if (!free(end)) continue;
+    const before = text.slice(Math.max(0, m.index - 16), m.index);
+    const sign = SIGNS.find(([, p]) => p.test(before)) ?? null;
+    const lead = sign ? sign[1].exec(before)![0].length : 0;
+    const printed = m.groups!['printed']!;
+    tokens.push({ kind: 'number', start: end - printed.length, end, printed, is: parseNumber(printed, style), sign: sign?.[0] ?? null, minus: m.groups!['minus'] !== undefined });
+    if (lead > 0) tokens.push({ kind: 'filler', start: m.index - lead, end: end - printed.length });
+  }
+}
+
+/** Words and separators between the tokens found, and brackets as groups. */
+function grouped(text: string, found: Token[], rest: string): Token[] {
+  found.sort((a, b) => a.start - b.start);
+  const open = blank(rest, found);
+  const tokens = [...found];
+  const held = covered(text.length, found);
+  for (const m of text.matchAll(STOP)) if (!held({ start: m.index, end: m.index + 1 })) tokens.push({ start: m.index, end: m.index + 1, kind: 'separator' });
+  for (const m of open.matchAll(PIECES)) {
+    const at = { start: m.index, end: m.index + m[0].length };
+    if (/^[,;|]$/.test(m[0])) tokens.push({ ...at, kind: 'separator' });
+    else if (/^ +$/.test(m[0])) {
+      // A wide gap parts columns only where the line itself is blank there.
+      if (/^ +$/.test(text.slice(at.start, at.end))) tokens.push({ ...at, kind: 'filler' });
+    } else {
+      const word = m[0].replace(/^['./\\-]+|['./\\-]+$/g, '');
+      if (word) tokens.push(FILLERS.has(word) || /^x+$/.test(word) ? { ...at, kind: 'filler' } : { ...at, kind: 'word', text: word });
+    }
+  }
+  tokens.sort((a, b) => a.start - b.start);
+  const inside = covered(text.length, found.map((t) => ({ start: t.start + 1, end: t.end })));
+  const groups = matches(text, GROUPS).filter((g) => !inside({ start: g.start, end: g.start + 1 }));
+  if (groups.length === 0) return tokens;
+  const out: Token[] = [];
+  let at = 0;
+  for (const token of tokens) {
+    while (at < groups.length && groups[at]!.end <= token.start) at++;
+    const group = groups[at] && groups[at]!.start <= token.start && token.end <= groups[at]!.end ? groups[at] : undefined;
+    if (!group) {
+      out.push(token);
+      continue;
+    }
+    const last = out.at(-1);
+    if (last?.kind === 'group' && last.start === group.start) out[out.length - 1] = { ...last, tokens: [...last.tokens, token] };
+    else out.push({ kind: 'group', ...group, tokens: [token] });
+  }
+  return out;
+}
+
+/** The value of a number as printed; null where it can be read two ways. */
+export const valueOf = (parsed: Parsed): number | null => ('value' in parsed ? parsed.value : null);
