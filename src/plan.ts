@@ -13,6 +13,7 @@ import type { Facts } from './need/facts.ts';
 import { growthOf, isYoung } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import { needOf } from './need/need.ts';
+import type { Stop } from './need/stops.ts';
 import type { Bag } from './orchard/bag.ts';
 import { amendmentBag } from './orchard/bag.ts';
 import type { Entry } from './orchard/diary.ts';
@@ -341,6 +342,9 @@ function shortReason({ tree, feeds }: TreePlan, n: Nutrient, orchard: Orchard): 
   return withheld ? 'short-chloride' : 'short';
 }
 
+/** What the report prints of a converted conductivity, dS/m. */
+const printedOf = ({ from: [printed], value }: NonNullable<Stop['from']>): number => Math.round((printed?.value ?? value) * 100) / 100;
+
 function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard): Notice[] {
   const notices: Notice[] = [];
   const fed = plans.filter((p) => p.need.verdict === 'feed');
@@ -349,7 +353,7 @@ function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard)
   for (const plan of plans) {
     const { tree, need, short, over } = plan;
     const name = tree.name;
-    for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }) }));
+    for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }), ...(stop.from ? { diluted: printedOf(stop.from) } : {}) }));
     if (need.verdict !== 'feed') continue;
     const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
     for (const n of NUTRIENTS) {

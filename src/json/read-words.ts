@@ -1,10 +1,10 @@
 /** A reading in the words of `read`: what it was taken as, how it rates, and what follows of a sample. */
 import type { Where } from '../orchard/where.ts';
 import type { Rated } from '../rating/rate.ts';
+import { waterPhOf } from '../rating/salt-ph.ts';
 import { isLimeIndex } from '../ph/soil.ts';
 import type { Item } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
-import { SALT_PH } from '../tables/lime.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { say, sayIfKnown } from '../words/words.ts';
 
@@ -30,7 +30,8 @@ const MICRO = ['boron', 'zinc', 'manganese', 'copper', 'iron'];
 export function ratingText(r: Rated, where: Where): string {
   const L = where.language;
   if (r.reading.item === 'ph' && r.target) return say(L, 'rating', r.target === 'at' ? 'at-ph' : r.target === 'above' ? 'above-ph' : 'below-ph');
-  if (r.reading.item === 'ph-salt' && r.rating === null) return say(L, 'rating', 'salt-ph', { n: SALT_PH.value });
+  const water = r.reading.item === 'ph-salt' && r.rating === null ? waterPhOf(r.reading) : null;
+  if (water) return say(L, 'rating', 'salt-ph', { n: Number((water.value - r.reading.value!).toFixed(1)) });
   const decides = DECIDES[r.reading.item];
   if (decides && (r.rating === null || decides === 'sets-amount')) return say(L, 'rating', decides);
   const dosed = MICRO.includes(r.reading.item) ? `; ${say(L, 'rating', 'not-dosed')}` : '';

@@ -36,8 +36,8 @@ export const yearsOf = (f: Facts): Figure<'year', 'tree'>[] => (f.years === null
 export const ratedOf = (f: Facts, item: Item): Rated | undefined => f.soil?.rated.find((r) => r.reading.item === item);
 export const targetOf = (f: Facts, item: Item): Target | null => ratedOf(f, item)?.target ?? null;
 
-/** Organic matter in percent, from organic carbon where only that is printed; null where the report gives neither with a unit. */
-export const organicPercent = (f: Facts): number | null => organicMatterOf({ readings: f.soil?.rated.map((r) => r.reading) ?? [] })?.value ?? null;
+/** Organic matter in percent with its source, from organic carbon where only that is printed; null where the report gives neither with a unit. */
+export const organicMatter = (f: Facts): ReturnType<typeof organicMatterOf> => organicMatterOf({ readings: f.soil?.rated.map((r) => r.reading) ?? [] });
 
 /** Last season's growth in metres; null where unmeasured or measured in an earlier year. */
 export function growthOf(f: Facts): number | null {

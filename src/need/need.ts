@@ -4,7 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { Question } from '../reason/notice.ts';
 import type { AskId } from '../words/words.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, has, organicPercent } from './facts.ts';
+import { growthOf, has, organicMatter } from './facts.ts';
 import { ORGANIC_MATTER } from '../tables/limits.ts';
 import type { NitrogenNeed } from './nitrogen.ts';
 import { nitrogenOf } from './nitrogen.ts';
@@ -30,7 +30,7 @@ export type Need = {
 
 export function needOf(f: Facts): Need {
   const stops = [...stopsOf(f)];
-  const organic = organicPercent(f);
+  const organic = organicMatter(f)?.value ?? null;
   if (f.tree.tub === undefined && organic !== null && organic > ORGANIC_MATTER.notSoil) {
     stops.push({ id: 'not-soil', cite: ORGANIC_MATTER.cite, value: organic });
   }

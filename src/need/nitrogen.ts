@@ -13,7 +13,7 @@ import {
 } from '../tables/nitrogen.ts';
 import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, has, organicPercent } from './facts.ts';
+import { growthOf, has, organicMatter } from './facts.ts';
 import { growthRange, leafVerdict } from './growth.ts';
 import type { Nitrogen } from './rules.ts';
 import { applyRule, blueberry, citrusRow, fits } from './rules.ts';
@@ -139,9 +139,9 @@ function fig(f: Facts): Dose {
 /** Organic matter and a lost crop halve the dose; a leaf short of nitrogen raises it, within the caps. */
 function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit<NitrogenNeed, 'ifBelow'> {
   let { need } = dose;
-  const percent = organicPercent(f);
-  const half = percent !== null && percent > ORGANIC_MATTER.half;
-  if (half) need = figure(need.value / 2, 'g', 'N', 'organic-half', ORGANIC_MATTER.cite, [need, told(percent, '%', 'organic matter', 'report')]);
+  const matter = organicMatter(f);
+  const half = matter !== null && matter.value > ORGANIC_MATTER.half;
+  if (half) need = figure(need.value / 2, 'g', 'N', 'organic-half', ORGANIC_MATTER.cite, [need, matter]);
   if (f.tree.fruit?.said === 'none' && f.tree.fruit.year === f.season) {
     need = figure(need.value / 2, 'g', 'N', 'lost-crop', { source: 'oklahoma-hla6232', at: 'crop lost', mark: 'read' }, [need]);
   }

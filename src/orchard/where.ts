@@ -2,6 +2,7 @@
 export type Where = {
   readonly text: string;
   readonly country: string | null;
+  /** In the US and Canada the full name in small letters, however it was written; elsewhere the part before the country. */
   readonly state: string | null;
   readonly south: boolean;
   readonly units: 'us' | 'metric';
@@ -19,11 +20,30 @@ const COUNTRIES: Readonly<Record<string, string>> = {
 };
 const SOUTH: readonly string[] = ['AU', 'NZ', 'ZA', 'CL', 'AR', 'BR', 'UY'];
 const MILD_STATES: readonly string[] = ['florida', 'georgia', 'california', 'arizona', 'texas', 'louisiana', 'alabama', 'mississippi', 'south carolina', 'hawaii', 'nevada'];
-/** State abbreviations as they stand on American letters, where they cannot be taken for a country. */
-const STATE_CODES: Readonly<Record<string, string>> = {
-  fl: 'florida', ga: 'georgia', az: 'arizona', tx: 'texas', la: 'louisiana', al: 'alabama', ms: 'mississippi', sc: 'south carolina', oh: 'ohio', mi: 'michigan',
-  ia: 'iowa', ut: 'utah', pa: 'pennsylvania', me: 'maine', md: 'maryland', va: 'virginia', ny: 'new york', or: 'oregon', wa: 'washington', ca: 'california',
+/** States and provinces by the letters that stand on letters there; what is planned knows them by their names. */
+const STATES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  US: {
+    al: 'alabama', ak: 'alaska', az: 'arizona', ar: 'arkansas', ca: 'california', co: 'colorado', ct: 'connecticut', de: 'delaware', dc: 'district of columbia', fl: 'florida', ga: 'georgia',
+    hi: 'hawaii', id: 'idaho', il: 'illinois', in: 'indiana', ia: 'iowa', ks: 'kansas', ky: 'kentucky', la: 'louisiana', me: 'maine', md: 'maryland', ma: 'massachusetts', mi: 'michigan',
+    mn: 'minnesota', ms: 'mississippi', mo: 'missouri', mt: 'montana', ne: 'nebraska', nv: 'nevada', nh: 'new hampshire', nj: 'new jersey', nm: 'new mexico', ny: 'new york', nc: 'north carolina',
+    nd: 'north dakota', oh: 'ohio', ok: 'oklahoma', or: 'oregon', pa: 'pennsylvania', ri: 'rhode island', sc: 'south carolina', sd: 'south dakota', tn: 'tennessee', tx: 'texas', ut: 'utah',
+    vt: 'vermont', va: 'virginia', wa: 'washington', wv: 'west virginia', wi: 'wisconsin', wy: 'wyoming',
+  },
+  CA: {
+    ab: 'alberta', bc: 'british columbia', mb: 'manitoba', nb: 'new brunswick', nl: 'newfoundland and labrador', ns: 'nova scotia', nt: 'northwest territories', nu: 'nunavut', on: 'ontario',
+    pe: 'prince edward island', qc: 'quebec', sk: 'saskatchewan', yt: 'yukon',
+  },
 };
+
+/** Small letters without accents and points: "N.J." is nj, "Québec" quebec. */
+const plain = (text: string): string => text.trim().toLowerCase().normalize('NFD').replace(/[\p{M}.]/gu, '').replace(/\s+/g, ' ');
+
+/** The name of a state or province told by its name or letters; null for a town. */
+function stateNamed(said: string, country: string): string | null {
+  const names = STATES[country] ?? {};
+  const word = plain(said);
+  return Object.hasOwn(names, word) ? names[word]! : Object.values(names).includes(word) ? word : null;
+}
 
 /** Metric, A4, north and English where nothing is told. */
 export const NOWHERE: Where = { text: '', country: null, state: null, south: false, units: 'metric', paper: 'a4', language: 'en-GB', mildWinters: null };
@@ -32,10 +52,11 @@ export const NOWHERE: Where = { text: '', country: null, state: null, south: fal
 export function parseWhere(text: string): Where | null {
   const parts = text.split(',').map((p) => p.trim().toLowerCase()).filter(Boolean);
   const last = parts.at(-1) ?? '';
-  const country = Object.hasOwn(COUNTRIES, last) ? COUNTRIES[last] : undefined;
+  const country = Object.hasOwn(COUNTRIES, plain(last)) ? COUNTRIES[plain(last)] : undefined;
   if (!country) return null;
-  const said = parts.length > 1 ? parts.at(-2)! : null;
-  const state = said && country === 'US' && Object.hasOwn(STATE_CODES, said) ? STATE_CODES[said]! : said;
+  const before = parts.slice(0, -1).reverse();
+  // The part nearest to the country that names a state: a town may share its name with one.
+  const state = before.flatMap((p) => stateNamed(p, country) ?? [])[0] ?? before[0] ?? null;
   const us = country === 'US';
   return {
     text, country, state, south: SOUTH.includes(country), units: us ? 'us' : 'metric',

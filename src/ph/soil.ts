@@ -2,17 +2,17 @@
 import { lengthOf } from '../orchard/measure.ts';
 import { organicMatterOf } from '../rating/organic.ts';
 import type { Rated } from '../rating/rate.ts';
+import { waterPhOf } from '../rating/salt-ph.ts';
 import { classOf } from '../rating/texture.ts';
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { ReportUnit } from '../tables/items.ts';
 import type { LimeTest } from '../tables/lime.ts';
-import { SALT_PH } from '../tables/lime.ts';
 import type { TextureClass } from '../tables/sulphur.ts';
 import type { Unit } from '../units/units.ts';
 
 export type PhSoil = {
-  /** In water; a reading in a salt solution is raised to it. */
+  /** In water; a reading in a salt solution is raised to it, by the rule of its salt. */
   readonly now: Figure<'pH', 'soil'>;
   /** `test` is null where the buffer's name is not known. */
   readonly buffer: { readonly value: number; readonly test: Exclude<LimeTest, 'acidity'> | null } | null;
@@ -39,9 +39,6 @@ const RATE_UNITS: Partial<Record<ReportUnit, Unit>> = {
 /** Sikora or SMP; null for another buffer or none. */
 export const bufferTest = (method: string | null): Exclude<LimeTest, 'acidity'> | null => (method === 'sikora' || method === 'smp' ? method : null);
 
-const saltToWater = (value: number, at: Figure['cite']): Figure<'pH', 'soil'> =>
-  figure(Math.round((value + SALT_PH.value) * 100) / 100, 'pH', 'soil', 'salt-to-water', SALT_PH.cite, [figure(value, 'pH', 'soil', 'printed-by-lab', at)]);
-
 /** A lime test index is ten times an SMP buffer pH. */
 const INDEX = { least: 40, most: 80 } as const;
 export const isLimeIndex = (value: number): boolean => value >= INDEX.least && value <= INDEX.most;
@@ -54,7 +51,7 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
   const value = (item: string): number | null => read(item)?.value ?? null;
   const cite = (r: Rated['reading']): Figure['cite'] => ({ source: 'lab', at: `line ${r.place.line}`, mark: 'read' });
   const [water, salt, buffer, lime] = [read('ph'), read('ph-salt'), read('buffer-ph'), read('lime-requirement')];
-  const now = water ? figure(water.value!, 'pH', 'soil', 'printed-by-lab', cite(water)) : salt ? saltToWater(salt.value!, cite(salt)) : null;
+  const now = water ? figure(water.value!, 'pH', 'soil', 'printed-by-lab', cite(water)) : salt ? waterPhOf(salt) : null;
   if (!now) return null;
   const unit = lime?.unit ? RATE_UNITS[lime.unit] : undefined;
   const said = depth === undefined ? null : lengthOf(depth);

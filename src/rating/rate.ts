@@ -7,7 +7,6 @@ import type { Cite, Figure } from '../reason/figure.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Reading, Sample } from '../soil/reading.ts';
-import { MANGANESE_INDEX } from '../tables/indexes.ts';
 import type { Item } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import type { Band, Home, Kind, Rating, Scale, Target } from '../tables/ratings.ts';
@@ -18,6 +17,7 @@ import type { Unit } from '../units/units.ts';
 import { convert, UNITS } from '../units/units.ts';
 import type { Ground } from './content.ts';
 import { contentOf, densityOf, depthCmOf, inUnit, lab } from './content.ts';
+import { manganeseIndex } from './convert.ts';
 import { kindOf } from './kind.ts';
 import type { Heaviness } from './texture.ts';
 import { heavinessOf } from './texture.ts';
@@ -139,7 +139,7 @@ const fitsSoil = (s: Scale, reading: Reading, soil: Soil): boolean =>
 function valueIn(reading: Reading, scale: Scale, soil: Soil): number | null {
   if (scale.unit === 'MnAI') {
     const ppm = contentOf(reading, soil.density, soil.ground)?.value ?? null;
-    return ppm === null || soil.ph === null ? null : MANGANESE_INDEX.start + MANGANESE_INDEX.slope * ppm + MANGANESE_INDEX.acidity * soil.ph;
+    return ppm === null || soil.ph === null ? null : manganeseIndex(ppm, soil.ph);
   }
   if (!ELEMENT_OF[reading.item]) return converted(reading, scale.unit);
   const element = inUnit(reading, scale, soil.density, soil.ground);
@@ -175,8 +175,10 @@ const compare = (a: readonly number[], b: readonly number[]): number => a.map((x
 
 const placesOf = (region: Region): string[] => [...(region.text ?? '').toLowerCase().split(',').map((p) => p.trim()), ...(region.state === null ? [] : [region.state])];
 
+/** American and Canadian states are told apart from towns of their names; elsewhere any part of the place may be one. */
 const isHome = (home: Home, region: Region): boolean =>
-  region.country !== null && (home.countries ?? []).includes(region.country) && (!home.states || placesOf(region).some((p) => home.states!.includes(p)));
+  region.country !== null && (home.countries ?? []).includes(region.country)
+  && (!home.states || (region.country === 'US' || region.country === 'CA' ? [region.state ?? ''] : placesOf(region)).some((p) => home.states!.includes(p)));
 
 const bandOf = (bands: readonly Band[], value: number): Band => bands.find((b) => b.upTo === null || value <= b.upTo)!;
 

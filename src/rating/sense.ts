@@ -8,7 +8,6 @@ import type { Reading, Sample } from '../soil/reading.ts';
 import type { Item } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import { SALT_STOP } from '../tables/limits.ts';
-import { SALT_PH } from '../tables/lime.ts';
 import { SCALES } from '../tables/ratings.ts';
 import type { Quiet } from '../tables/sense.ts';
 import { AGE, ALUMINIUM, BASE_SUM, BUFFER_START, CARBONATE, CEC_SUM, CONFIRMED, DEPTH, LIMY_PH, ORGANIC_ODD, QUIET, QUIET_PH, SALT_GAP } from '../tables/sense.ts';
@@ -21,6 +20,7 @@ import { cationSum } from './cations.ts';
 import { volumeOf } from './content.ts';
 import { organicMatterOf } from './organic.ts';
 import type { Rated } from './rate.ts';
+import { waterPhOf } from './salt-ph.ts';
 import { dilutionOf, dsPerM, pasteOf } from './salts.ts';
 import { heavinessGuessed, heavinessOf, knownHeaviness } from './texture.ts';
 
@@ -55,7 +55,7 @@ function chemistryOf(rated: readonly Rated[]): Chemistry {
   for (const r of rated) if (r.reading.value !== null && isSingle(r.reading) && !first.has(r.reading.item)) first.set(r.reading.item, r as Known);
   const of = (item: Item): Known | null => first.get(item) ?? null;
   const water = of('ph')?.reading.value ?? null;
-  const salt = of('ph-salt')?.reading.value ?? null;
+  const salt = of('ph-salt');
   const charge = (item: Item): number | null => {
     const r = of(item)?.reading;
     if (!r) return null;
@@ -67,7 +67,7 @@ function chemistryOf(rated: readonly Rated[]): Chemistry {
     const [r, perCmol] = [of(item), element ? MG_PER_CMOL[element] : undefined];
     return charge(item) ?? (r && perCmol ? amountOf(r, perCmol) : null);
   };
-  return { of, ph: water ?? (salt === null ? null : salt + SALT_PH.value), cec: charge('cec'), meq };
+  return { of, ph: water ?? (salt ? waterPhOf(salt.reading)?.value ?? null : null), cec: charge('cec'), meq };
 }
 
 const isSingle = (r: Reading): boolean => !r.below && !r.above && r.to === undefined;

@@ -41,6 +41,9 @@ const plain = (text: string): string => text.toLowerCase().normalize('NFD').repl
 /** "clay 22 %" and "22 % clay" are shares, no names. */
 const SHARE = /\b(?:sand|silt|clay|ton|schluff|arena|limo|arcilla|sable|limon|argile|sabbia|argilla|areia|argila) ?\d+(?:[.,]\d+)? ?%?|\b\d+(?:[.,]\d+)? ?% ?(?:sand|silt|clay|ton|schluff|arena|limo|arcilla|sable|limon|argile|sabbia|argilla|areia|argila)\b/g;
 
+/** Contents that stand on the same line. */
+const CONTENT = /\borganic (?:matter|carbon)\b/g;
+
 const dictionary = (rows: readonly TextureRow[]): { readonly rowOf: ReadonlyMap<string, TextureRow>; readonly pattern: RegExp } => {
   const rowOf = new Map(rows.flatMap((r) => r.words.map((w) => [w, r] as const)));
   return { rowOf, pattern: new RegExp(`\\b(?:${[...rowOf.keys()].sort((a, b) => b.length - a.length).join('|')})\\b`, 'g') };
@@ -52,7 +55,7 @@ const ALONE = dictionary(HEAVINESS_WORDS);
 export function textureNamed(text: string): Named | null {
   const lettered = germanLetters(text);
   if (lettered) return lettered;
-  const words = plain(text).replace(SHARE, ' ').replace(/[0-9%.,]+/g, ' ').replace(/ +/g, ' ');
+  const words = plain(text).replace(SHARE, ' ').replace(/[0-9%.,]+/g, ' ').replace(/ +/g, ' ').replace(CONTENT, ' ');
   for (const { rowOf, pattern } of [CLASSES, ALONE]) {
     const found = (words.match(pattern) ?? []).map((word): Named => ({ word, ...pick(rowOf.get(word)!) }));
     if (found.length > 0) return found.every((f) => f.means === found[0]!.means && f.heaviness === found[0]!.heaviness) ? found[0]! : null;
@@ -80,7 +83,8 @@ const share = (readings: readonly Read[], item: Item): number | null => {
   const r = readings.find((x) => x.item === item && x.value !== null);
   return r ? (r.unit === 'g/kg' ? r.value! / 10 : r.value) : null;
 };
-const sharesIn = (readings: readonly Read[]): Shares | null => sharesOf(share(readings, 'sand'), share(readings, 'silt'), share(readings, 'clay'));
+/** Sand, silt and clay of a report in percent; null where they are too few or contradict each other. */
+export const sharesIn = (readings: readonly Read[]): Shares | null => sharesOf(share(readings, 'sand'), share(readings, 'silt'), share(readings, 'clay'));
 /** Clay %, not where the three shares contradict each other. */
 const clayOf = (readings: readonly Read[]): number | null => {
   const three = (['sand', 'silt', 'clay'] as const).every((i) => share(readings, i) !== null);

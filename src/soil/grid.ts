@@ -25,17 +25,17 @@ export type Grid = {
 
 type Role = 'name' | 'value' | 'unit' | 'method' | 'low' | 'high' | 'range' | 'rating' | 'index' | 'skip';
 const ROLES: readonly (readonly [Role, RegExp])[] = [
-  ['range', /\b(?:range|bereich|rango|intervall[oe]|plage|faixa|normale?s?|referencias?|reference|riferimento|souhaitable|ottimale|desejavel)\b/],
-  ['skip', /(?:\b(?:previous|precedente?|anterior|vorjahr|letzte[rs]?)\b|^(?:previous|last|before|old|prior|desired|target level|ideal|deviation|difference|change|% ?of|percent of|needed|required|vorjahr|anterior|laboratory|lab ?(?:no|id|number)|#|no\.?)\b)/],
+  ['range', /(?:\brange|bereich|\brango|intervall[oe]|plage|faixa|normale?s?|referencias?|reference|riferimento|souhaitable|ottimal[ei]|optimos|otimos|desejavel)\b/],
+  ['skip', /(?:\b(?:previous|precedente?|anterior|vorjahr|letzte[rs]?)\b|^(?:last|before|old|prior)(?: (?:result|value|test|year|time|reading|sample)s?)?$|^(?:previous|desired|target level|ideal|deviation|difference|change|% ?of|percent of|needed|required|vorjahr|anterior|laboratory|lab ?(?:no|id|number)|#|no\.?)\b)/],
   ['index', /\bind(?:ex|ices)$/],
   ['unit', /^(?:units?|einheit(?:en)?|unidad(?:es)?|unidade|unites?|unita|u\.?m\.?|masseinheit)(?: (?:of|di|de) (?:measure|misura|medida|mesure))?$/],
-  ['method', /^(?:method|extractant|extract|methode|metodo|procedure|verfahren|extraktion)s?$/],
+  ['method', /^(?:method|extractant|extractor|extrator|extracteur|estraente|extraktionsmittel|extract|methode|metodo|procedure|verfahren|extraktion)s?$/],
   ['low', /^(?:low|min|minimum|minimo|mini|from|lower(?: limit)?|von)$/],
   ['high', /^(?:high|max|maximum|massimo|maximo|maxi|to|upper(?: limit)?|bis)$/],
   ['range', /\b(?:range|optimum|optimal|optimo|target|guideline|sufficiency|normale?s?|rango|referencia|zielbereich|richtwert|zielwert|sollwert|faixa|intervall[oe]|adequate|souhaitable|ottimale|desejavel|seuils?)\b/],
-  ['name', /^(?:test|nutrient|nutriment|nutriente|element|analysis|analyte|item|parameter|determinand|determination|measurement|parametro|parametre|determinacion|determinacao|analisis|analise|analisi|analyse|elemento|symbol|nahrstoff|merkmal|untersuchung|property|characteristic|bestimmung|what)s?\b/],
+  ['name', /^(?:test|nutrient|nutriment|nutriente|element|analysis|analyte|item|parameter|determinand|determination|measurement|parametro|parametre|determinacion|determinacao|determinazione|analisis|analise|analisi|analyse|elemento|symbol|nahrstoff|merkmal|untersuchung|property|characteristic|bestimmung|what)s?\b/],
   ['value', /^(?:results?|values?|found|level found|level|reading|wert|messwert|ergebnis|gehalt|resultado|valor|resultat|valeur|risultato|valore|teneur|contenido|teor|your soil|this year|current|amount|concentration)s?\b/],
-  ['rating', /^(?:rating|status|interpretation|interpretacion|interpretazione|comment|class|klasse|gehaltsklasse|versorgungsklasse|gehaltsstufe|stufe|bewertung|einstufung|beurteilung|calificacion|interpretacao|classe|nivel|valutazione|giudizio|appreciation|level)s?$/],
+  ['rating', /^(?:rating|status|interpretation|interpretacion|interpretazione|comment|class|klasse|gehaltsklasse|versorgungsklasse|gehaltsstufe|stufe|bewertung|einstufung|beurteilung|calificacion|interpretacao|classe|nivel|valutazione|giudizio|appreciation|valoracion|evaluacion|evaluation|avaliacao|niveau|level)s?$/],
 ];
 
 export const isRule = (text: string): boolean => /^[\s|:+=-]+$/.test(text) && /[-=]/.test(text);
@@ -152,7 +152,7 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
 
 /** A cell under an item: a number, nothing, or a word for nothing found; a texture has words. */
 function isValueCell(text: string, head: string, w: Words): boolean {
-  return text === '' || /^[<>=~ ]*[-+]?[.\d]/.test(text) || /^(?:-+|\.|n\.?d\.?|n\.?n\.?|n\/a|tr\.?|tra[czk]\w*|spur\w*|not .*|nicht .*|no .*|non .*|nao .*|bdl|vestigios|index \d.*)$/i.test(text) || w.names(head).some((n) => n.is.item === 'texture') || w.ratings(text).length > 0;
+  return text === '' || /^[<>=~ ]*[-+]?[.\d]/.test(text) || /^(?:-+|\.|n\.?d\.?|n\.?n\.?|n\/a|tr\.?|tra[czk]\w*|spur\w*|not .*|nicht .*|no .*|non .*|nao .*|bdl|vestigios|index \d.*)$/i.test(text) || (w.names(head).some((n) => n.is.item === 'texture') && w.names(text).every((n) => /^(?:sand|silt|clay|texture)$/.test(n.is.item))) || w.ratings(text).length > 0;
 }
 
 /** Columns told apart by a row below the names: a value column (unit or the name itself), then perhaps its class. */
@@ -251,7 +251,7 @@ function rowOf(columns: readonly Column[], cells: readonly Cell[], by: Parting, 
   const samples = columns.flatMap((c, i) => (c.role === 'sample' ? [{ head: c.head, cell: placed[i] }] : []));
   if (samples.length > 0) {
     return samples.map(({ head, cell }) => ({
-      sample: head.text, line, lines: cell && (hasNumber(cell.text) || namesIn(name.text, w) > 0) ? [{ line, text: [name.text, `${cell.text} ${text('unit')}`.trim(), text('method')].filter(Boolean).join(' | '), start: cell.start, end: cell.end }] : [],
+      sample: head.text, line, lines: cell && (hasNumber(cell.text) || namesIn(name.text, w) > 0) ? [{ line, text: [name.text, text('method'), `${cell.text} ${text('unit')}`.trim()].filter(Boolean).join(' | '), start: cell.start, end: cell.end }] : [],
     }));
   }
   const mark = columns.findIndex((c, i) => c.role === 'mark' && placed[i]?.text && /[x*#\d✓•■█]/i.test(placed[i].text));
@@ -261,8 +261,11 @@ function rowOf(columns: readonly Column[], cells: readonly Cell[], by: Parting, 
   const [low, high] = [text('low'), text('high')];
   const range = text('range') || (low && high ? `${low}-${high}` : low ? `>${low}` : high ? `<${high}` : '');
   const method = columns.filter((c) => c.role === 'name' || c.role === 'value').flatMap((c) => findMethods(c.head.text).slice(0, 1).map((m) => c.head.text.slice(m.start, m.end)))[0] ?? '';
+  const told = text('method') || (findMethods(name.text).length > 0 ? '' : method);
+  // A method stands before the value, where no unknown word comes with it.
+  const plainMethod = !/[a-z]/i.test(blank(told, findMethods(told)));
   const parts = [
-    name.text, `${value?.text ?? ''} ${text('unit') || (own ? '' : unit)}`.trim(), text('method') || (findMethods(name.text).length > 0 ? '' : method), range && `(range ${range.replace(/[()]/g, ' ')})`,
+    name.text, plainMethod ? told : '', `${value?.text ?? ''} ${text('unit') || (own ? '' : unit)}`.trim(), plainMethod ? '' : told, range && `(range ${range.replace(/[()]/g, ' ')})`,
     text('index') && `index ${text('index')}`, mark >= 0 ? columns[mark]!.head.text : text('rating'),
   ];
   const where = value ?? name;

@@ -37,7 +37,7 @@ function belongs(here: Seen, below: Seen, above: Seen | null, after: Seen | null
   const tail = pieceTail(here.tokens);
   if (!tail) return spansBreak(here, below, w);
   const first = below.tokens[0];
-  const open = !valued(tail.rest) && tail.rest.every((t) => t.kind === 'unit' || t.kind === 'method' || t.kind === 'group');
+  const open = !valued(tail.rest) && tail.rest.every((t) => t.kind === 'unit' || t.kind === 'method' || t.kind === 'group' || (t.kind === 'label' && t.is === 'index'));
   if (tail.name.is.item === 'texture') return tail.rest.length > 0 && !valued(here.tokens) && below.tokens.length > 0 && below.tokens.every((t) => (t.kind === 'name' && /^(?:sand|silt|clay)$/.test(t.is.item)) || (t.kind === 'word' && /^(?:loam|lehm|schluff|franco|limoso|arenoso|arcilloso)$/.test(t.text)));
   // "Phosphorus: 11.6" over "ppm".
   if (valued(tail.rest) && last?.kind === 'number' && !tail.rest.some((t) => t.kind === 'unit') && first?.kind === 'unit' && !valued(below.tokens) && !below.tokens.some((t) => t.kind === 'name' || t.kind === 'word')) return unitFits(tail.name.is.item, first.is);
@@ -45,9 +45,9 @@ function belongs(here: Seen, below: Seen, above: Seen | null, after: Seen | null
   if (spansBreak(here, below, w)) return true;
   // A name alone over its value; names in a row over values in a row are not put together here.
   if (first?.kind !== 'number' && first?.kind !== 'between') return false;
-  const alone = here.tokens[0] === tail.name;
+  const alone = here.tokens.every((t) => t === tail.name || tail.rest.includes(t) || t.kind === 'unit' || t.kind === 'method');
   const isName = (s: Seen | null): boolean => s !== null && pieceTail(s.tokens) !== null && !valued(s.tokens);
-  const isValue = (s: Seen | null): boolean => s !== null && valued(s.tokens) && !s.tokens.some((t) => t.kind === 'name' || t.kind === 'word');
+  const isValue = (s: Seen | null): boolean => s !== null && valued(s.tokens) && (s.tokens[0]!.kind === 'number' || s.tokens[0]!.kind === 'between' || s.tokens[0]!.kind === 'trace') && !s.tokens.some((t) => t.kind === 'name' || t.kind === 'word');
   if (!alone) return !isValue(below) && (valued(here.tokens) || here.line.text.length > 60);
   return isValue(below) && !isName(above) && !isValue(after);
 }

@@ -103,6 +103,8 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   }
   if (value ? said.odd !== null && said.odd.start < value.start && value.start > piece.start 
     : said.unit !== null || piece.tokens.some((t) => t.kind === 'number' || (t.kind === 'word' && /^(?:[\d.].*\d|-?nan|-?inf(?:inity)?)$/i.test(t.text)))) return slipOf(piece, said, line, notices, place);
+  // A number in brackets that could not be taken: the word alone would hide it.
+  if (!value && piece.tokens.some((t) => t.kind === 'group' && t.tokens.some((u) => u.kind === 'number'))) return null;
   if (!value && (rating === null || said.odd !== null || (said.start !== null && !lastCell(piece.prefix).every((t) => t.kind === 'rating')))) return null;
 
   // "Optimum pH 6.0 to 6.8" is a goal.
@@ -163,6 +165,8 @@ function withPrefix(prefix: readonly Token[], said: Judged, bare: boolean): Judg
   const methods = [...said.methods, ...prefix.flatMap((t) => (t.kind === 'method' ? [t.is] : []))];
   const own = { ...said, methods, start: null };
   if (last?.kind === 'rating' && said.rating === null) return { ...own, rating: last.is, start: last.start };
+  // "% Organic matter 3.7".
+  if (last?.kind === 'unit' && said.unit === null && lead.length === 1) return { ...own, unit: last.is, unitAt: null };
   const number = lead.find((t): t is Number_ => t.kind === 'number');
   if (!bare || said.value !== null || !number || !leadsName(lead)) return own;
   const unit = lead.find((t): t is Token & { kind: 'unit' } => t.kind === 'unit') ?? null;

@@ -35,7 +35,9 @@ function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boo
 }
 
 /** "44.3 ppm NO3": the form in which the value before it is told. */
-function isTrailingForm(draft: Draft, name: Name): boolean {
+function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): boolean {
+  const own = after.find((t) => t.kind === 'name' || isNumber(t));
+  if (own && isNumber(own)) return false;
   const solid = draft.gap.filter((t) => t.kind !== 'filler');
   return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && solid.at(-1)?.kind === 'unit' && isNumber(solid.at(-2) ?? solid.at(-1)!);
 }
@@ -51,7 +53,7 @@ export function cut(tokens: readonly Token[], length: number): Piece[] {
   tokens.forEach((token, i) => {
     const last = drafts.at(-1);
     if (token.kind === 'name' && !isTexture(last, token.is, tokens, i)) {
-      if (last && isTrailingForm(last, token.is)) last.names.push(token.is);
+      if (last && isTrailingForm(last, token.is, tokens.slice(i + 1, i + 8))) last.names.push(token.is);
       else if (last && isAlias(last.names.at(-1)!, token.is, last.gap, false)) {
         last.names.push(token.is);
         last.inside.push(...last.gap.filter((t) => t.kind === 'method'));
@@ -61,6 +63,8 @@ export function cut(tokens: readonly Token[], length: number): Piece[] {
     } else if (last && token.kind === 'group' && isAliasGroup(last, token)) {
       for (const inner of token.tokens) if (inner.kind === 'name') last.names.push(inner.is); else last.inside.push(inner);
       last.end = token.end;
+    } else if (token.kind === 'group' && isNamedByGroup((last?.gap ?? before).at(-1), token)) {
+      drafts.push({ names: token.tokens.flatMap((t) => (t.kind === 'name' ? [t.is] : [])), start: token.start, end: token.end, inside: token.tokens.filter((t) => t.kind !== 'name'), gap: [] });
     } else (last?.gap ?? before).push(token);
   });
   let prefix: Token[] = before;
@@ -89,11 +93,17 @@ function isAliasGroup(draft: Draft, group: Group): boolean {
     && names.every((n) => isAlias(draft.names.at(-1)!, n.is, [], true));
 }
 
+/** "Sulfatos (S-SO4) 3.7": an unknown word whose brackets name the item. */
+const isNamedByGroup = (before: Token | undefined, group: Group): boolean =>
+  before?.kind === 'word' && !/\d/.test(before.text) && group.start - before.end < 3 && has(group.tokens, 'name') && group.tokens.every((t) => t.kind === 'name' || t.kind === 'method' || t.kind === 'filler');
+
 /** How many of the tokens between two names belong to the first; the rest stands before the second. */
 function ownCount(gap: readonly Token[], prefix: readonly Token[]): number {
   const cutAt = gap.map((t) => t.kind).lastIndexOf('separator');
   const tail = gap.slice(cutAt + 1);
   const valued = has(gap.slice(0, Math.max(0, cutAt)), 'number', 'between', 'trace') || gap.slice(0, Math.max(0, cutAt)).some((t) => t.kind === 'group' && t.tokens.some(isNumber));
+  const share = tail.filter((t) => t.kind !== 'filler');
+  if (cutAt >= 0 && share.length === 1 && share[0]!.kind === 'unit' && share[0]!.is === '%') return cutAt;
   if (cutAt >= 0 && !has(tail, 'number', 'between', 'group', 'unit')) return cutAt;
   if (cutAt >= 0 && valued && leadsName(tail)) return cutAt;
   // "low P 8 ppm high K 96 ppm", "low in N and low in P": the word before the second name is its own where the first has one already.
@@ -181,7 +191,7 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
       label = null;
     } else if (t.kind === 'group') {
       inBrackets(t, state, indexBeside);
-      label = null;
+      if (label !== 'index') label = null;
     } else if (t.kind === 'word') {
       if (state.value === null && state.rating === null) state.odd ??= t;
       else if (state.value !== null && state.unit === null && !state.word && state.rating === null) state.behind ??= { ...t, kind: 'word' };
@@ -241,7 +251,7 @@ function inBrackets(group: Group, state: State, indexBeside: boolean): void {
   if (labelled?.kind === 'label' && (labelled.is === 'other' || labelled.is === 'past')) return;
   if (spans.length > 0) {
     // "(normal range 0.08 - 0.50)", "(120-200)"; "(30-50 last year)" is chatter.
-    if (!worded || labelled?.kind === 'label') state.range ??= spans[0]!;
+    if (!worded || labelled?.kind === 'label' || tokens.some((t) => t.kind === 'rating' && t.is === 'optimum')) state.range ??= spans[0]!;
     return;
   }
   const first = numbers[0]!;

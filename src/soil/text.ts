@@ -40,7 +40,7 @@ function prepare(raw: string): string {
     .replace(/(?<=\d)[²³⁺]/g, '\u00a4')
     .replace(/\.{3,}|(?: \.){3,}/g, (dots) => ' '.repeat(dots.length))
     .replace(/[^\x20-\x7e]|[*_]/g, (c) => SINGLE[c] ?? (c === '\t' ? '\t' : /\s/.test(c) ? ' ' : plainLetter(c)))
-    .replace(/mol\([+c]\)/gi, (unit) => `${unit.slice(0, 3)}   `)
+    .replace(/mol\([+c]\)/gi, (unit) => `${unit.slice(0, 3)}ccc`)
     .replace(/\t/g, '|');
 }
 
@@ -53,8 +53,8 @@ function plainLetter(c: string): string {
   return code >= 0xff10 && code <= 0xff19 ? String.fromCharCode(code - 0xff10 + 48) : c;
 }
 
-/** Symbols of two letters in a report all in capitals, where a number follows or a cell holds nothing else: "MG 243"; "FRESNO, CA 93722" is an address. */
-const CAPITAL_SYMBOL = /\b(?:(MG|CA|ZN|MN|CU|FE|AL|PB|NA)\b(?=\+{0,3} ?[:=]? ?[<>]?\d)(?! ?\d{5}\b)|(?<=(?:^|[,;|(]|\s{2}) ?)(MG|CA|ZN|MN|CU|FE|PB)(?=\+{0,3} ?(?:[,;|)(]|$|\s{2}|[A-Z/0-9]+ ?[/(])))/g;
+/** Symbols of two letters in a report all in capitals; "FRESNO, CA 93722" is an address, "NA" alone is "not available". */
+const CAPITAL_SYMBOL = /\b(?:(?:MG|CA|ZN|MN|CU|FE|PB)(?![A-Z\d]| ?\d{5}\b)(?=2?\+{0,3}(?![A-Z]))|(?:AL|NA)(?=\+{0,3} ?[-:;=)]* ?[<>]?\d|\+| INDEX))/g;
 const inCapitals = (text: string): boolean => !/[a-z]/.test(text.slice(0, 20_000));
 
 export function linesOf(text: string): Line[] {

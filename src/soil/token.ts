@@ -32,17 +32,17 @@ const DATE = /(?<![\d.,])\b(?:\d{1,4}([/.-])\d{1,2}\1\d{2,4}|\d{1,2}:\d{2})\b/g;
 const ABSENT = /\b(?:(?:this value )?(?:was |is )?not (?:requested|tested|determined|analy[sz]ed|measured|reported|run)|n\/a|no data|nicht (?:untersucht|bestimmt)|no (?:solicitado|determinado|analizado)|non (?:demande|determine|analyse|richiesto|determinato)|nao (?:solicitado|determinado))\b/g;
 const TRACE = /(?<![\p{L}\d])(?:traces?|undetectable|not detected|none detected|below detection(?: limit)?|bdl|nd|n\.d\.|tr\.|trazas|traccia|tracce|tracos?|vestigios|spuren?|no detectable|nicht feststellbar|non rilevabile|non detectable|nao detectavel|indetectable|trazas|no detectado|nicht nachweisbar|n\.n\.|non detecte|non rilevato|nao detectado)(?![\p{L}])/gu;
 const LABELS: readonly (readonly [Label, RegExp])[] = [
-  ['range', /\b(?:(?:guide|guideline|sufficiency|desired|normal|critical|reference) )?(?:range|target|goal|desired|ideal range|plage|fourchette|intervallo|bereich|optimalbereich|zielbereich|faixa|limites?|sufficiency|guideline|reference|normal is|normal range|zielwert|sollwert|richtwert|referencia|rango|reference|obiettivo|faixa)s?\b/g],
+  ['range', /\b(?:(?:guide|guideline|sufficiency|desired|normal|critical|reference) )?(?:range|target|goal|desired|ideal range|plage|fourchette|soll|sollbereich|intervallo|bereich|optimalbereich|zielbereich|faixa|limites?|sufficiency|guideline|reference|normal is|normal range|zielwert|sollwert|richtwert|referencia|rango|reference|obiettivo|faixa)s?\b/g],
   ['past', /\b(?:was|were|had been)\b/g],
   ['index', /\b(?:index|indice)\b|(?<=[a-z])-a?i\d?(?![a-z\d])/g],
   ['other', /\b(?:previous(?:ly)?|last (?:year|test|time)|before|old|in (?=\d{4}\b)|years? ago|vorjahr|anterior|antes|precedent|prima)\b|\+\/-|±/g],
 ];
 const SIGNS: readonly (readonly ['<' | '>', RegExp])[] = [['<', /(?:<=?|≤|\bless than|\bunder|\bbelow|\bmenos de|\bweniger als|\bunter|\bmoins de|\bmeno di|\binferior a) ?$/], ['>', /(?:>=?|≥|\bmore than|\bover|\bgreater than|\bmas de|\bmehr als|\buber) ?$/]];
-const LONE = new RegExp(`(?<![a-z\\d.,])(?<![a-z\\d]-)(?<minus>-(?=\\.?\\d))?(?<printed>${NUMBER})(?!\\d|[:/]\\d|[.,']\\d)`, 'g');
+const LONE = new RegExp(`(?<![a-z\\d.]|\\d,)(?<![a-z\\d]-)(?<minus>-(?=\\.?\\d))?(?<printed>${NUMBER})(?!\\d|[:/]\\d|[.,']\\d)`, 'g');
 const PAIR = new RegExp(`(?<![\\d.,a-z-])(${NUMBER})\\s{0,3}(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d)|ate\\b)\\s{0,3}(${NUMBER})(?!\\d|[:/]\\d|[.,']\\d)`, 'g');
 const GROUPS = /\(([^()]*)\)|\[([^\][]*)\]/g;
 /** A full stop before a capital parts sentences. */
-const STOP = /(?<=[a-z\d%)])\.(?= +[A-Z])/g;
+const STOP = /(?<=[a-z\d%)])(?<!\b(?:exch|avail|sat|org|ext|no|nr|cond|amm|est|tot))\.(?= +[A-Z])/gi;
 const PIECES = /[\p{L}\p{N}#%&@$€£'’./\\-]*[\p{L}\p{N}#%&@$€£]|[,;|]| {2,}/gu;
 
 const lower = (text: string): string => {

@@ -75,13 +75,15 @@ function findWords<T>(index: Index<T>, text: string, accept: (start: number, end
 /** The words of a report in one language: those good everywhere, and those good in that language alone. */
 export type Words = { readonly language: Language | null; readonly names: (text: string) => Found<Name>[]; readonly ratings: (text: string) => Found<Rating>[] };
 
-const plain = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => !n.exact).map((n) => [unaccented(n.name), n] as const);
+/** "Leitfaehigkeit" for "Leitfähigkeit". */
+const spelt = (name: string): string[] => [...new Set([unaccented(name), unaccented(name.replaceAll('ä', 'ae').replaceAll('ö', 'oe').replaceAll('ü', 'ue'))])];
+const plain = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => !n.exact).flatMap((n) => spelt(n.name).map((text) => [text, n] as const));
 const symbols = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => n.exact).map((n) => [n.name, n] as const);
 
 function makeWords(language: Language | null): Words {
   const names = [...NAMES, ...INDEX_NAMES, ...NAMES_BY_LANGUAGE.filter((n) => n.in === (language ?? 'en'))];
   const nameIndex = indexed(plain(names));
-  const symbolIndex = indexed(symbols(names));
+  const symbolIndex = indexed([...symbols(names), ...INDEX_NAMES.map((n) => [n.name.toUpperCase(), n] as const)]);
   const ratingIndex = indexed([...RATING_WORDS.map(([w, r]) => [unaccented(w), r] as const), ...RATING_WORDS_BY_LANGUAGE.filter(([, , l]) => l === (language ?? 'en')).map(([w, r]) => [unaccented(w), r] as const)]);
   return { language, names: (text) => namesIn(text, nameIndex, symbolIndex), ratings: (text) => ratingsIn(text, ratingIndex) };
 }
@@ -133,8 +135,8 @@ function byStart<T>(list: readonly (readonly [is: T, starts: string, pattern: st
 const UNITS_BY_START = byStart(UNIT_PATTERNS);
 const METHODS_BY_START = byStart(METHOD_PATTERNS);
 
-const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.) )$/i;
-const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|(?:index|nach|by|mit|per|selon|por)\b|[<>]?\s*[\d.])|^  /;
+const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.|low|medium|high|optimum|optimal|adequate|sufficient|deficient|excessive|normal|average) )$/i;
+const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|(?:index|nach|by|mit|per|selon|por)\b|[<>]?\s*[\d.])|^  /i;
 const BEFORE_NUMBER = /^\s*[:=]?\s*[<>]?\s*\.?\d/;
 
 /** "P Olsen: 31": a method right behind a symbol. */
@@ -153,9 +155,18 @@ function isSymbol(text: string, start: number, end: number): boolean {
   return PIECE_START.test(text.slice(Math.max(0, start - 40), start)) && (AFTER_SYMBOL.test(after) || startsWithMethod(after) || startsWithUnit(after) || WORD_BEHIND.test(after));
 }
 
+const SURE = /^(?: \([a-z]{1,2}\))? ?[:=|]? ?[<>]? ?\.?\d/i;
+let doubtful: Index<Name> | null = null;
+const doubtfulIndex = (): Index<Name> => (doubtful ??= indexed(plain(NAMES_BY_LANGUAGE.filter((n) => !n.exact && n.name.length > 2 && n.item !== 'lime'))));
+
 /** Names in order of place; where two overlap the longer one stands. */
 function namesIn(text: string, index: Index<Name>, symbolIndex: Index<Name>): Found<Name>[] {
   const found = findWords(index, lower(text));
+  if (/\d/.test(text)) {
+    // A word of one language alone, such as "fer", where a number and a unit leave no doubt.
+    const held = covered(text.length, found);
+    found.push(...findWords(doubtfulIndex(), lower(text), (start, end) => (start === 0 || /[,;|(] ?$| {2}$|^ *$/.test(text.slice(0, start))) && SURE.test(text.slice(end, end + 40)) && findUnits(text.slice(end, end + 40)).length > 0).filter((f) => !held(f)));
+  }
   const taken = covered(text.length, found);
   const symbol = findWords(symbolIndex, text, (start, end) => isSymbol(text, start, end)).filter((f) => !taken(f));
   return [...found, ...symbol].sort((a, b) => a.start - b.start);

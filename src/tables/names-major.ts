@@ -165,6 +165,7 @@ export const MAJOR_NAMES: readonly NameSet[] = [
   { of: 'sulphur', language: 'pt', mark: 'practice', names: ['enxofre disponível', 's-sulfato', 's-so42-'] },
   { of: 'sulphur', language: 'it', mark: 'read', at: 'italian-lab', names: ['zolfo'] },
 
+  { of: 'sodium', form: 'Na2O', language: 'any', mark: 'practice', names: ['na2o', 'sodium oxide'] },
   { of: 'sodium', language: 'en', mark: 'practice', names: ['sodium', 'extractable sodium', 'exchangeable na'] },
   { of: 'sodium', language: 'any', mark: 'practice', exact: true, names: ['Na+', 'Na'] },
   { of: 'sodium', language: 'es', mark: 'practice', names: ['sodio', 'sodio intercambiable', 'sodio cambiable', 'sodio de cambio', 'na intercambiable', 'na de cambio'] },

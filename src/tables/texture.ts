@@ -4,6 +4,7 @@
  */
 import type { Cite } from '../reason/figure.ts';
 import type { Words } from '../words/en-US.ts';
+import type { Kind } from './scale.ts';
 import type { TextureClass } from './sulphur.ts';
 
 export type Heaviness = 'light' | 'medium' | 'heavy';
@@ -133,7 +134,7 @@ export const TEXTURE_WORDS: readonly TextureRow[] = [
   row('uk', 'loam', 'medium', UK_SOIL_TYPES.cite, 'deep silty', 'deep silt'),
   row('au', 'sand', 'light', field, 'clayey sand'),
   row('au', 'clay', 'heavy', field, 'light clay', 'light medium clay', 'medium clay', 'medium heavy clay', 'heavy clay', 'clay loam sandy'),
-  row(['usda', 'uk'], null, null, MINNESOTA.cite, 'peat', 'peaty', 'muck'),
+  row(['usda', 'uk'], null, null, MINNESOTA.cite, 'peat', 'peaty', 'peats', 'muck', 'mucky', 'mucks', 'organic', 'organic soil', 'organic soils'),
 
   row('de', 'sand', 'light', german, 'sandig', 'sandiger boden', 'sandboden', 'anlehmiger sand', 'schluffiger sand'),
   row('de', 'sandy loam', 'light', german, 'lehmiger sand', 'schwach lehmiger sand'),
@@ -158,6 +159,15 @@ export const TEXTURE_WORDS: readonly TextureRow[] = [
   row('fr', 'sandy loam', 'light', told, 'limon sableux', 'limono sableux', 'limono sableuse', 'sablo limoneux', 'sablo limoneuse', 'loam sableux'),
   row('fr', 'loam', 'medium', told, 'limon', 'limoneux', 'limoneuse', 'limon fin', 'limon tres fin', 'loam limoneux', 'franc', 'franche', 'terre franche'),
   row('fr', 'clay', 'heavy', told, 'limon argileux', 'limon argileux fin', 'limon argilo sableux', 'limono argileux', 'limono argileuse', 'loam argileux', 'argile', 'argile sableuse', 'argile limoneuse', 'argileux', 'argileuse', 'argilo limoneux', 'argilo limoneuse', 'argilo sableux', 'argilo sableuse', 'argilo calcaire'),
+];
+
+/** Where rating scales part soils finer than lime and sulphur do: words of the rows above, and German letters and groups. */
+export const FINER_WORDS: readonly (readonly [kind: Kind, words: readonly string[]])[] = [
+  ['loamy sand', ['loamy sand', 'loamy fine sand', 'loamy coarse sand', 'anlehmiger sand', 'schwach lehmiger sand', 'lehmiger sand', 'stark lehmiger sand', 'l\'S', 'lS', '2', '3']],
+  ['sandy loam', ['stark sandiger lehm', 'sandiger lehm', 'sL']],
+  ['silt loam', ['silt loam', 'silty loam', 'silt', 'silty', 'sandy silt loam', 'deep silty', 'deep silt', 'schluffiger lehm', 'schluff', 'schluffig', 'schluffboden', 'sandiger schluff', 'lehmiger schluff', 'uL']],
+  ['clay loam', ['sandy clay loam', 'clay loam', 'silty clay loam', 'clay loam sandy', 'schwach toniger lehm', 'toniger lehm', 't\'L', 'tL']],
+  ['organic', ['peat', 'peaty', 'peats', 'muck', 'mucky', 'mucks', 'organic', 'organic soil', 'organic soils', 'moor', 'moorboden', 'torf', 'niedermoor', 'hochmoor', 'Mo', '6']],
 ];
 
 /** Words that say a heaviness alone, where no word of texture stands. */

@@ -8,7 +8,7 @@ export const NUTRIENTS: readonly Nutrient[] = ['N', 'P2O5', 'K2O'];
 
 export type Element = 'N' | 'P' | 'K' | 'Ca' | 'Mg' | 'S' | 'Na' | 'B' | 'Zn' | 'Mn' | 'Cu' | 'Fe' | 'Al' | 'Pb';
 /** The forms a lab may print an element in: oxides, and the ions of nitrogen, phosphorus and sulphur. */
-export type Oxide = 'P2O5' | 'K2O' | 'MgO' | 'CaO' | 'SO3' | 'NO3' | 'PO4' | 'SO4';
+export type Oxide = 'Na2O' | 'P2O5' | 'K2O' | 'MgO' | 'CaO' | 'SO3' | 'NO3' | 'PO4' | 'SO4';
 
 /** What a figure measures: a nutrient, a product, or a thing of the orchard. */
 export type Substance =
@@ -20,13 +20,14 @@ const ATOMIC_WEIGHT = {
   H: 1.008, C: 12.011, N: 14.007, O: 15.999, Na: 22.99, Mg: 24.305, Al: 26.982, P: 30.974, S: 32.06, K: 39.098, Ca: 40.078,
 } as const;
 
-const { N, O, Mg, P, S, K, Ca } = ATOMIC_WEIGHT;
+const { N, O, Na, Mg, P, S, K, Ca } = ATOMIC_WEIGHT;
 
 /** The share of the element in its oxide by weight: 0.436 for P2O5, 0.830 for K2O. */
 export const ELEMENT_SHARE: Record<Oxide, { element: Element; share: number }> = {
   P2O5: { element: 'P', share: (2 * P) / (2 * P + 5 * O) },
   K2O: { element: 'K', share: (2 * K) / (2 * K + O) },
   MgO: { element: 'Mg', share: Mg / (Mg + O) },
+  Na2O: { element: 'Na', share: (2 * Na) / (2 * Na + O) },
   CaO: { element: 'Ca', share: Ca / (Ca + O) },
   SO3: { element: 'S', share: S / (S + 3 * O) },
   NO3: { element: 'N', share: N / (N + 3 * O) },

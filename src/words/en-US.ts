@@ -267,7 +267,6 @@ export const enUS = {
     'last-nitrogen': 'Nitrogen stops {value} the first frost.',
     'fed-last-year': 'The diary has {value} for last year.',
     repeat: 'It grew as it should on {0} last year, and the rules allow {1}: {value} again.',
-    'salt-to-water': 'A pH of {0} in a salt solution is about {value} in water.',
     'ph-low-edge': 'pH {value} is the low edge of what suits it.',
     'ph-high-edge': 'pH {value} is the high edge of what suits it.',
     'ph-inside': 'pH {value} lies inside what suits it.',
