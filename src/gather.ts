@@ -81,7 +81,7 @@ function strangers(orchard: Orchard, entries: readonly Entry[]): Notice[] {
     .map((read) => notice('diary-tree', 'warning', { read, guess: suggest(read, known).join(', ') }, { file: DIARY_FILE, line: e.line, column: 1, length: 1, source: '' })));
 }
 
-/** The soil of each zone out of the reports; a sample that a report does not hold is a mistake. */
+/** The soil of each zone out of the reports; a sample that a report does not hold is a mistake, and so is a leaf's. */
 function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zones: ZoneSoil[]; notices: Notice[] } {
   const notices: Notice[] = [];
   const zones = orchard.zones.flatMap((zone): ZoneSoil[] => {
@@ -95,6 +95,10 @@ function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zone
       return [];
     }
     if (zone.sample === null && samples.length > 1) notices.push(notice('sample-unnamed', 'error', { file: zone.file, known: samples.map((s) => s.name).join(', ') }, zone.place));
+    if (sample.kind === 'leaf') {
+      notices.push(notice('leaf-as-soil', 'error', { file: zone.file, example: leafExample(sample) }, zone.place));
+      return [];
+    }
     return [{ zone: zone.name, sample, ...soilOf(sample, { ...orchard.where, crops: cropsOf(orchard.trees.filter((t) => t.zone === zone.name)) }) }];
   });
   return { zones, notices };
@@ -106,6 +110,12 @@ export const cropsOf = (trees: readonly Tree[]): string[] => trees.map((t) => (t
 function soilOf(sample: Sample, region: Region): Pick<ZoneSoil, 'soil' | 'ph'> {
   const rated = rateSample(sample, region);
   return { soil: { rated, heaviness: knownHeaviness(sample) }, ph: phSoilOf(rated, sample.depth) };
+}
+
+/** How a leaf's nitrogen is written to a tree: "N 2.1 %", or as this sample has it. */
+export function leafExample({ readings }: Sample): string {
+  const n = readings.find((r) => r.item === 'nitrogen' && r.value !== null && r.unit === '%');
+  return `N ${n?.value ?? 2.1} %`;
 }
 
 /** "sample 2" finds the second sample of a report that names its samples otherwise. */

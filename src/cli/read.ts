@@ -1,15 +1,16 @@
 /** `medlar read [REPORT]`: what was understood, how it rates, what must be asked. */
 import { relative, resolve } from 'node:path';
-import { cropsOf } from '../gather.ts';
+import { cropsOf, leafExample } from '../gather.ts';
 import { collector } from '../json/figures.ts';
 import { noticeText } from '../json/notices.ts';
 import { readJson } from '../json/read-json.ts';
 import type { RatedSample } from '../json/read-json.ts';
-import { ratingText, summary, takenAs } from '../json/read-words.ts';
+import { leafText, ratingText, summary, takenAs } from '../json/read-words.ts';
 import type { Where } from '../orchard/where.ts';
 import { NOWHERE } from '../orchard/where.ts';
+import { densityNotes } from '../rating/convert.ts';
 import type { Region } from '../rating/rate.ts';
-import { rateSample, ratingNotices } from '../rating/rate.ts';
+import { rateSample, ratingNotices, schemeNotes } from '../rating/rate.ts';
 import { inOrder, senseOf } from '../rating/sense.ts';
 import type { Notice, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
@@ -69,7 +70,7 @@ function readAll(files: readonly string[], where: Home, options: Common, io: Io,
 
 function answer(reports: readonly Report[], files: readonly string[], where: Home, options: Common, io: Io): number {
   const samples: RatedSample[] = reports.flatMap((r) => r.samples).map((sample) => ({ sample, rated: rateSample(sample, where) }));
-  const odd = samples.map((s) => senseOf(s.sample, s.rated, { today: options.today ?? io.today }));
+  const odd = samples.map((s) => [...senseOf(s.sample, s.rated, { today: options.today ?? io.today }), ...schemeNotes(s.rated), ...densityNotes(s.rated)]);
   const notices = [...reports.flatMap((r) => r.notices), ...odd.flat(), ...samples.flatMap((s) => ratingNotices(s.rated))];
   const questions = inOrder(reports.flatMap((r) => r.questions));
   const figures = collector(where.language, where.units);
@@ -83,15 +84,17 @@ function answer(reports: readonly Report[], files: readonly string[], where: Hom
 
 const exampleAnswer = (q: Question): string => `${q.about} ${q.code === 'unit-missing' ? 'unit' : 'method'}: ${q.choices[0] ?? ''}`;
 
-function sampleText({ sample, rated }: RatedSample, questions: readonly Question[], odd: readonly Notice[], where: Where): string {
+function sampleText({ sample, rated }: RatedSample, questions: readonly Question[], odd: readonly Notice[], where: Home): string {
   const L = where.language;
+  const leaf = sample.kind === 'leaf';
+  const crops = [...new Set(where.crops)].flatMap((c) => c ?? []);
   const mine = questions.filter((q) => rated.some((r) => r.reading.place.line === q.place?.line));
   const asked = mine.length === 0 ? say(L, 'read', 'asked0') : mine.length === 1 ? say(L, 'read', 'asked1') : say(L, 'read', 'askedN', { n: mine.length });
   const head = say(L, 'read', 'head', { name: sample.name, lines: rated.length + sample.unread.length, read: rated.length, asked, unread: sample.unread.length });
   const [line, paper, taken, rating] = say(L, 'read', 'columns').split('|') as [string, string, string, string];
   const rows: [number, string, string, string][] = rated.map((r) => {
     const q = questions.findIndex((x) => x.place?.line === r.reading.place.line && x.about === r.reading.item);
-    return [r.reading.place.line, r.reading.asPrinted, takenAs(r, where), q >= 0 && r.rating === null ? say(L, 'read', 'see-question', { n: q + 1 }) : ratingText(r, where)];
+    return [r.reading.place.line, r.reading.asPrinted, takenAs(r, where), q >= 0 && r.rating === null ? say(L, 'read', 'see-question', { n: q + 1 }) : leaf ? leafText(r, where, crops) : ratingText(r, where)];
   });
   for (const u of sample.unread) rows.push([u.line, u.text, say(L, 'read', 'not-a-reading'), '']);
   rows.sort((a, b) => a[0] - b[0]);
@@ -100,5 +103,5 @@ function sampleText({ sample, rated }: RatedSample, questions: readonly Question
   // Warnings are told with their line, below; a note has nobody to tell it but the table.
   const notes = odd.filter((n) => n.severity === 'note').map((n) => noticeText(n, L));
   const dated = sample.taken ? `, ${say(L, 'read', 'taken', { day: showDay(sample.taken, true) })}` : '';
-  return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(20)}  ${rating}`, ...table, '', ...notes, summary(rated, where), ''].join('\n');
+  return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(20)}  ${rating}`, ...table, '', ...notes, leaf ? say(L, 'read', 'so-leaf', { example: leafExample(sample) }) : summary(rated, where), ''].join('\n');
 }

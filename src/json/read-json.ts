@@ -10,6 +10,7 @@ export function readJson(samples: readonly RatedSample[], figures: Collector): u
   return {
     samples: samples.map(({ sample, rated }) => ({
       name: sample.name,
+      ...(sample.kind ? { kind: sample.kind } : {}),
       ...(sample.taken ? { taken: sample.taken } : {}),
       ...(sample.depth ? { depth: sample.depth } : {}),
       readings: rated.map((r) => readingJson(r, figures)),
@@ -25,6 +26,7 @@ function readingJson({ reading: r, mgPerKg, rating, target, cite, ours, near }: 
     lab: { rating: r.lab.rating, range: r.lab.range },
     rating, target, ...(cite ? { ratingCite: cite } : {}), ...(near ? { near } : {}),
     ...(ours ? { ours: { rating: ours.rating, target: ours.target, scale: ours.scale, ...(ours.name === undefined ? {} : { class: ours.name }), ...(ours.field ? { field: true } : {}), cite: ours.cite } } : {}),
+    ...(r.index === undefined ? {} : { index: r.index }), ...(r.scheme ? { scheme: r.scheme } : {}),
     ...(r.to === undefined ? {} : { to: r.to }), ...(r.below ? { below: true } : {}), ...(r.above ? { above: true } : {}),
   };
 }

@@ -4,6 +4,7 @@ import type { Rated } from '../rating/rate.ts';
 import { waterPhOf } from '../rating/salt-ph.ts';
 import { isLimeIndex } from '../ph/soil.ts';
 import type { Item } from '../tables/items.ts';
+import { LEAF_RANGES } from '../tables/growth.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { say, sayIfKnown } from '../words/words.ts';
@@ -39,6 +40,15 @@ export function ratingText(r: Rated, where: Where): string {
   const by = r.by === 'scale' ? say(L, 'rating', 'by-scale', { source: r.cite ? sourceOf(r.cite.source)?.publisher ?? '' : '', field: r.ours?.field ? ' ' : '', recalled: r.cite?.mark === 'memory' ? ' ' : '' }) : say(L, 'rating', r.by === 'word' ? 'by-word' : r.by === 'range' ? 'by-range' : 'by-index');
   const near = r.near ? say(L, 'rating', 'near', { rating: say(L, 'rating', r.near) }) : '';
   return `${say(L, 'rating', r.rating)}${near} ${by}${dosed}`;
+}
+
+/** A leaf's content beside the published ranges of these crops; the lab's own word or range where none is held. */
+export function leafText(r: Rated, where: Where, crops: readonly string[]): string {
+  const L = where.language;
+  const { item, value, unit, form } = r.reading;
+  const ranges = value === null || unit !== '%' || form !== null ? [] : LEAF_RANGES.filter((x) => x.nutrient === ELEMENT_OF[item] && crops.includes(x.crop));
+  const said = ranges.map(({ crop, low, high }) => say(L, 'rating', 'leaf-range', { crop, low, high, verdict: say(L, 'rating', value! < low ? 'leaf-below' : value! > high ? 'leaf-over' : 'leaf-within') }));
+  return said.length > 0 ? said.join(', ') : r.rating === null ? '' : ratingText(r, where);
 }
 
 /** "So: no phosphate, no lime; ..." */

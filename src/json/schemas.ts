@@ -9,7 +9,7 @@ import { viewSchema } from '../sheet/view.ts';
 import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';
 import { ITEMS, METHODS } from '../tables/items.ts';
 import { UNIT_PATTERNS } from '../tables/report-patterns.ts';
-import { RATINGS } from '../tables/ratings.ts';
+import { INDEX_SCHEMES, RATINGS } from '../tables/ratings.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { keysOf } from '../words/words.ts';
 
@@ -26,10 +26,11 @@ const ours = z.strictObject({
 const reading = z.strictObject({
   item: z.enum(ITEMS), value: z.number().nullable(), unit: z.string().nullable(), asPrinted: z.string(), line: z.int(), method: z.enum(METHODS).nullable(), basis: z.enum(['element', 'oxide']).nullable(),
   mgPerKg: z.number().nullable(), mgPerKgWhy: id.optional(), lab: z.strictObject({ rating, range: z.tuple([z.number().nullable(), z.number().nullable()]).nullable() }), rating,
-  target: z.enum(['far-below', 'below', 'at', 'above']).nullable(), ratingCite: cite.optional(), near: z.enum(RATINGS as [string, ...string[]]).optional().meta({ description: 'another class within the lab\'s own scatter' }), ours: ours.optional(), to: z.number().optional(), below: z.literal(true).optional(), above: z.literal(true).optional(),
+  target: z.enum(['far-below', 'below', 'at', 'above']).nullable(), ratingCite: cite.optional(), near: z.enum(RATINGS as [string, ...string[]]).optional().meta({ description: 'another class within the lab\'s own scatter' }), ours: ours.optional(),
+  index: z.number().optional().meta({ description: 'an index printed beside the value' }), scheme: z.enum(INDEX_SCHEMES.map((s) => s.id)).optional().meta({ description: 'whose index it is, where the report shows it' }), to: z.number().optional(), below: z.literal(true).optional(), above: z.literal(true).optional(),
 });
 const read = z.strictObject({
-  samples: z.array(z.strictObject({ name: z.string(), taken: day.optional(), depth: z.string().optional(), readings: z.array(reading), unread: z.array(z.strictObject({ line: z.int(), text: z.string() })) })),
+  samples: z.array(z.strictObject({ name: z.string(), kind: z.literal('leaf').optional().meta({ description: 'no soil: contents of dry leaf' }), taken: day.optional(), depth: z.string().optional(), readings: z.array(reading), unread: z.array(z.strictObject({ line: z.int(), text: z.string() })) })),
 });
 
 const ring = z.strictObject({ fromM: z.number(), toM: z.number(), m2: z.number() });

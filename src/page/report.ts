@@ -1,7 +1,9 @@
 /** The soil report: typed or pasted, each line answered at once in the words of `read`. */
+import { cropsOf, leafExample } from '../gather.ts';
 import { questionText, noticeText } from '../json/notices.ts';
-import { ratingText, summary, takenAs } from '../json/read-words.ts';
-import { rateSample } from '../rating/rate.ts';
+import { leafText, ratingText, summary, takenAs } from '../json/read-words.ts';
+import { densityNotes } from '../rating/convert.ts';
+import { rateSample, schemeNotes } from '../rating/rate.ts';
 import type { Question } from '../reason/notice.ts';
 import { readReport } from '../soil/read.ts';
 import type { Sample } from '../soil/reading.ts';
@@ -81,19 +83,21 @@ function sampleBox(sample: Sample, questions: readonly Question[], ctx: Context)
   const L = ctx.language;
   const { where } = ctx.early();
   const rated = rateSample(sample, where);
+  const crops = cropsOf(ctx.seen().orchard?.trees ?? []);
   const rows = [
     ...rated.map((r) => {
       const open = questions.some((q) => q.place?.line === r.reading.place.line && q.about === r.reading.item) && r.rating === null;
-      return { line: r.reading.place.line, paper: r.reading.asPrinted, taken: takenAs(r, where), rating: open ? w('see-question') : ratingText(r, where) };
+      return { line: r.reading.place.line, paper: r.reading.asPrinted, taken: takenAs(r, where), rating: open ? w('see-question') : sample.kind === 'leaf' ? leafText(r, where, crops) : ratingText(r, where) };
     }),
     ...sample.unread.map((u) => ({ line: u.line, paper: u.text, taken: '', rating: say(L, 'read', 'not-a-reading') })),
   ].sort((a, b) => a.line - b.line);
   const [, paper, , rating] = say(L, 'read', 'columns').split('|') as [string, string, string, string];
   return el('section', { class: 'sample' },
     el('h3', {}, sample.taken ? `${sample.name}, ${say(L, 'read', 'taken', { day: showDay(sample.taken, true) })}` : sample.name),
-    rated.length > 0 ? el('p', { class: 'so' }, `${summary(rated, where)}`) : null,
+    rated.length > 0 ? el('p', { class: 'so' }, sample.kind === 'leaf' ? say(L, 'read', 'so-leaf', { example: leafExample(sample) }) : summary(rated, where)) : null,
     el('table', {},
       el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, paper), el('th', { scope: 'col' }, w('taken', { rating })))),
       el('tbody', {}, ...rows.slice(0, MOST_ROWS).map((r) => el('tr', {}, el('td', { class: 'paper' }, r.paper), el('td', {}, r.taken ? el('strong', {}, r.taken) : null, r.taken ? el('br') : null, r.rating))))),
-    rows.length > MOST_ROWS ? el('p', {}, w('more-lines', { n: rows.length - MOST_ROWS })) : null);
+    rows.length > MOST_ROWS ? el('p', {}, w('more-lines', { n: rows.length - MOST_ROWS })) : null,
+    ...[...schemeNotes(rated), ...densityNotes(rated)].map((n) => el('p', { class: 'hint' }, noticeText(n, L))));
 }

@@ -3,6 +3,7 @@ import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Reading, Sample } from '../soil/reading.ts';
 import type { Item, Method } from '../tables/items.ts';
+import { CLEMSON_ACIDITY, MIDWEST_ACIDITY } from '../tables/soil-facts.ts';
 import { MG_PER_CMOL } from '../units/substance.ts';
 import { contentOf, densityOf, lab, volumeOf } from './content.ts';
 
@@ -19,17 +20,14 @@ export type CationSum = {
 };
 
 const IONS: readonly (readonly [Ion, Item])[] = [['Ca', 'calcium'], ['Mg', 'magnesium'], ['K', 'potassium'], ['Na', 'sodium']];
-/** South Carolina's buffer starts at pH 8.00, the Midwestern one at 7.0 for this sum; above a soil pH of 6.4 the latter counts none. */
-const CLEMSON = { start: 8, factor: 8 } as const;
-const MIDWEST = { start: 7, factor: 12, mostPh: 6.4 } as const;
 /** Buffers that start at pH 8.00. No other starts higher than SMP's 7.5, so a nameless one that reads over it is of this kind. */
 const FROM_EIGHT: readonly (Method | null)[] = ['adams-evans', 'moore-sikora'];
 const SMP_START = 7.5;
 
 /** 8 × (8.00 − buffer pH), meq/100 g; South Carolina's lab. */
-export const clemsonAcidity = (buffer: number): number => Math.max(0, CLEMSON.factor * (CLEMSON.start - buffer));
+export const clemsonAcidity = (buffer: number): number => Math.max(0, CLEMSON_ACIDITY.factor * (CLEMSON_ACIDITY.start - buffer));
 /** 12 × (7 − buffer pH), meq/100 g, none from 7.0 up; a Midwestern lab with an SMP buffer. */
-export const midwestAcidity = (buffer: number): number => Math.max(0, MIDWEST.factor * (MIDWEST.start - buffer));
+export const midwestAcidity = (buffer: number): number => Math.max(0, MIDWEST_ACIDITY.factor * (MIDWEST_ACIDITY.start - buffer));
 
 /** Ca + Mg + K + Na and acidity. Null without calcium and magnesium, or where some stand by weight and some by volume. */
 export function cationSum(sample: Pick<Sample, 'readings'>): CationSum | null {
@@ -58,8 +56,8 @@ function acidityOf(sample: Pick<Sample, 'readings'>): Charge | null {
   const value = buffer.value! > 14 ? buffer.value! / 10 : buffer.value!;
   const from = [figure(value, 'pH', 'soil', 'printed-by-lab', lab(buffer))];
   if (FROM_EIGHT.includes(buffer.method) || (buffer.method === null && value > SMP_START)) {
-    return figure(clemsonAcidity(value), 'meq/100g', 'acidity', 'acidity-from-buffer', { source: 'clemson-cec', at: '8 × (8.00 − buffer pH)', mark: 'read' }, from);
+    return figure(clemsonAcidity(value), 'meq/100g', 'acidity', 'acidity-from-buffer', CLEMSON_ACIDITY.cite, from);
   }
   if (buffer.method !== 'smp') return null;
-  return figure(ph !== null && ph > MIDWEST.mostPh ? 0 : midwestAcidity(value), 'meq/100g', 'acidity', 'acidity-from-buffer', { source: 'midwest-cec', at: '12 × (7 − buffer pH)', mark: 'read' }, from);
+  return figure(ph !== null && ph > MIDWEST_ACIDITY.mostPh ? 0 : midwestAcidity(value), 'meq/100g', 'acidity', 'acidity-from-buffer', MIDWEST_ACIDITY.cite, from);
 }

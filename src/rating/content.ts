@@ -9,6 +9,7 @@ import { NORTH_CAROLINA_INDEX, NORTH_CAROLINA_NAMES } from '../tables/indexes.ts
 import type { ReportUnit } from '../tables/items.ts';
 import { ELEMENT_OF, SATURATION_OF } from '../tables/items.ts';
 import type { Scale } from '../tables/ratings.ts';
+import { LAB_DOUBLING, SLICE } from '../tables/soil-facts.ts';
 import type { Element, Substance } from '../units/substance.ts';
 import { ELEMENT_SHARE, MG_PER_CMOL } from '../units/substance.ts';
 import type { Unit } from '../units/units.ts';
@@ -21,11 +22,8 @@ export type Ground = { readonly depthCm?: number | null; readonly state?: string
 
 const weights: Cite = { source: 'definition', at: 'atomic weights', mark: 'derived' };
 const units: Cite = { source: 'definition', at: 'units of content', mark: 'derived' };
-const doubling: Cite = { source: 'ohio-soil-values', at: 'ppm × 2 = lb/acre', mark: 'read' };
-/** The weight of a soil that no density is printed for, g/cm³: about a silt loam. */
-const SLICE = { density: 1.33, cite: { source: 'penn-state-sheet', at: '1.33 g/cm³, about a silt loam', mark: 'read' } satisfies Cite } as const;
 /** kg/ha for one ppm where neither depth nor density is printed: the layer that lb/acre means. */
-const KG_PER_HA = { value: convert(2, 'lb/acre', 'kg/ha'), cite: { source: 'medlar', at: 'kg-ha-layer', mark: 'judgement' } satisfies Cite } as const;
+const KG_PER_HA = { value: convert(LAB_DOUBLING.times, 'lb/acre', 'kg/ha'), cite: { source: 'medlar', at: 'kg-ha-layer', mark: 'judgement' } satisfies Cite } as const;
 
 /** By charge the ion is meant, whatever form its name has. */
 const CHARGES: readonly ReportUnit[] = ['meq/100g', 'cmol/kg', 'mmol/kg', 'cmol/dm3', 'mmolc/dm3'];
@@ -34,6 +32,12 @@ const TWICE_CHARGED: readonly Element[] = ['Ca', 'Mg', 'Al'];
 const SAYS_CHARGE = /meq|mmol *\(?(?:c|p?\+|ie)/i;
 const byCharge = (unit: ReportUnit | null): boolean => unit !== null && CHARGES.includes(unit);
 const shareOf = (reading: Reading): number => (reading.form && !byCharge(reading.unit) ? ELEMENT_SHARE[reading.form].share : 1);
+
+/** Far beyond any soil, so that no arithmetic can overflow. The reader's own notices tell of such numbers. */
+const MOST = 1e12;
+export const isPossible = (value: number | null): boolean => value === null || Math.abs(value) <= MOST;
+/** As above for what is divided by; nothing at all, or less, counts as not printed. */
+const canDivide = (value: number | null): boolean => value === null || value <= 0 || (value >= 1 / MOST && value <= MOST);
 
 /** The density of the prepared soil, g/cm³; null where the report prints none. */
 export const densityOf = (sample: Pick<Sample, 'readings'>): number | null => sample.readings.find((r) => r.item === 'density' && (r.value ?? 0) > 0)?.value ?? null;
@@ -65,14 +69,15 @@ export function inUnit(reading: Reading, scale: Scale, density: number | null = 
   if (unit === 'mmolc/dm3' || unit === 'cmol/dm3') return volume === null || !perCmol ? null : convert(volume / perCmol, 'cmol/dm3', unit);
   const mg = contentOf(reading, density, ground)?.value ?? null;
   if (mg === null) return null;
-  if (unit === 'lb/acre') return mg * 2;
+  if (unit === 'lb/acre') return mg * LAB_DOUBLING.times;
   if (unit === 'kg/ha') return mg * KG_PER_HA.value;
   if (unit === 'meq/100g' || unit === 'cmol/kg' || unit === 'mmol/kg') return perCmol ? convert(mg / perCmol, 'cmol/kg', unit) : null;
   return Object.hasOwn(UNITS, unit) && UNITS[unit as Unit].kind === 'soil content' ? convert(mg, 'mg/kg', unit as Unit) : null;
 }
 
-/** mg of the element in a kg of soil, with each step; null where unit, density or the scale of an index is missing. */
+/** mg of the element in a kg of soil, with each step; null where unit, density or the scale of an index is missing, and for numbers beyond any soil's. */
 export function contentOf(reading: Reading, density: number | null, ground: Ground = {}): Figure<'mg/kg'> | null {
+  if (!isPossible(reading.value) || !canDivide(density) || !canDivide(ground.depthCm ?? null)) return null;
   const volume = volumeOf(reading, ground);
   if (volume) return density !== null && density > 0 ? figure(volume.value / density, 'mg/kg', volume.of, 'volume-to-weight', lab(reading), [volume]) : null;
   const element = ELEMENT_OF[reading.item];
@@ -87,7 +92,7 @@ export function contentOf(reading: Reading, density: number | null, ground: Grou
 export function volumeOf(reading: Reading, ground: Ground = {}): Figure<'mg/L'> | null {
   const { value, unit } = reading;
   const element = ELEMENT_OF[reading.item];
-  if (!element || value === null || unit === null || reading.method === 'paste') return null;
+  if (!element || value === null || !isPossible(value) || unit === null || reading.method === 'paste') return null;
   if (unit === 'mg/L') return asElement(figure(value, unit, reading.form ?? element, 'printed-by-lab', lab(reading)), reading, element);
   if (unit === 'g/dm3') return asElement(figure(value * 1000, 'mg/L', reading.form ?? element, 'content-unit', units, [figure(value, unit, reading.form ?? element, 'printed-by-lab', lab(reading))]), reading, element);
   if (unit === 'mmolc/dm3' || unit === 'cmol/dm3') {
@@ -116,7 +121,7 @@ function byWeight(reading: Reading, element: Element, density: number | null, gr
     case 'ppm': case 'mg/100g': case 'g/kg': return figure(convert(value, unit, 'mg/kg'), 'mg/kg', of, 'content-unit', units, [printed(unit)]);
     // A percentage of a cation may be its share of the exchange sites.
     case '%': return SATURATION_OF[reading.item] ? null : figure(value * 10_000, 'mg/kg', of, 'content-unit', units, [printed(unit)]);
-    case 'lb/acre': return figure(value / 2, 'mg/kg', of, 'lab-doubling', doubling, [printed(unit)]);
+    case 'lb/acre': return figure(value / LAB_DOUBLING.times, 'mg/kg', of, 'lab-doubling', LAB_DOUBLING.cite, [printed(unit)]);
     case 'kg/ha': return overArea(reading, printed(unit), density, ground.depthCm ?? null);
     case 'meq/100g': case 'cmol/kg': case 'mmol/kg': {
       const perCmol = MG_PER_CMOL[element];

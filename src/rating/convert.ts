@@ -43,7 +43,7 @@ export function convertContent(mg: number, item: Item, from: Method, to: Method,
   const [least, most] = [values[0]!, values.at(-1)!];
   if (least <= 0 || most / least > MOST_APART.value) return refused('sources-differ', [...cites, MOST_APART.cite]);
   const value = (values[Math.floor((values.length - 1) / 2)]! + values[Math.ceil((values.length - 1) / 2)]!) / 2;
-  return { value, low: Math.min(least, value * (1 - CONVERTED_ERROR.share)), high: Math.max(most, value * (1 + CONVERTED_ERROR.share)), cites: [...cites, CONVERTED_ERROR.cite] };
+  return { value, low: Math.min(least, value * (1 - CONVERTED_ERROR.part)), high: Math.max(most, value * (1 + CONVERTED_ERROR.part)), cites: [...cites, CONVERTED_ERROR.cite] };
 }
 
 /** Along the printed line, or back along it. */

@@ -3,18 +3,18 @@ import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Reading, Sample } from '../soil/reading.ts';
 import { CARBON, WALKLEY_BLACK } from '../tables/carbon.ts';
-import { densityOf, lab } from './content.ts';
+import { densityOf, isPossible, lab } from './content.ts';
 
 type Matter = Figure<'%', 'organic matter'>;
 
 /** As printed, in percent. By volume it is divided by the density, or by one where none is printed, which is then said. */
 function percentOf(reading: Reading, density: number | null): Matter | null {
   const { value, unit } = reading;
-  if (value === null) return null;
+  if (value === null || !isPossible(value)) return null;
   const printed = (percent: number): Matter => figure(percent, '%', 'organic matter', 'printed-by-lab', lab(reading));
   if (unit === '%') return printed(value);
   if (unit === 'g/kg') return printed(value / 10);
-  if (unit !== 'g/dm3') return null;
+  if (unit !== 'g/dm3' || (density !== null && !isPossible(1 / density))) return null;
   const volume = figure(value, unit, 'organic matter', 'printed-by-lab', lab(reading));
   return density === null
     ? figure(value / 10, '%', 'organic matter', 'matter-by-volume', { source: 'medlar', at: 'matter-by-volume', mark: 'judgement' }, [volume])
@@ -39,6 +39,6 @@ export function organicMatterOf(sample: Pick<Sample, 'readings'>): Matter | null
   const times = (factor: number): Matter => figure(printed.value * factor, '%', 'organic matter', 'carbon-range', CARBON.cite, [printed]);
   const span = [times(CARBON.low), times(CARBON.high)];
   if (carbon.reading.method !== 'walkley-black') return figure(printed.value * CARBON.convention, '%', 'organic matter', 'carbon-to-matter', CARBON.cite, [printed, ...span]);
-  const whole = [WALKLEY_BLACK.low, WALKLEY_BLACK.high].map((factor, i) => figure(printed.value * factor, '%', 'organic matter', 'carbon-whole', WALKLEY_BLACK.cites[i]!, [printed]));
+  const whole = WALKLEY_BLACK.map((w) => figure(printed.value * w.times, '%', 'organic matter', 'carbon-whole', w.cite, [printed]));
   return figure(printed.value * CARBON.convention, '%', 'organic matter', 'carbon-found', CARBON.cite, [printed, ...span, ...whole]);
 }

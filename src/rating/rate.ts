@@ -11,6 +11,7 @@ import type { Item } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import type { Band, Home, Kind, Rating, Scale, Target } from '../tables/ratings.ts';
 import { COMMON_WORDS, INDEX_SCHEMES, PRECISION, SCALES, WORD_SCHEMES } from '../tables/ratings.ts';
+import { GERMAN_P2O5 } from '../tables/scales-europe.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { ELEMENT_SHARE } from '../units/substance.ts';
 import type { Unit } from '../units/units.ts';
@@ -64,7 +65,13 @@ export function rateSample(sample: Sample, region: Region): Rated[] {
     heaviness: heavinessOf(sample), kind: kindOf(sample), cec: cec ? converted(cec, 'meq/100g') : null, ph: found('ph')?.value ?? null,
     density: densityOf(sample), ground: { depthCm: depthCmOf(sample.depth), state: region.state },
   };
-  return sample.readings.map((reading) => rate(reading, region, soil));
+  return sample.readings.map((reading) => (sample.kind === 'leaf' ? rateLeaf(reading) : rate(reading, region, soil)));
+}
+
+/** A leaf is held against the lab's own word and range alone: scales of soils say nothing of it, and its contents are none of the soil. */
+function rateLeaf(reading: Reading): Rated {
+  const verdict = labsVerdict(reading, { country: null, state: null }, null);
+  return { reading, mgPerKg: null, rating: verdict?.rating ?? null, target: verdict?.target ?? null, by: verdict?.by ?? null, cite: verdict?.cite ?? null, ours: null, near: null };
 }
 
 function rate(reading: Reading, region: Region, soil: Soil): Rated {
@@ -207,6 +214,14 @@ function nearOf(reading: Reading, value: number, bands: readonly Band[], to?: nu
 }
 
 const SIDE: Readonly<Record<Target, string>> = { 'far-below': 'below', below: 'below', at: 'at', above: 'above' };
+
+/** Which of Germany's two schemes rated phosphorus, where the lab prints no class: one note a sample. */
+export function schemeNotes(rated: readonly Rated[]): Notice[] {
+  const r = rated.find(({ by, ours }) => by === 'scale' && ours?.scale === 'vdlufa.phosphorus');
+  if (!r) return [];
+  const read = r.mgPerKg ? Number((r.mgPerKg.value / 10).toPrecision(3)) : '';
+  return [notice('german-phosphorus', 'note', { read, low: r.ours!.span?.low ?? '', high: r.ours!.span?.high ?? '', oldLow: GERMAN_P2O5.low, oldHigh: GERMAN_P2O5.high }, r.reading.place)];
+}
 
 /** Where the lab's own word or range and a published scale stand on different sides of the target; another region's table is only a note. The lab's is used all the same. */
 export function ratingNotices(rated: readonly Rated[]): Notice[] {

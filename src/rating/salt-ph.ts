@@ -4,7 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { Reading } from '../soil/reading.ts';
 import { SALT_PH } from '../tables/lime.ts';
 import { CACL2_LINE, KCL_LINE, KCL_PH_ERROR, SALT_PH_ERROR } from '../tables/ph-scales.ts';
-import { lab } from './content.ts';
+import { isPossible, lab } from './content.ts';
 
 type Ph = Figure<'pH', 'soil'>;
 const hundredths = (x: number): number => Math.round(x * 100) / 100;
@@ -15,7 +15,7 @@ const hundredths = (x: number): number => Math.round(x * 100) / 100;
  */
 export function waterPhOf(reading: Reading): Ph | null {
   const { value } = reading;
-  if (value === null || value <= 0) return null;
+  if (value === null || value <= 0 || !isPossible(value)) return null;
   const printed: Ph = figure(value, 'pH', 'soil', 'printed-by-lab', lab(reading));
   const kcl = reading.method === 'kcl';
   const water = hundredths(kcl ? KCL_LINE.intercept + KCL_LINE.slope * Math.log10(value) : value + SALT_PH.value);

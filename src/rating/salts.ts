@@ -5,12 +5,12 @@ import type { Reading } from '../soil/reading.ts';
 import type { Dilution } from '../tables/salts.ts';
 import { DILUTIONS, FAINT, PASTE_LINES, SALT_LOSS } from '../tables/salts.ts';
 import { convert, UNITS } from '../units/units.ts';
-import { lab } from './content.ts';
+import { isPossible, lab } from './content.ts';
 import type { Heaviness } from './texture.ts';
 
-/** dS/m; null for words alone, for no unit, and for salts by weight, which depend on the lab's own factor. */
+/** dS/m; null for words alone, for no unit, for a number beyond any soil's, and for salts by weight, which depend on the lab's own factor. */
 export function dsPerM({ value, unit }: Reading): number | null {
-  return value === null || unit === null || unit === 'g/cm3' || !Object.hasOwn(UNITS, unit) || UNITS[unit as keyof typeof UNITS].kind !== 'conductivity' ? null : convert(value, unit as keyof typeof UNITS, 'dS/m');
+  return value === null || !isPossible(value) || unit === null || unit === 'g/cm3' || !Object.hasOwn(UNITS, unit) || UNITS[unit as keyof typeof UNITS].kind !== 'conductivity' ? null : convert(value, unit as keyof typeof UNITS, 'dS/m');
 }
 
 /** How much water the lab added; null where the report does not say. */

@@ -34,8 +34,9 @@ type Facts = Notice['facts'];
 /** A number beyond any soil's; the reader's own mistakes tell of it. */
 const ABSURD = 1e9;
 
-/** Everything odd about one sample. `today` says how old it is. */
+/** Everything odd about one sample of soil. `today` says how old it is. */
 export function senseOf(sample: Sample, rated: readonly Rated[], context: { readonly today: Day }): Notice[] {
+  if (sample.kind === 'leaf') return [];
   const sound = rated.filter((r) => r.reading.value === null || Math.abs(r.reading.value) < ABSURD);
   const c = chemistryOf(sound);
   return [...salts(sample, sound), ...acidity(c), ...contents(sound, c), ...exchange(sound, c), ...matter(sound, c), ...texture(sample, sound), ...sampling(sample, sound, context.today)];

@@ -8,7 +8,7 @@ export function suggest(word: string, known: readonly string[]): string[] {
   let best = 4;
   let found: string[] = [];
   for (const candidate of known) {
-    if (candidate.length < 2) continue;
+    if (candidate.length < 2 || Math.abs(candidate.length - typed.length) > Math.min(3, best)) continue;
     const edits = distance(typed, candidate.toLowerCase());
     const longest = Math.max(typed.length, candidate.length);
     if (edits > 3 || (longest - edits) / longest <= 0.4) continue;
@@ -30,6 +30,7 @@ function distance(a: string, b: string): number {
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) cost = Math.min(cost, before[j - 2]! + 1);
       row.push(cost);
     }
+    if (Math.min(...row) > 3) return 4;
     [before, last] = [last, row];
   }
   return last[b.length]!;

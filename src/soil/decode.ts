@@ -40,7 +40,8 @@ export function decodeReport(bytes: Uint8Array): Decoded {
 
 /** What a text really is that came as text already (pasted, or decoded elsewhere): a PDF opened in an editor, a web page's source. */
 export function kindOfText(text: string): Kind | null {
-  const head = text.slice(0, 4096);
+  // Codes of a terminal's colours are no sign of a program.
+  const head = text.slice(0, 4096).replaceAll('\u001b[', '');
   const kind = kindOfBytes(Uint8Array.from(head, (c) => BYTE_OF.get(c) ?? (c.charCodeAt(0) < 256 ? c.charCodeAt(0) : 0x3f)));
   if (kind) return kind;
   let odd = 0;

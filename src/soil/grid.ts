@@ -139,7 +139,8 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
       continue;
     }
     const placed = by === ' ' && cells.length !== heads.length && cells.length < count ? null : under(heads, cells, by);
-    if (!placed || !heads.every((h, i) => !items[i] || isValueCell(placed[i]?.text ?? '', h.text, w))) break;
+    const fits = heads.flatMap((h, i) => (items[i] ? [isValueCell(placed?.[i]?.text ?? '', h.text, w)] : []));
+    if (!placed || fits.filter((f) => !f).length > (fits.length > 3 ? 1 : 0) || heads.some((h, i) => items[i] && !/texture/.test(w.names(h.text)[0]!.is.item) && w.names(placed[i]?.text ?? '').length > 0)) break;
     const made = heads.flatMap((head, i): GridLine[] => {
       const cell = placed[i];
       return items[i] && cell?.text ? [{ line, text: `${head.text} | ${cell.text}${extra[i]}`, start: cell.start, end: cell.end }] : [];
@@ -247,7 +248,7 @@ function rowOf(columns: readonly Column[], cells: readonly Cell[], by: Parting, 
   if (!name?.text) return by === ' ' ? null : [{ sample: null, line, lines: [] }];
   const across = columns.some((c) => c.role === 'sample');
   if (namesIn(name.text, w) === 0 && !across) return hasNumber(line.text) || by !== ' ' ? [{ sample: null, line, lines: [] }] : null;
-  const text = (role: Column['role']): string => at(role)?.text ?? '';
+  const text = (role: Column['role']): string => (at(role)?.text ?? '').replace(/^[-.]+$/, '');
   const samples = columns.flatMap((c, i) => (c.role === 'sample' ? [{ head: c.head, cell: placed[i] }] : []));
   if (samples.length > 0) {
     return samples.map(({ head, cell }) => ({

@@ -63,7 +63,8 @@ function pieceTail(tokens: readonly Token[]): { readonly name: Token & { kind: '
 
 /** "Electrical" over "Conductivity: 0.1": a name that only the two lines together hold. */
 function spansBreak(here: Seen, below: Seen, w: Words): boolean {
-  if (/\d/.test(here.line.text)) return false;
+  // "Extractant: Morgan" is a heading of its own.
+  if (/\d/.test(here.line.text) || here.tokens.some((t) => t.kind === 'method')) return false;
   const left = here.line.text.trimEnd();
   const whole = `${left} ${below.line.text.trimStart()}`;
   return w.names(whole).some((n) => n.start < left.length && n.end > left.length + 1 && whole.slice(0, n.start).trim().length < 12);

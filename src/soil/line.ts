@@ -74,7 +74,33 @@ export function readLine(line: Line, context: Context): LineResult {
     const lost = unclear(pieces[0]!, line, context.file);
     if (lost) notices.push(lost);
   }
+  if (readings.length > 0) notices.push(...slipsBeside(pieces, line, context));
   return { readings, notices };
+}
+
+/** "..., Zinko: 0.39 mg/kg" behind a reading: an unknown word with a number and a unit, near enough to a known name. */
+function slipsBeside(pieces: readonly Piece[], line: Line, { file, words: { language } }: Context): Notice[] {
+  return pieces.flatMap((piece) => chunks(piece.tokens).flatMap((chunk): Notice[] => {
+    const at = chunk.findIndex((t) => t.kind === 'number');
+    const words = chunk.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'filler');
+    if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || chunk[at + 1]?.kind !== 'unit') return [];
+    const read = line.text.slice(words[0]!.start, words.at(-1)!.end);
+    const guess = read.length < 4 ? [] : suggest(read, knownNames(language)).slice(0, 3);
+    return guess.length === 0 ? [] : [notice('name-unknown', 'error', { read, guess: guess.join(', ') }, spot(line, file, words[0]!.start, words.at(-1)!.end))];
+  }));
+}
+
+/** What stands behind each separator or wide gap of a piece. */
+function chunks(tokens: readonly Token[]): Token[][] {
+  const out: Token[][] = [];
+  let last = 0;
+  tokens.forEach((t) => {
+    if (t.kind === 'separator') out.push([]);
+    else if (t.start - last > 2 && last > 0) out.push([t]);
+    else out.at(-1)?.push(t);
+    last = t.end;
+  });
+  return out;
 }
 
 /** "Micronutrients (DTPA, ppm): Zn 2.1; Mn 14.8": what stands before the first name holds for the whole line. */
@@ -108,6 +134,12 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   if (!value && (rating === null || said.odd !== null || (said.start !== null && !lastCell(piece.prefix).every((t) => t.kind === 'rating')))) return null;
 
   // "Optimum pH 6.0 to 6.8" is a goal.
+  // "Pottasium base saturation": the unknown word says whose.
+  const before = piece.prefix.filter((t) => t.kind !== 'filler').at(-1);
+  if (piece.item === 'base-saturation' && before?.kind === 'word' && piece.start - before.end < 2) {
+    notices.push(notice('line-unclear', 'warning', { name: line.raw.slice(before.start, piece.start).trim(), read: value ? printed(value, line) : '' }, place({ start: before.start, end: piece.end })));
+    return null;
+  }
   if (piece.item === 'ph' && piece.prefix.some((t) => t.kind === 'word' && GOAL.test(t.text))) return null;
   if (said.start !== null && said.rating === 'optimum' && (value?.kind === 'between' || piece.item === 'ph')) return null;
   for (const part of value?.kind === 'between' ? [value.low, value.high] : value?.kind === 'number' ? [value.is] : []) {

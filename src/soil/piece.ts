@@ -39,7 +39,7 @@ function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): bool
   const own = after.find((t) => t.kind === 'name' || isNumber(t));
   if (own && isNumber(own)) return false;
   const solid = draft.gap.filter((t) => t.kind !== 'filler');
-  return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && solid.at(-1)?.kind === 'unit' && isNumber(solid.at(-2) ?? solid.at(-1)!);
+  return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && (solid.at(-1)?.kind === 'unit' ? isNumber(solid.at(-2) ?? solid.at(-1)!) : name.method !== undefined && solid.length > 0 && isNumber(solid.at(-1)!));
 }
 
 /** "Texture: sand" names no sand; "sand 40 %" does. */

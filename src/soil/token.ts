@@ -98,6 +98,12 @@ function numbers(rest: string, style: Style, tokens: Token[], blankThousands: bo
   const free = (end: number): boolean => (!/[a-z]/.test(rest[end] ?? ' ') || startsAt.has(end)) && !/^(?:[.,][a-z](?![a-z]{2})|[^\x00-\x7f]| ?\d+\/\d| ?[½¼¾])/.test(rest.slice(end, end + 5));
   let text = rest;
   if (blankThousands) {
+    for (const m of text.matchAll(/(?<![\d.,a-z-] ?)(\d{1,3}(?: \d{3})?) {0,2}(?:-|a\b|bis\b) {0,2}(\d{1,3}(?: \d{3})?)(?![\d.,])/g)) {
+      if (!/ \d{3}/.test(`${m[1]!}|${m[2]!}`)) continue;
+      const [low, high] = [m[1]!, m[2]!].map((n) => ({ value: Number(n.replace(' ', '')) })) as [Parsed, Parsed];
+      tokens.push({ kind: 'between', start: m.index, end: m.index + m[0].length, printed: m[0], low, high });
+    }
+    text = blank(text, tokens);
     // "2 242 mg/kg", where a unit follows.
     for (const m of text.matchAll(/(?<![\d.,a-z-] ?)(\d{1,3}(?: \d{3})+)(?![\d.,])/g)) {
       const end = m.index + m[0].length;

@@ -181,7 +181,8 @@ function findPatterns<T>(patterns: Patterns<T>, text: string, inside: (code: num
   const found: Found<T>[] = [];
   for (let i = 0; i < small.length; i++) {
     const tries = patterns.get(small[i]!);
-    if (!tries || (small[i] !== '%' && inside(small.charCodeAt(i - 1)))) continue;
+    // "Mg mg/100 g": the first is the element.
+    if (!tries || (small[i] !== '%' && inside(small.charCodeAt(i - 1))) || /^Mg [Mm][Gg]/.test(text.slice(i, i + 5))) continue;
     for (const { is, at } of tries) {
       const end = at(small, i);
       if (end <= i) continue;

@@ -8,10 +8,7 @@ export const CARBON = {
 } as const;
 
 /** Walkley-Black finds part of the carbon: all of it is this many times more, by three studies. Said, never applied. */
-export const WALKLEY_BLACK = {
-  low: 1.25, high: 1.385,
-  cites: [
-    { source: 'walkley-black-new-zealand', at: '1.25 on 40 samples; 1.32 by the first authors', mark: 'read' },
-    { source: 'walkley-black-rubber', at: '71 % found', mark: 'read' },
-  ] satisfies readonly Cite[],
-} as const;
+export const WALKLEY_BLACK = [
+  { times: 1.25, cite: { source: 'walkley-black-new-zealand', at: '1.25 on 40 samples; 1.32 by the first authors', mark: 'read' } satisfies Cite },
+  { times: 1.385, cite: { source: 'walkley-black-rubber', at: '71 % found', mark: 'read' } satisfies Cite },
+] as const;

@@ -45,4 +45,4 @@ export const NO_CONVERSION: readonly { readonly item: Item; readonly pair: reado
 /** The published lines may lie this far apart, highest to lowest; beyond it they part by a rating class, which is a third wide at the low end. */
 export const MOST_APART = { value: 1.25, cite: { source: 'medlar', at: 'lines-apart', mark: 'judgement' } satisfies Cite } as const;
 /** What is carried at the least with a converted value. */
-export const CONVERTED_ERROR = { share: 0.3, cite: { source: 'medlar', at: 'converted-error', mark: 'judgement' } satisfies Cite } as const;
+export const CONVERTED_ERROR = { part: 0.3, cite: { source: 'medlar', at: 'converted-error', mark: 'judgement' } satisfies Cite } as const;

@@ -4,23 +4,35 @@
  */
 import type { Cite, Mark } from '../reason/figure.ts';
 import { MARKS } from '../reason/figure.ts';
+import * as carbon from './carbon.ts';
 import type { Crop } from './crops.ts';
 import { CROP_WORDS, CROPS_WITHOUT_FIGURES } from './crops.ts';
+import * as extractants from './extractants.ts';
 import * as growth from './growth.ts';
+import * as indexes from './indexes.ts';
 import { METHODS } from './items.ts';
+import * as labs from './labs.ts';
 import * as lime from './lime.ts';
 import * as limits from './limits.ts';
 import * as materials from './materials.ts';
 import { NAMES } from './names.ts';
 import * as nitrogen from './nitrogen.ts';
 import * as phRanges from './ph-ranges.ts';
+import * as phScales from './ph-scales.ts';
 import * as potash from './potash.ts';
 import { RATING_WORDS } from './rating-words.ts';
 import * as ratings from './ratings.ts';
+import * as salts from './salts.ts';
+import * as europe from './scales-europe.ts';
+import * as us from './scales-us.ts';
+import * as world from './scales-world.ts';
+import * as sense from './sense.ts';
+import * as soilFacts from './soil-facts.ts';
 import * as sulphur from './sulphur.ts';
+import * as texture from './texture.ts';
 import * as timing from './timing.ts';
 
-const TABLES: Readonly<Record<string, object>> = { nitrogen, growth, potash, limits, timing, 'ph-ranges': phRanges, ratings, materials, lime, sulphur };
+const TABLES: Readonly<Record<string, object>> = { nitrogen, growth, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, lime, sulphur, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {
@@ -48,7 +60,8 @@ const texts = (x: unknown): string[] => (typeof x === 'string' ? [x] : Array.isA
 
 const CROPS: readonly string[] = [...new Set(Object.values(CROP_WORDS))];
 /** What a number is for, not what it says: the years and the row that a figure belongs to, the grade of a product. */
-const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'reference', 'per', 'under', 'over', 'cec'];
+const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
+const OWN: readonly string[] = ['item', 'from', 'to', 'dilution', 'soil', 'type', 'grade', 'group', 'letter', 'heaviness', 'means', 'of', 'method', 'name', 'pair'];
 const PAIR = ['low', 'high'];
 const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O5', 'K2O'], budBreak: ['month', 'day'], firstFrost: ['month', 'day'] };
 
@@ -56,12 +69,16 @@ const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O
 const KEY_UNITS: Readonly<Record<string, string>> = {
   percent: '%', sar: 'SAR', ppm: 'ppm', gPerL: 'g/L', kgPerHa: 'kg/ha', weeks: 'weeks', evergreenWeeks: 'weeks', days: 'days', months: 'months', years: 'years', every: 'days', ounces: 'oz',
   ozPerCup: 'oz a cup', grade: '%', cce: '%', doses: 'doses', ft: 'ft', leastFt: 'ft', outerShare: 'of the crown', share: '%', N: 'parts', P2O5: 'parts', K2O: 'parts', longest: 'months', beforeNitrogen: 'days', budBreak: '', firstFrost: '',
+  phUnder: 'pH', organicUnder: '%', organicOver: '%', threshold: 'dS/m', mgPerL: 'mg/L', ph: 'pH', old: 'years', tooOld: 'years', density: 'g/cm3', mostPh: 'pH', shallow: 'in', deep: 'in',
 };
 const TABLE_UNITS: Readonly<Record<string, string>> = {
   GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft', WEINSBERG: 'kg/ha', POLAND_K2O: 'kg/ha', FLORIDA_CITRUS: 'lb N', CALIFORNIA_CITRUS: 'lb N',
   FIRST_DOSE: 'days from bud break', FIRST_DOSE_SAND: 'days from bud break', SECOND_DOSE: 'days from bud break', PH_RANGES: 'pH', TREE_FRUIT_PH: 'pH', BLUEBERRY_PH: 'pH', TEXTURE_BY_CEC: 'meq/100g', LIME_WINDOW: 'days', SULPHUR_WINDOW: 'days',
+  SHARES_SUM: '%', AUSTRIA_CLAY: '%', CLAY_ALONE: '%', VDLUFA_CLAY: '%', UK_FEEL: '%', AUSTRALIA_FIELD: '%', HEAVINESS_BY_CEC: 'meq/100g', SALT_LOSS: '% a dS/m', SALT_PH_ERROR: 'pH', KCL_PH_ERROR: 'pH', QUIET: 'mg/kg', QUIET_PH: 'pH', SALT_GAP: 'pH', LIMY_PH: 'pH', ORGANIC_ODD: '%', BASE_SUM: '%',
 };
 const PER: Readonly<Record<string, string>> = { years: ' a year of age', trunk: ' an inch of trunk', height: ' a foot of height' };
+
+const spoken = (name: string): string => name.toLowerCase().replaceAll('_', ' ');
 
 /** Printed values again: an edge stored just under a number is that number. */
 const printed = (x: number): number => Number(x.toPrecision(6));
@@ -111,13 +128,16 @@ function walk(x: Thing, above: Known, key: string, rows: Row[], seen: Set<unknow
 /** What an object says of the numbers in it. */
 function knownOf(x: Thing, above: Known): Known {
   const said = ['id', 'test', 'nutrient', 'of', 'size', 'rating'].map((k) => x[k]).filter((v) => typeof v === 'string');
+  // What has none of these names itself by what it is of.
+  const own = typeof x.id === 'string' || said.length > 0 ? [] : [...OWN.flatMap((k) => texts(x[k])), ...(typeof x.number === 'number' ? [`equation ${x.number}`] : [])];
+  const table = own.length > 0 && above.label.length === 0 ? [spoken(above.name)] : [];
   const year = typeof x.year === 'number' ? [`year ${x.year}`] : typeof x.under === 'number' && Number.isFinite(x.under) ? [`under ${printed(x.under)}`] : [];
   const gives = isThing(x.gives) ? x.gives : null;
   const crops = [...texts(x.crops), ...texts(x.crop)];
   const scale = Array.isArray(x.bands) && typeof x.id === 'string' ? x.id : above.scale;
   return {
     ...above,
-    label: [...above.label, ...(typeof x.id === 'string' ? [x.id] : said), ...year],
+    label: [...above.label, ...(typeof x.id === 'string' ? [x.id] : said), ...table, ...own, ...year],
     unit: gives ? `${String(gives.unit)}${gives.of === 'N' ? ' N' : ` at ${String(gives.percentN)} % N`}` : typeof x.unit === 'string' ? x.unit : above.unit,
     per: gives ? PER[String(x.by)] ?? '' : above.per,
     cite: isCite(x.cite) ? x.cite : above.cite,
@@ -151,7 +171,7 @@ function add(here: Known, key: string, value: number | null, rows: Row[], unitKe
   const { label, per, cite, unit, ...rest } = here;
   if (!cite || (value !== null && !Number.isFinite(value))) return;
   const base = KEY_UNITS[unitKey] ?? unit ?? TABLE_UNITS[here.name] ?? null;
-  const named = typeof here.label[0] === 'string' && /[.-]/.test(here.label[0]) ? label : [here.name.toLowerCase().replaceAll('_', ' '), ...label];
+  const named = typeof here.label[0] === 'string' && /[.-]/.test(here.label[0]) ? label : [spoken(here.name), ...label];
   rows.push({
     ...rest, cite, value: value === null ? null : printed(value), unit: value === null || base === null || base === '' ? null : `${base}${key === 'low' || key === 'high' ? per : ''}`,
     what: [...named, ...(here.crops.length > 0 ? [`(${here.crops.join(', ')})`] : []), key].filter((w, i, all) => w !== '' && w !== 'value' && all.indexOf(w) === i).join(' '),
@@ -206,6 +226,6 @@ export function coverage(countries: readonly string[]): Coverage {
     // The two that decide a dose have to be known in the language's own words.
     languages: each(Object.keys(LANGUAGES), (l) => (LANGUAGES[l]!.slice(0, 2).every(known) ? LANGUAGES[l]!.filter(known).length : 0)),
     lime: each(LIME_TESTS, (t) => count((r) => r.table === 'lime' && r.method === t)),
-    regions: each(regions, (p) => count((r) => r.places.some((q) => q === p || q.startsWith(`${p}-`)))),
+    regions: each(regions, (p) => count((r) => r.table !== 'labs' && r.places.some((q) => q === p || q.startsWith(`${p}-`)))),
   };
 }

@@ -37,7 +37,7 @@ export const UNIT_PATTERNS: readonly (readonly [unit: ReportUnit, starts: string
 ];
 
 /** "CAL" and "DL" are methods where a value, its unit, its class or an end follows; "cal" before a rate is Spanish lime. */
-const GERMAN_METHOD = '(?:[ -]?(?:methode|method|extrakt|extract|auszug|verfahren)\\b|\\b(?=[ ]{0,3}(?:[)\\],;/|]|$|mg\\b)|[ :=|-]{1,4}(?:sehr|niedrig|gering|mittel|hoch|optimal|p2o5|k2o|[pk]\\b|[<>]?[ ]?\\d[\\d.,]{0,9}(?![ ]?(?:t|kg|tons?)[ ]?(?:/|por))(?![\\d.,]))))';
+const GERMAN_METHOD = '(?:[ -]?(?:methode|method|extrakt|extract|auszug|verfahren)\\b|\\b(?=[ ]{0,3}(?:[(\\[)\\],;/|]|$|mg\\b)|[ :=|-]{1,4}(?:sehr|niedrig|gering|mittel|hoch|optimal|p2o5|k2o|[pk]\\b|[<>]?[ ]?\\d[\\d.,]{0,9}(?![ ]?(?:t|kg|tons?)[ ]?(?:/|por))(?![\\d.,]))))';
 
 export const METHOD_PATTERNS: readonly (readonly [method: Method, starts: string, pattern: string])[] = [
   ['modified-mehlich', 'm', '(?:modified|mod\\.?) ?mehlich(?: buffer)?(?![ -]?[123i])'],

@@ -101,6 +101,9 @@ const GERMANY: readonly Scale[] = [
   nrwPh('sand', ['sand'], 5.4, 5.8), nrwPh('loamy-sand', ['loamy sand'], 5.8, 6.2), nrwPh('sandy-loam', ['sandy loam'], 6.2, 6.6), nrwPh('loam', ['loam', 'silt loam'], 6.6, 7), nrwPh('clay', CLAYS, 6.8, 7.2),
 ];
 
+/** Germany's scheme before that of 2018: where enough lies, mg P2O5 in 100 g by CAL. Told beside the newer, never used. */
+export const GERMAN_P2O5 = { low: 10, high: 20, unit: 'mg/100g', cite: recalled('vdlufa-2018', 'the scheme before, class C in P2O5') } as const;
+
 // ── Poland: mg K2O in 100 g; the page names no extractant, Egner-Riehm's DL is recalled ──
 
 const PL: Home = { countries: ['PL'] };

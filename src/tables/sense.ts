@@ -1,5 +1,6 @@
 /** Bounds outside which a reading is asked about, never refused. Most are our own judgement. */
 import type { Cite } from '../reason/figure.ts';
+import type { Unit } from '../units/units.ts';
 import type { Words } from '../words/en-US.ts';
 import type { Item, Method } from './items.ts';
 
@@ -9,10 +10,10 @@ type Cause = keyof Words['cause'];
 const ours: Cite = { source: 'medlar', at: 'quiet-range', mark: 'judgement' };
 
 /**
- * What soils mostly hold: mg/kg of the element; CEC meq/100 g; salts dS/m; organic matter %. Bounds are quiet.
+ * What soils mostly hold: mg/kg of the element, else in the unit told. Bounds are quiet.
  * `nearZero`: under it another unit is likely. Without `methods` a row is for any other method.
  */
-export type Quiet = { readonly item: Item; readonly methods?: readonly Method[]; readonly low: number; readonly high: number | null; readonly nearZero?: { readonly under: number; readonly why: Cause }; readonly why: Cause };
+export type Quiet = { readonly item: Item; readonly unit?: Unit; readonly methods?: readonly Method[]; readonly low: number; readonly high: number | null; readonly nearZero?: { readonly under: number; readonly why: Cause }; readonly why: Cause };
 export const QUIET: { readonly rows: readonly Quiet[]; readonly cite: Cite } = {
   cite: ours,
   rows: [
@@ -30,9 +31,9 @@ export const QUIET: { readonly rows: readonly Quiet[]; readonly cite: Cite } = {
     { item: 'copper', low: 0.1, high: 50, why: 'perhaps-sprays' },
     { item: 'manganese', low: 0.5, high: 200, why: 'perhaps-unit' },
     { item: 'nitrate-n', low: 0, high: 100, why: 'perhaps-no3' },
-    { item: 'organic-matter', low: 0.3, high: null, why: 'perhaps-unit' },
-    { item: 'cec', low: 1, high: 50, why: 'perhaps-mmolc' },
-    { item: 'salts', low: 0.02, high: 20, why: 'perhaps-us-cm' },
+    { item: 'organic-matter', unit: '%', low: 0.3, high: null, why: 'perhaps-unit' },
+    { item: 'cec', unit: 'meq/100g', low: 1, high: 50, why: 'perhaps-mmolc' },
+    { item: 'salts', unit: 'dS/m', low: 0.02, high: 20, why: 'perhaps-us-cm' },
   ],
 };
 /** pH over which much calcium is no wonder. */

@@ -148,6 +148,8 @@ export const enUS = {
     'rating-differs': '{item}: the lab says {labRating}; the table of {source} for this method[field|, made for field crops,] says {ourRating}[span| (its target is {span})]. The lab\'s word is used.',
     'report-empty': '{file} is empty. Type the lines of your soil report into it, for instance: pH 6.4',
     'report-too-large': '{file} has {size} characters, more than the {most} that a file of this kind can have.',
+    'german-phosphorus': 'Germany has two schemes for phosphorus by CAL: since 2018 one in P (enough is {low} to {high} mg/100 g), and an older one in P2O5 (enough was {oldLow} to {oldHigh} mg/100 g). Here the one of 2018 is used[read|, for {read} mg P/100 g]. If the report prints a class, write it behind the value: the lab\'s class counts.',
+    'leaf-as-soil': '{file} is a leaf analysis, so it cannot stand for the soil. Write it to its tree, for instance: leaf {example}',
     'sample-unknown': '"{read}" is not a sample in {file}.[guess| Did you mean "{guess}"?][known| It holds: {known}.]',
     'sample-unnamed': '{file} holds several samples ({known}). Say which, for instance "{file}, sample 1".',
     'share-impossible': '{item}: "{read}" is more than 100 %. Check the number.',
@@ -346,7 +348,7 @@ export const enUS = {
   rating: {
     'very-low': 'very low', low: 'low', medium: 'medium', optimum: 'enough', high: 'high', 'very-high': 'very high',
     'by-word': '(lab\'s word)', 'by-range': '(lab\'s range)', 'by-scale': '({source}[field|, for field crops][recalled|, recalled])', 'by-index': '(index)', near: ', within the lab\'s scatter of {rating},',
-    'no-scale': 'not rated', 'not-dosed': 'never dosed', informs: 'changes nothing here', 'salt-ph': 'rated about {n} higher, as in water', 'sets-amount': 'sets how much lime or sulfur', 'may-stop': 'stops feeding where it is too high', 'may-halve': 'halves the nitrogen where it is over 5 %', 'sets-lime': 'sets the lime where the pH is low', 'below-ph': 'below what fruit likes', 'at-ph': 'fine for most fruit', 'above-ph': 'above what fruit likes',
+    'no-scale': 'not rated', 'not-dosed': 'never dosed', informs: 'changes nothing here', 'salt-ph': 'rated about {n} higher, as in water', 'leaf-range': '{crop} {low}-{high} % ({verdict})', 'leaf-below': 'short', 'leaf-within': 'enough', 'leaf-over': 'plenty', 'sets-amount': 'sets how much lime or sulfur', 'may-stop': 'stops feeding where it is too high', 'may-halve': 'halves the nitrogen where it is over 5 %', 'sets-lime': 'sets the lime where the pH is low', 'below-ph': 'below what fruit likes', 'at-ph': 'fine for most fruit', 'above-ph': 'above what fruit likes',
   },
   none: {
     'planting-year': 'newly planted: nothing this year', 'fed-lawn': 'the fed lawn feeds it', 'pruned-hard': 'pruned hard: it will grow by itself',
@@ -360,7 +362,7 @@ export const enUS = {
     'not-a-reading': 'not a reading', 'see-question': 'see {n} below',
     so: 'So: {text}',
     'so-p-none': 'no phosphate', 'so-p-some': 'phosphate is short', 'so-p-unknown': 'phosphate is not known', 'so-k-none': 'no potash', 'so-k-crop': 'potash only for what you pick', 'so-k-some': 'potash is short', 'so-k-unknown': 'potash is not known',
-    'so-ph-fine': 'no lime', 'so-ph-low': 'pH is low for most fruit', 'so-ph-high': 'pH is high for most fruit', 'so-n': 'Nitrogen is set by the tree.',
+    'so-ph-fine': 'no lime', 'so-ph-low': 'pH is low for most fruit', 'so-ph-high': 'pH is high for most fruit', 'so-n': 'Nitrogen is set by the tree.', 'so-leaf': 'So: a leaf analysis. Write it to its tree, for instance: leaf {example}',
     taken: 'taken {day}', answers: 'Answer by adding a line to {file}, for instance: {example}', next: 'Next: medlar plan',
   },
   hand: {

@@ -44,6 +44,21 @@ describe('the list', () => {
     expect(values(await one('oregon-em9585'), /6\.4 → 6\.4$/)).toEqual([[2.1, 'ton/acre']]);
   });
 
+  // Texture, salts, carbon, extractants, indexes, pH in salts, checks, soil facts and labs: the figures as soil-tests.md 4, 5, 2 and 8 copies them from the page named.
+  test.each([
+    ['plos-salinity', /1:1 light slope/, [3.01, null]], ['plum-salinity', /threshold/, [2.6, 'dS/m']], ['carbon-review', /convention/, [1.724, null]], ['walkley-black-new-zealand', /times/, [1.25, null]],
+    ['midwest-house-conversion', /phosphorus mehlich-3 bray-1 slope/, [0.7, null]], ['north-carolina-rates', /equation 15 slope/, [-3.2, 'lb/acre']], ['poland-ph', /slope/, [11.58, null]], ['new-south-wales-1988', /slope/, [1.05, null]],
+    ['agvise-texture', /light/, [10, 'meq/100g']], ['australia-field-texture', /light clay clay high/, [40, '%']], ['purdue-smp', /smp ph/, [7.5, 'pH']], ['brazil-interpretation', /aluminium ph/, [5.6, 'pH']],
+    ['penn-state-sheet', /density/, [1.33, 'g/cm3']], ['midwest-cec', /factor/, [12, null]], ['rutgers-levels', /manganese index slope/, [3.75, null]],
+  ] as const)('%s is listed with its figure', async (id, what, figure) => { expect(values(await one(id), what)).toContainEqual(figure); });
+  test('a laboratory whose method was seen is listed', async () => {
+    for (const [id, name] of [['missouri-procedures', 'Missouri'], ['ontario-accredited', 'Ontario'], ['scotland-phosphorus', 'Scotland']] as const) expect((await one(id)).rows!.map((r) => r.what).join()).toContain(name);
+  });
+  test('a laboratory’s place is no scale of that place', async () => {
+    const { regions } = (await medlar(['sources', '--coverage', '--json'])).json.result.coverage as Coverage;
+    expect(Object.keys(regions).filter((p) => !/^[A-Z]{2}(?:-[A-Z]{2})?$/.test(p))).toEqual([]);
+  });
+
   test('a rule that two tables hold is listed once', async () => {
     const rows = (await sources('michigan.pome.years')).flatMap((s) => s.rows!);
     expect(rows).toHaveLength(2);

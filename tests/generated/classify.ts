@@ -4,7 +4,7 @@ import type { Report, Truth } from './report-maker.ts';
 /** The parts of the reader's answer that are judged. */
 export type Read = {
   readonly samples: readonly { readonly readings: readonly Got[]; readonly unread: readonly { readonly line: number }[] }[];
-  readonly notices: readonly { readonly code: string; readonly severity: string; readonly place?: { readonly line: number } | null }[];
+  readonly notices: readonly { readonly code: string; readonly severity: string; readonly place?: { readonly line: number } | null; readonly facts?: { readonly read?: unknown } }[];
   readonly questions: readonly { readonly code: string; readonly about?: string | null; readonly place?: { readonly line: number } | null }[];
 };
 type Got = { readonly item: string; readonly value: number | null; readonly unit: string | null; readonly form: string | null; readonly method: string | null; readonly asPrinted: string; readonly place: { readonly line: number }; readonly lab: { readonly rating: string | null; readonly range: readonly (number | null)[] | null }; readonly below?: unknown; readonly above?: unknown; readonly to?: unknown };
@@ -65,13 +65,16 @@ export function classify(report: Report, read: Read): Verdict[] {
     const question = read.questions.find((q) => (OF_ONE_FACT.has(q.code) ? codes.includes(q.code) && q.about === item : lineOf(q) === null ? q.about === item : lines.includes(lineOf(q)!)));
     return question?.code ?? null;
   };
+  /** A head that is said to be unknown, in the words of the report, covers the whole column under it. */
+  const heads = read.notices.filter((n) => n.code === 'column-unknown').map((n) => String(n.facts?.read));
+  const underUnknownHead = (t: Truth): boolean => t.printed.some((p) => p.startsWith('name ') && heads.some((h) => h.includes(p.slice(5)) || p.slice(5).includes(h)));
   const out: Verdict[] = [];
   for (const t of report.truths) {
     const fits = [...left].filter(({ got, sample }) => got.item === t.item && t.lines.includes(got.place.line) && (report.samples === 1 || samples.length !== report.samples || sample === t.sample));
     const best = fits.map((f) => ({ f, c: compare(t, f.got) })).sort((a, b) => a.c.wrong.length - b.c.wrong.length || a.c.lost.length - b.c.lost.length)[0];
     const at = { line: t.lines[0]!, item: t.item, slip: t.slip, truth: t };
     if (!best) {
-      const why = flagged(t.lines, t.item, []);
+      const why = flagged(t.lines, t.item, []) ?? (underUnknownHead(t) ? 'column-unknown' : null);
       out.push(why === null ? { ...at, outcome: 'silent', kind: 'lost without a word', detail: '' } : { ...at, outcome: 'asked', kind: `asked: ${why}`, detail: '' });
       continue;
     }

@@ -35,6 +35,23 @@ describe('stops: wait, and nothing is fed', () => {
   test.each(['EC 0.9 dS/m', 'Soluble salts 900 uS/cm', 'EC (saturated paste) 3.5 dS/m', 'Lead 350 ppm', 'SAR 12', 'Organic matter 15 %'])('%s stops nothing', async (line) => {
     expect((await plan(`${OLD}, shoots 3 in 2025`, `${FINE}${line}\n`)).tree.verdict).toBe('feed');
   });
+  // A paste reads 7.5 times what 1:5 does on a loam (a Korean study's average): 0.8 is 6.0, over Washington's limit of 4; 0.5 is 3.75.
+  test('salts at 1:5 are told as taken to the paste, with what was printed', async () => {
+    const said = async (ec: string): Promise<string | undefined> => (await plan(`${OLD}, shoots 3 in 2025`, `${FINE}texture: loam\nEC 1:5 ${ec} dS/m\n`)).notices.find((n) => n.code === 'stop-salts')?.text;
+    expect(await said('0.8')).toContain('Salts of 6 dS/m in a saturated paste, taken from 0.8 at 1:5,');
+    expect(await said('0.5')).toBeUndefined();
+    expect((await plan(`${OLD}, shoots 3 in 2025`, `${FINE}EC (saturated paste) 4.5 dS/m\n`)).notices.find((n) => n.code === 'stop-salts')?.text).toContain('Salts of 4.5 dS/m hurt');
+  });
+  // Organic carbon 4 % is 6.9 % organic matter (1.724 times, the labs' convention): half the nitrogen.
+  test.each([['Organic carbon 4 %', ['carbon-to-matter']], ['Organic matter 6.9 %', ['printed-by-lab']]])('%s: half the nitrogen, said by whom', async (line, [step]) => {
+    const { tree, figures } = await plan(`${OLD}, shoots 3 in 2025`, `${FINE}${line}\n`);
+    const all = Object.values(figures);
+    const half = all.find((f) => f.step === 'organic-half')!;
+    const matter = half.from.map((id: string) => figures[id]!).find((f) => f.of === 'organic matter')!;
+    expect(matter).toMatchObject({ step, value: expect.closeTo(6.9, 1) });
+    expect(matter.cite.source).not.toBe('grower');
+    expect(tree.need.N).toBeCloseTo(FED / 2, 3);
+  });
   test('a crop without figures is not fed like its neighbour', async () => { await stopped('quince, planted 2015, 12 ft across', FINE, 'no-figures'); });
   test('a stop on one tree leaves the next alone', async () => {
     const { result } = await planAll([`A: ${OLD}, shoots 3 in 2025, drought, bank`, `B: ${OLD}, shoots 3 in 2025, bank`]);

@@ -143,6 +143,18 @@ describe('indices', () => {
   });
 });
 
+// No soil holds 10^308 of anything, or weighs 10^-300; the largest double is 1.8 × 10^308 (definition).
+test('absurd numbers make no content, and no mistake', () => {
+  for (const unit of ['g/kg', 'ppm', '%', 'g/dm3', 'mg/L', 'lb/acre', 'kg/ha', 'meq/100g', 'mmolc/dm3', 'cmol/dm3'] as const) {
+    for (const density of [null, 1.2, 1e-300, 1e300]) expect([unit, density, contentOf(made('phosphorus', 1e308, unit), density, { depthCm: 20 })]).toEqual([unit, density, null]);
+  }
+  expect(contentOf(made('potassium', 100, 'mg/L'), 1e-300)).toBeNull();
+  expect(contentOf(made('potassium', 100, 'kg/ha'), 1e-300, { depthCm: 20 })).toBeNull();
+  expect(contentOf(made('potassium', 100, 'kg/ha'), null, { depthCm: 1e-320 })).toBeNull();
+  expect(volumeOf(made('potassium', 1e308, 'g/dm3'))).toBeNull();
+  expect(contentOf(made('potassium', 100, 'mg/L'), 1.25)?.value).toBeCloseTo(80, 9);
+});
+
 test('every step can be said, with its numbers', () => {
   const said = [
     contentOf(made('phosphorus', 60, 'lb/acre'), null), contentOf(made('phosphorus', 23, 'mg/100g', { form: 'P2O5' }), null), contentOf(made('phosphorus', 50, 'index'), 1.2, { state: 'north carolina' }),

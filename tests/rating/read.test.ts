@@ -25,6 +25,25 @@ test('the lab’s word is used, and the table beside it named', async () => {
   expect(text).toContain('The lab\'s word is used.');
 });
 
+// An index printed beside a value, and North Carolina's own, which no other lab writes so (practice).
+test('an index and whose it is stand in the data', async () => {
+  const { readings } = await read('Kent, UK', 'Phosphorus 18 mg/L Olsen Index: 2\nPotassium 150 mg/L\n');
+  expect(readings[0]).toMatchObject({ value: 18, index: 2 });
+  expect(readings[1]).not.toHaveProperty('index');
+  expect((await read('Ohio, US', 'P-I 40\n')).readings[0]).toMatchObject({ value: 40, unit: 'index', scheme: 'north-carolina.index' });
+});
+
+// Brazil's labs measure by volume (mmolc/dm3); without a density there is no ppm (by definition).
+test('values by volume without a density: one note a sample, shown and counted', async () => {
+  const { text, notices } = await read('Ohio, US', 'Calcium 20 mmolc/dm3\nMagnesium 8 mmolc/dm3\n');
+  expect(notices.filter((n) => n.code === 'density-missing')).toHaveLength(1);
+  expect(text.match(/printed no density/g)).toHaveLength(1);
+  const dense = await read('Ohio, US', 'Calcium 20 mmolc/dm3\nMagnesium 8 mmolc/dm3\nDensity 1.2 g/cm3\n');
+  expect(dense.notices.filter((n) => n.code === 'density-missing')).toEqual([]);
+  // 20 mmolc of calcium are 20 × 20.04 mg in a litre, which weighs 1.2 kg.
+  expect(dense.readings[0].mgPerKg).toBeCloseTo((20 * 20.04) / 1.2, 0);
+});
+
 test('a field table and a recalled one say so', async () => {
   const ohio = await read('Ohio, US', 'Phosphorus 40 ppm Mehlich 3\n');
   expect(ohio.readings[0].ours).toMatchObject({ scale: 'tri-state.phosphorus', field: true, cite: { source: 'tri-state-2020', mark: 'read' } });

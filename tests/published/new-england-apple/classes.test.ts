@@ -1,0 +1,23 @@
+// New England Tree Fruit Management Guide, apples: nutrient management, Modified Morgan, pounds an acre.
+// Typed a second time from a stored text of the page itself, which calls the figures optimum levels: pH 6.5 to 7.0
+// non-bearing, 6.0 to 6.5 established; established phosphorus 9, potassium 240. One level, not classes: under it is
+// below, and it itself is at; what lies over it, or under half of it, is not tried.
+import { expectClasses } from '../classes.ts';
+import { published } from '../helpers.ts';
+
+const source = {
+  id: 'new-england-apple', title: 'Apples: nutrient management', publisher: 'New England Tree Fruit Management Guide', url: 'https://netreefruit.org/apples/nutrient-management', mark: 'read',
+} as const;
+const bearing = 'apple, planted 2015, 4 m across';
+const young = 'apple, planted 2025, 1 m across';
+
+published(source, () => {
+  for (const where of ['Massachusetts, US', 'Connecticut, US', 'Vermont, US']) {
+    expectClasses([
+      { where, tree: bearing, item: 'phosphorus', line: 'Phosphorus # lb/acre Modified Morgan', classes: [['<9', null, 'below'], ['9', null, 'at']] },
+      { where, tree: bearing, item: 'potassium', line: 'Potassium # lb/acre Modified Morgan', classes: [['<240', null, 'below'], ['240', null, 'at']] },
+      { where, tree: bearing, item: 'ph', line: 'pH #', classes: [['5.8-5.9', null, 'below'], ['6.0-6.5', null, 'at'], ['6.6-6.9', null, 'above']] },
+      { where, tree: young, item: 'ph', line: 'pH #', classes: [['6.2-6.4', null, 'below'], ['6.5-7.0', null, 'at'], ['7.1-7.3', null, 'above']] },
+    ]);
+  }
+});
