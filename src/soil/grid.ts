@@ -43,7 +43,7 @@ const hasNumber = (text: string): boolean => /\d/.test(text);
 const inner = (text: string): string => text.toLowerCase().replace(/[*"]/g, '').trim();
 
 /** Cells of a line. Empty ones are kept between bars and commas; wide gaps have none. */
-export function cellsOf(text: string, by: Parting): Cell[] {
+function cellsOf(text: string, by: Parting): Cell[] {
   if (by === ' ') return [...text.matchAll(/\S(?:\S| (?! ))*/g)].map((m) => ({ text: m[0].trim(), start: m.index, end: m.index + m[0].length }));
   const edged = by === '|' ? text.replace(/^(\s*)\|/, '$1 ').replace(/\|(\s*)$/, ' $1') : text;
   const sign = by === '\t' ? '|' : by;
@@ -62,9 +62,14 @@ export function cellsOf(text: string, by: Parting): Cell[] {
   return cells;
 }
 
+/** Two free numbers or more: a line of values heads no table. */
+const FREE = /(?<![\w.,:/(#-])(?<!(?:mehlich|bray|sample|bed|plot|no\.?|index|<|>) ?)\d+(?:[.,]\d+)?(?![\w:/(-])(?! ?(?:g|gr|gm|ml|cm|in|cc)\b)/gi;
+const isValues = (text: string): boolean => (text.match(FREE)?.length ?? 0) > 1;
+
 /** Reads a table that starts at `at`, or null where the lines are something else. */
 export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | null {
   const header = lines[at]!.text;
+  if (isValues(header)) return null;
   const tabbed = lines[at]!.raw.includes('\t');
   for (const by of [tabbed ? '\t' : '|', ',', ';', ' '] as const) {
     if (by !== ' ' && !header.includes(by === '\t' ? '|' : by)) continue;
@@ -286,10 +291,12 @@ function barRow(columns: readonly Column[], line: Line): (Cell | undefined)[] | 
 
 /** "Area pH N P K" over "SE border 6.7/good 0/depleted ...": a kit's table, one blank between. */
 function singleBlanks(lines: readonly Line[], at: number, w: Words): Grid | null {
+  if (hasNumber(lines[at]!.text)) return null;
   const words = cellsByBlank(lines[at]!.text);
+  if (words.length > 40) return null;
   const first = words.findIndex((word) => isItem(word.text, w));
   const heads = words.slice(Math.max(0, first));
-  if (first < 0 || heads.length < 3 || !heads.every((word) => isItem(word.text, w)) || hasNumber(lines[at]!.text)) return null;
+  if (first < 0 || heads.length < 3 || !heads.every((word) => isItem(word.text, w))) return null;
   const rows: Grid['rows'][number][] = [];
   let next = at + 1;
   for (; lines[next]; next++) {

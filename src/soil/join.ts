@@ -1,7 +1,6 @@
 /** Lines that belong together: a name broken over two lines, a value or a unit on the line below its name. */
 import type { Line } from './text.ts';
-import type { Token } from './token.ts';
-import { tokensOf } from './token.ts';
+import type { Look, Token } from './token.ts';
 import type { Words } from './vocabulary.ts';
 
 const solid = (tokens: readonly Token[]): Token[] => tokens.filter((t) => t.kind !== 'filler' && t.kind !== 'separator');
@@ -10,15 +9,9 @@ const valued = (tokens: readonly Token[]): boolean => tokens.some((t) => t.kind 
 type Seen = { readonly line: Line; readonly tokens: readonly Token[] };
 
 /** The lines with those put together that one reading spans. A line put together knows its parts. */
-export function joined(lines: readonly Line[], w: Words): Line[] {
+export function joined(lines: readonly Line[], find: Look, w: Words): Line[] {
   const out: Line[] = [];
-  const seen = new Map<Line, Token[]>();
-  const tokens = (line: Line): Token[] => {
-    const known = seen.get(line) ?? solid(tokensOf(line.text, w));
-    seen.set(line, known);
-    return known;
-  };
-  const look = (line: Line | undefined): Seen | null => (line && line.text.trim() && line.text.length < 400 ? { line, tokens: tokens(line) } : null);
+  const look = (line: Line | undefined): Seen | null => (line && line.text.trim() && line.text.length < 400 ? { line, tokens: solid(find(line.text)) } : null);
   for (let i = 0; i < lines.length; i++) {
     let line = lines[i]!;
     for (let more = true; more && i + 1 < lines.length;) {

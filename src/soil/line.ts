@@ -16,8 +16,8 @@ import { cut, judge, leadsName } from './piece.ts';
 import type { Range, Reading } from './reading.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
-import type { Between, Number_, Token } from './token.ts';
-import { tokensOf, valueOf } from './token.ts';
+import type { Between, Look, Number_, Token } from './token.ts';
+import { valueOf } from './token.ts';
 import type { Words } from './vocabulary.ts';
 import { findMethods, knownNames, KNOWN_UNITS } from './vocabulary.ts';
 
@@ -25,6 +25,7 @@ import { findMethods, knownNames, KNOWN_UNITS } from './vocabulary.ts';
 export type Context = {
   readonly file: string;
   readonly words: Words;
+  readonly look: Look;
   readonly style: Style;
   readonly method: Method | null;
   /** Methods that a title told item by item. */
@@ -58,7 +59,7 @@ export function readLine(line: Line, context: Context): LineResult {
   const notices: Notice[] = [];
   const readings: Reading[] = [];
   const german = context.german || [context.method, ...findMethods(line.text).map((m) => m.is)].some(isGerman);
-  const tokens = tokensOf(line.text, context.words, context.style, german);
+  const tokens = context.look(line.text, german);
   const pieces = cut(tokens, line.text.length);
   const labelled = SATURATION_LABEL.exec(line.text);
   const lead = leadOf(pieces, context);
@@ -80,10 +81,10 @@ export function readLine(line: Line, context: Context): LineResult {
 
 /** "..., Zinko: 0.39 mg/kg" behind a reading: an unknown word with a number and a unit, near enough to a known name. */
 function slipsBeside(pieces: readonly Piece[], line: Line, { file, words: { language } }: Context): Notice[] {
-  return pieces.flatMap((piece) => chunks(piece.tokens).flatMap((chunk): Notice[] => {
+  return [pieces[0]!.prefix, ...pieces.map((p) => p.tokens)].flatMap((tokens) => chunks(tokens).flatMap((chunk): Notice[] => {
     const at = chunk.findIndex((t) => t.kind === 'number');
     const words = chunk.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'filler');
-    if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || chunk[at + 1]?.kind !== 'unit') return [];
+    if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || !chunk.slice(at + 1).every((t) => t.kind === 'unit' || t.kind === 'rating' || t.kind === 'class' || t.kind === 'filler') || (chunk.length > at + 1 ? false : (chunk[at] as Number_).sign === null)) return [];
     const read = line.text.slice(words[0]!.start, words.at(-1)!.end);
     const guess = read.length < 4 ? [] : suggest(read, knownNames(language)).slice(0, 3);
     return guess.length === 0 ? [] : [notice('name-unknown', 'error', { read, guess: guess.join(', ') }, spot(line, file, words[0]!.start, words.at(-1)!.end))];
@@ -108,10 +109,10 @@ function leadOf(pieces: readonly Piece[], context: Context): Context {
   const first = pieces[0];
   if (pieces.length < 2 || !first) return context;
   const lead = first.prefix.flatMap((t) => (t.kind === 'group' ? t.tokens : [t]));
-  const unit = lead.find((t) => t.kind === 'unit');
+  const unit = lead.find((t) => t.kind === 'unit' && t.is !== '%');
   const method = lead.find((t) => t.kind === 'method');
   if ((!unit && !method) || lead.some((t) => t.kind === 'number' || t.kind === 'between') || !first.prefix.some((t) => t.kind === 'group' || t.kind === 'word' || t.kind === 'unit')) return context;
-  return { ...context, unit: unit?.is ?? context.unit, method: method?.is ?? context.method };
+  return { ...context, unit: (unit?.kind === 'unit' ? unit.is : null) ?? context.unit, method: method?.is ?? context.method };
 }
 
 function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]): Reading | null {
@@ -147,7 +148,7 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     notices.push(notice('number-unclear', 'error', { read: printed(value!, line), a: part.unclear[0], b: part.unclear[1] }, place(value!)));
     return null;
   }
-  const thousands = value?.kind === 'number' && context.style === 'point' && /^[1-9]\d{0,2}\.\d{3}$/.test(value.printed) && BULK.includes(piece.item) && (said.unit === null || /^(?:ppm|mg\/|lb\/|kg\/)/.test(said.unit));
+  const thousands = value?.kind === 'number' && context.style === 'point' && /^[1-9]\d{0,2}\.\d{3}$/.test(value.printed) && BULK.includes(piece.item) && (said.unit === null || /^(?:ppm|mg\/(?:kg|L)|lb\/|kg\/)/.test(said.unit));
   if (thousands) {
     notices.push(notice('number-unclear', 'error', { read: value.printed, a: numberOf(value.is), b: Number(value.printed.replace('.', '')) }, place(value)));
     return null;
@@ -212,7 +213,8 @@ const lastCell = (tokens: readonly Token[]): readonly Token[] => tokens.slice(to
 /** An index of a scale that the report itself names: Ireland's has its target at 3, the UK's at 2. */
 function indexWord(said: number | null, method: Method | null, context: Context): Rating | null {
   const first = context.indexFrom ?? (method === 'morgan' ? 1 : null);
-  if (first === null || said === null || said < first) return null;
+  // Such scales end at 9 or before; a larger number is an index of another lab.
+  if (first === null || said === null || said < first || said > 9) return null;
   return (['very-low', 'low', 'optimum'] as const)[Math.floor(said) - first] ?? 'high';
 }
 

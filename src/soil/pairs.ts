@@ -1,8 +1,6 @@
 /** Names first and all values after: paired only where there is one way to pair them, else asked. */
 import type { Line } from './text.ts';
-import type { Token } from './token.ts';
-import { tokensOf } from './token.ts';
-import type { Words } from './vocabulary.ts';
+import type { Look, Token } from './token.ts';
 
 export type Pairs = {
   readonly length: number;
@@ -16,14 +14,14 @@ export type Pairs = {
 
 const LEAST = 3;
 
-const solidOf = (line: Line, w: Words): Token[] => tokensOf(line.text, w).filter((t) => t.kind !== 'filler' && t.kind !== 'separator');
+const solidOf = (line: Line, find: Look): Token[] => find(line.text).filter((t) => t.kind !== 'filler' && t.kind !== 'separator');
 const numbersOf = (tokens: readonly Token[]): number => tokens.filter((t) => t.kind === 'number' || t.kind === 'between').length;
 const isValue = (tokens: readonly Token[]): boolean => numbersOf(tokens) > 0 && tokens.every((t) => t.kind === 'number' || t.kind === 'between' || t.kind === 'unit' || t.kind === 'rating' || t.kind === 'trace');
 const isName = (tokens: readonly Token[]): boolean => tokens.filter((t) => t.kind === 'name').length > 0 && numbersOf(tokens) === 0 && !tokens.some((t) => t.kind === 'rating' || t.kind === 'trace' || t.kind === 'absent') && tokens.filter((t) => t.kind === 'word').length < 2;
 
 /** A block of names and the block of values below it, from line `at`; null where the lines are something else. */
-export function pairsAt(lines: readonly Line[], at: number, w: Words): Pairs | null {
-  const solid = (line: Line): Token[] => solidOf(line, w);
+export function pairsAt(lines: readonly Line[], at: number, find: Look): Pairs | null {
+  const solid = (line: Line): Token[] => solidOf(line, find);
   if (!isName(solid(lines[at]!))) return null;
   const names: Line[] = [];
   const others: Line[] = [];

@@ -1,5 +1,6 @@
 /** The tokens of a line, cut into pieces at its names; then each piece judged: value, unit, method, range, word. */
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
+import { SATURATION_OF } from '../tables/items.ts';
 import type { Name } from '../tables/names.ts';
 import type { Rating } from '../tables/ratings.ts';
 import type { Oxide } from '../units/substance.ts';
@@ -44,7 +45,13 @@ function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): bool
 
 /** "Texture: sand" names no sand; "sand 40 %" does. */
 const isTexture = (last: Draft | undefined, name: Name, tokens: readonly Token[], i: number): boolean =>
-  last?.names[0]!.item === 'texture' && /^(?:sand|silt|clay)$/.test(name.item) && !tokens.slice(i + 1, i + 4).some(isNumber);
+  last?.names[0]!.item === 'texture' && /^(?:sand|silt|clay)$/.test(name.item) && !numberNext(tokens, i);
+
+/** A number before the next name. */
+function numberNext(tokens: readonly Token[], i: number): boolean {
+  const next = tokens.slice(i + 1, i + 5).find((t) => isNumber(t) || t.kind === 'name' || t.kind === 'word');
+  return next !== undefined && isNumber(next);
+}
 
 /** Cuts the tokens of a line at its names. */
 export function cut(tokens: readonly Token[], length: number): Piece[] {
@@ -53,7 +60,12 @@ export function cut(tokens: readonly Token[], length: number): Piece[] {
   tokens.forEach((token, i) => {
     const last = drafts.at(-1);
     if (token.kind === 'name' && !isTexture(last, token.is, tokens, i)) {
-      if (last && isTrailingForm(last, token.is, tokens.slice(i + 1, i + 8))) last.names.push(token.is);
+      const share = last && token.is.item === 'base-saturation' && last.gap.length === 0 && last.names.length === 1 ? SATURATION_OF[last.names[0]!.item as Item] : undefined;
+      if (last && share) {
+        // "Pottasium base saturation", whose first word is a known slip.
+        last.names = [{ ...last.names[0]!, item: share }];
+        last.end = token.end;
+      } else if (last && isTrailingForm(last, token.is, tokens.slice(i + 1, i + 8))) last.names.push(token.is);
       else if (last && isAlias(last.names.at(-1)!, token.is, last.gap, false)) {
         last.names.push(token.is);
         last.inside.push(...last.gap.filter((t) => t.kind === 'method'));

@@ -11,7 +11,7 @@ const METHOD_CHOICES: Partial<Record<Item, readonly Method[]>> = {
   potassium: ['ammonium-acetate', 'mehlich-3', 'mehlich-1', 'ammonium-nitrate', 'modified-morgan', 'morgan', 'cal', 'colwell'],
 };
 
-export function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, sample: string): Question[] {
+export function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, sample: string, leaf: boolean): Question[] {
   const questions: Question[] = [];
   const facts = { item: reading.item, line: reading.place.line, sample, read: reading.asPrinted };
   const says = answers.get(reading.item);
@@ -21,7 +21,8 @@ export function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, samp
     const changes = reading.lab.rating === null && decides ? 'changes-p-and-k' : reading.item === 'salts' ? 'changes-salts' : reading.item === 'organic-matter' || reading.item === 'organic-carbon' ? 'changes-organic' : 'changes-nothing-bought';
     questions.push({ code: 'unit-missing', about: reading.item, facts, choices, changes, place: reading.place });
   }
-  if (decides && reading.value !== null && reading.method === null && reading.lab.rating === null && reading.lab.range === null && reading.unit !== 'index' && reading.index === undefined && says?.method === undefined) {
+  // A leaf is burnt whole: no extractant.
+  if (!leaf && decides && reading.value !== null && reading.method === null && reading.lab.rating === null && reading.lab.range === null && reading.unit !== 'index' && reading.index === undefined && says?.method === undefined) {
     questions.push({ code: 'method-missing', about: reading.item, facts, choices: METHOD_CHOICES[reading.item] ?? [], changes: 'changes-p-and-k', place: reading.place });
   }
   return questions;

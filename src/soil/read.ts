@@ -29,7 +29,7 @@ import { samplesOf } from './samples.ts';
 import type { Line } from './text.ts';
 import { LARGEST_REPORT, linesOf, LONGEST_LINE, spot } from './text.ts';
 import type { Words } from './vocabulary.ts';
-import { tokensOf } from './token.ts';
+import { lookFor } from './token.ts';
 import { blank, findMethods, findUnits, languageOf, wordsOf } from './vocabulary.ts';
 
 export type Report = {
@@ -60,29 +60,31 @@ export function readReport(text: string, file: string): Report {
   const told = kindOfLines(printed);
   const stranger = strangerNotice(told, file);
   if (stranger) return { samples: [], notices: [stranger], questions: [] };
-  const words = wordsOf(languageOf(printed.slice(0, 300).map((l) => l.text)));
-  const lines = joined(printed, words);
-  const events = eventsOf(lines, contextOf(text, lines, words, file, told.kind === 'leaf'), notices, questions, answers, labs);
+  const words = wordsOf(languageOf(printed.slice(0, 300).map((l) => l.text).filter((t) => t.trim() !== '').slice(0, 80)));
+  const style = styleOf(printed.map((l) => l.text).join('\n'));
+  const look = lookFor(words, style);
+  const lines = joined(printed, look, words);
+  const keys = keysOf(printed, words);
+  const events = eventsOf(lines, { ...contextOf(text, file, told.kind === 'leaf'), words, look, style, indexBeside: keys.indexBeside }, keys, notices, questions, answers, labs);
   const drafts = samplesOf(events, notices).filter((d, _, all) => d.readings.length > 0 || d.named || all.length === 1);
-  const samples = drafts.map((d, i) => finish(d, i, answers, labs));
+  const samples = drafts.map((d, i) => finish(d, i, answers, labs, told.kind === 'leaf'));
   if (samples.every((s) => s.readings.length === 0) && questions.length === 0 && !notices.some((n) => n.severity === 'error')) {
     const form = blankOf(lines, samples.flatMap((s) => s.unread), words);
     notices.push(form ? notice('form-blank', 'warning', { file }, placeIn(file, form.number, form.raw, 0, form.raw.length)) : notice('nothing-read', 'error', { file }));
   }
-  return { samples, notices, questions: [...questions, ...samples.flatMap((s) => s.readings.flatMap((r) => asked(r, answers, samples.length > 1 ? s.name : '')))] };
+  return { samples, notices, questions: [...questions, ...samples.flatMap((s) => s.readings.flatMap((r) => asked(r, answers, samples.length > 1 ? s.name : '', told.kind === 'leaf')))] };
 }
 
-function contextOf(text: string, lines: readonly Line[], words: Words, file: string, leaf: boolean): Context {
+function contextOf(text: string, file: string, leaf: boolean): Omit<Context, 'words' | 'look' | 'style' | 'indexBeside'> {
   return {
-    file, words, style: styleOf(lines.map((l) => l.text).join('\n')), method: null, methods: new Map(), unit: null, saturation: false, german: GERMAN.test(text),
-    indexFrom: /\b(?:uk|rb209)\b/i.test(text) ? 0 : null, indexBeside: keysOf(lines, words).indexBeside, leaf,
+    file, method: null, methods: new Map(), unit: null, saturation: false, german: GERMAN.test(text),
+    indexFrom: /\b(?:uk|rb209)\b/i.test(text) ? 0 : null, leaf,
   };
 }
 
 /** What each line says, in order. Headings change how the lines below are read. */
-function eventsOf(lines: readonly Line[], first: Context, notices: Notice[], questions: Question[], answers: Map<Item, Answer>, labs: Map<Item, Method>): Event[] {
+function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: Notice[], questions: Question[], answers: Map<Item, Answer>, labs: Map<Item, Method>): Event[] {
   const { file } = first;
-  const keys = keysOf(lines, first.words);
   const dayFirst = first.words.language !== null && first.words.language !== 'en';
   const events: Event[] = [];
   let context = first;
@@ -138,7 +140,7 @@ function eventsOf(lines: readonly Line[], first: Context, notices: Notice[], que
       advice = false;
       continue;
     }
-    const pairs = pairsAt(lines, i, first.words);
+    const pairs = pairsAt(lines, i, first.look);
     if (pairs) {
       pairEvents(pairs, context, events, notices, questions);
       i += pairs.length - 1;
@@ -197,6 +199,7 @@ function titleOf(line: Line, below: Line | undefined): string | null {
 /** The rows of a table, each value read as a line of its own and placed at its cell. */
 function gridEvents(grid: Grid, header: Line, context: Context, notices: Notice[], dayFirst: boolean): Event[] {
   const { file } = context;
+  const own = grid.commas ? { ...context, style: 'point' as const, look: lookFor(context.words, 'point') } : context;
   const bySample = new Map<string | null, Event[]>();
   const unread: Event[] = [];
   for (const row of grid.rows) {
@@ -212,7 +215,7 @@ function gridEvents(grid: Grid, header: Line, context: Context, notices: Notice[
         got++;
         continue;
       }
-      const found = readLine({ number: row.line.number, raw: text, text }, grid.commas ? { ...context, style: 'point' } : context);
+      const found = readLine({ number: row.line.number, raw: text, text }, own);
       notices.push(...found.notices.map((n) => ({ ...n, place })));
       got += found.readings.length + found.notices.filter((n) => n.severity === 'error').length;
       list.push(...found.readings.map((r): Event => ({ kind: 'readings', readings: [{ ...r, asPrinted: row.lines.length > 1 ? row.line.raw.slice(piece.start, piece.end).trim() : row.line.raw.trim(), place }] })));
@@ -245,7 +248,7 @@ function pairEvents(found: Pairs, context: Context, events: Event[], notices: No
 
 /** "P2O5 und K2O nach CAL, Mg nach CaCl2": a title that says the methods of the lines below. */
 function toldMethods(line: Line, context: Context): Context {
-  const tokens = tokensOf(line.text, context.words);
+  const tokens = context.look(line.text);
   if (tokens.some((t) => t.kind === 'number' || t.kind === 'between') || !tokens.some((t) => t.kind === 'method')) return context;
   const methods = new Map(context.methods);
   let waiting: Item[] = [];
@@ -290,7 +293,7 @@ function blankOf(lines: readonly Line[], unread: readonly Unread[], words: Words
 /** A comment, or a line of the form that nobody filled in. */
 const isFormLine = (text: string): boolean => /^#\s/.test(text) || (/^[^:]*:$/.test(text) && (wordsOf(null).names(text).length > 0 || /^(?:taken|depth|sample)\b/i.test(text)));
 
-function finish(draft: Draft, i: number, answers: ReadonlyMap<Item, Answer>, labs: ReadonlyMap<Item, Method>): Sample {
+function finish(draft: Draft, i: number, answers: ReadonlyMap<Item, Answer>, labs: ReadonlyMap<Item, Method>, leaf: boolean): Sample {
   const readings = draft.readings.map((r): Reading => {
     const says = answers.get(r.item);
     const method = r.method ?? says?.method ?? labs.get(r.item) ?? null;
@@ -298,5 +301,5 @@ function finish(draft: Draft, i: number, answers: ReadonlyMap<Item, Answer>, lab
     return { ...r, item: salt ? 'ph-salt' : r.item, method, unit: r.unit ?? (says?.unit === 'unknown' ? null : says?.unit ?? null) };
   });
   const name = draft.named ? draft.name : `sample ${i + 1}`;
-  return { name, ...(draft.taken ? { taken: draft.taken } : {}), ...(draft.depth ? { depth: draft.depth } : {}), readings, unread: draft.unread.filter((u) => !isFormLine(u.text)).sort((a, b) => a.line - b.line) };
+  return { name, ...(leaf ? { kind: 'leaf' as const } : {}), ...(draft.taken ? { taken: draft.taken } : {}), ...(draft.depth ? { depth: draft.depth } : {}), readings, unread: draft.unread.filter((u) => !isFormLine(u.text)).sort((a, b) => a.line - b.line) };
 }

@@ -33,6 +33,8 @@ export type Reading = {
 export type Unread = { readonly line: number; readonly text: string };
 
 export type Sample = {
+  /** A leaf analysis: contents of dry leaf. */
+  readonly kind?: 'leaf';
   readonly name: string;
   readonly taken?: string;
   readonly depth?: string;

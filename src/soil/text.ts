@@ -54,7 +54,7 @@ function plainLetter(c: string): string {
 }
 
 /** Symbols of two letters in a report all in capitals; "FRESNO, CA 93722" is an address, "NA" alone is "not available". */
-const CAPITAL_SYMBOL = /\b(?:(?:MG|CA|ZN|MN|CU|FE|PB)(?![A-Z013-9]| ?\d{5}\b)(?=2?\+{0,3}(?![A-Z]))|(?:AL|NA)(?=3?\+| INDEX| ?[|,;(:-]| ?[<>]?\d| (?:PPM|P\.P|MG|MEQ|ME\/|CMOL|MMOL|%|LB|KG)))/g;
+const CAPITAL_SYMBOL = /\b(?:(?:MG|CA|ZN|MN|CU|FE|PB)(?![A-Z013-9]| ?\d{5}\b)(?=2?\+{0,3}(?![A-Z]))|(?:AL|NA|AC)(?=3?\+| INDEX| {0,3}[|,;(:-]| {0,3}(?:[<>] ?)?\d| (?:PPM|P\.P|MG|MEQ|ME\/|CMOL|MMOL|%|LB|KG)))/g;
 const inCapitals = (text: string): boolean => !/[a-z]/.test(text.slice(0, 20_000));
 
 export function linesOf(text: string): Line[] {

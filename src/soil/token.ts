@@ -51,8 +51,25 @@ const lower = (text: string): string => {
 };
 const matches = (text: string, pattern: RegExp): Span[] => [...text.matchAll(pattern)].map((m) => ({ start: m.index, end: m.index + m[0].length }));
 
-/** The tokens of a line. `german`: a lone letter A to E is a class. */
-export function tokensOf(text: string, words: Words, style: Style = 'point', german = false): Token[] {
+/** Finds the tokens of a line, each line once. `german`: a lone letter A to E is a class. */
+export type Look = (text: string, german?: boolean) => readonly Token[];
+
+/** A look-up for one report, which remembers the lines it has seen. */
+export function lookFor(words: Words, style: Style): Look {
+  const seen = new Map<string, readonly Token[]>();
+  return (text, german = false) => {
+    const key = german ? `${text}\n` : text;
+    const known = seen.get(key);
+    if (known) return known;
+    // A very long report repeats little: what was seen long ago is let go.
+    if (seen.size > 2000) seen.clear();
+    const tokens = tokensOf(text, words, style, german);
+    seen.set(key, tokens);
+    return tokens;
+  };
+}
+
+function tokensOf(text: string, words: Words, style: Style, german: boolean): Token[] {
   const dates = matches(text, DATE);
   const dateless = blank(text, dates);
   const classes = german ? findClasses(dateless, words) : [];
@@ -98,17 +115,17 @@ function numbers(rest: string, style: Style, tokens: Token[], blankThousands: bo
   const free = (end: number): boolean => (!/[a-z]/.test(rest[end] ?? ' ') || startsAt.has(end)) && !/^(?:[.,][a-z](?![a-z]{2})|[^\x00-\x7f]| ?\d+\/\d| ?[½¼¾])/.test(rest.slice(end, end + 5));
   let text = rest;
   if (blankThousands) {
-    for (const m of text.matchAll(/(?<![\d.,a-z-] ?)(\d{1,3}(?: \d{3})?) {0,2}(?:-|a\b|bis\b) {0,2}(\d{1,3}(?: \d{3})?)(?![\d.,])/g)) {
+    for (const m of text.matchAll(/(?<![\d.,a-z-] ?)(\d{1,3}(?:[ ']\d{3})?) {0,2}(?:-|a\b|bis\b) {0,2}(\d{1,3}(?:[ ']\d{3})?)(?![\d.,'])/g)) {
       if (!/ \d{3}/.test(`${m[1]!}|${m[2]!}`)) continue;
-      const [low, high] = [m[1]!, m[2]!].map((n) => ({ value: Number(n.replace(' ', '')) })) as [Parsed, Parsed];
+      const [low, high] = [m[1]!, m[2]!].map((n) => ({ value: Number(n.replace(/[ ']/, '')) })) as [Parsed, Parsed];
       tokens.push({ kind: 'between', start: m.index, end: m.index + m[0].length, printed: m[0], low, high });
     }
     text = blank(text, tokens);
     // "2 242 mg/kg", where a unit follows.
     for (const m of text.matchAll(/(?<![\d.,a-z-] ?)(\d{1,3}(?: \d{3})+)(?![\d.,])/g)) {
       const end = m.index + m[0].length;
-      if (!startsAt.has(end) && !startsAt.has(end + 1)) continue;
-      tokens.push({ kind: 'number', start: m.index, end, printed: m[0], is: { value: Number(m[0].replaceAll(' ', '')) }, sign: null, minus: false });
+      if (!startsAt.has(end) && !startsAt.has(end + 1) && !/[<>] ?$/.test(text.slice(0, m.index))) continue;
+      tokens.push({ kind: 'number', start: m.index, end, printed: m[0], is: { value: Number(m[0].replaceAll(' ', '')) }, sign: SIGNS.find(([, p]) => p.test(text.slice(Math.max(0, m.index - 16), m.index)))?.[0] ?? null, minus: false });
     }
     text = blank(text, tokens);
   }

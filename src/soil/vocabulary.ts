@@ -21,17 +21,26 @@ function lower(text: string): string {
   return small.length === text.length ? small : text.replace(/[A-Z]/g, (c) => c.toLowerCase());
 }
 
-/** Words by their first two letters, the longest first: a matcher that costs nothing to make. */
+/** Words by their first run of letters and digits, the longest first: a matcher that costs little to make and less to ask. */
 type Index<T> = ReadonlyMap<string, readonly { readonly text: string; readonly is: T }[]>;
 
 function indexed<T>(entries: readonly (readonly [text: string, is: T])[]): Index<T> {
   const index = new Map<string, { text: string; is: T }[]>();
   for (const [text, is] of entries) {
-    const key = text.slice(0, 2);
-    index.set(key, [...(index.get(key) ?? []), { text, is }]);
+    const key = runAt(text, 0);
+    const list = index.get(key);
+    if (list) list.push({ text, is });
+    else index.set(key, [{ text, is }]);
   }
   for (const list of index.values()) list.sort((x, y) => y.text.length - x.text.length);
   return index;
+}
+
+/** The letters and digits from `i` on, or the sign that stands there. */
+function runAt(text: string, i: number): string {
+  let end = i;
+  while (isWordAt(text, end)) end++;
+  return text.slice(i, Math.max(end, i + 1));
 }
 
 function isWordAt(text: string, i: number): boolean {
@@ -39,13 +48,14 @@ function isWordAt(text: string, i: number): boolean {
   return (code >= 97 && code <= 122) || (code >= 48 && code <= 57);
 }
 
-/** Where a known word that starts at `i` ends, several blanks counting as one; -1 where it does not stand there. */
+/** Where a known word that starts at `i` ends, two blanks counting as one; -1 where it does not stand there. */
 function endOf(word: string, text: string, i: number): number {
   let at = i;
   for (let k = 0; k < word.length; k++) {
     if (text[at] !== word[k]) return -1;
     at++;
-    if (word[k] === ' ') while (text[at] === ' ') at++;
+    // A wide gap parts columns: no name reaches over it.
+    if (word[k] === ' ') while (text[at] === ' ' && text[at + 1] !== ' ') at++;
   }
   return isWordAt(text, at - 1) && isWordAt(text, at) ? -1 : at;
 }
@@ -64,8 +74,13 @@ function findWords<T>(index: Index<T>, text: string, accept: (start: number, end
   const found: Found<T>[] = [];
   for (let i = 0; i < text.length; i++) {
     if (isWordAt(text, i) && isWordAt(text, i - 1)) continue;
-    const hit = longest(index.get(text.slice(i, i + 2)), text, i, accept) ?? longest(index.get(text[i]!), text, i, accept);
-    if (!hit) continue;
+    if (text[i] === ' ') continue;
+    const run = runAt(text, i);
+    const hit = longest(index.get(run), text, i, accept);
+    if (!hit) {
+      i += run.length - 1;
+      continue;
+    }
     found.push(hit);
     i = hit.end - 1;
   }
@@ -99,9 +114,10 @@ export function wordsOf(language: Language | null): Words {
 /** Words of rating with the languages that have them. */
 let ratingLanguages: Index<readonly Language[]> | null = null;
 function ratingLanguageIndex(): Index<readonly Language[]> {
+  if (ratingLanguages) return ratingLanguages;
   const by = new Map<string, Language[]>();
   for (const { language, words } of RATING_SETS) for (const w of words.map(unaccented)) if (language !== 'any') by.set(w, [...new Set([...(by.get(w) ?? []), language])]);
-  return (ratingLanguages ??= indexed([...by]));
+  return (ratingLanguages = indexed([...by]));
 }
 
 /** The language of a report by the names and words of rating that few languages share; null where none leads. */

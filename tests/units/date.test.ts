@@ -1,7 +1,7 @@
 // Calendar days against the calendar itself.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { addDays, daysBetween, isoDate, monthDay, monthOf } from '../../src/units/date.ts';
+import { addDays, day, daysBetween, isoDate, monthDay, monthOf, yearOf } from '../../src/units/date.ts';
 
 test.each([
   ['2024-02-28', 1, '2024-02-29'], ['2025-02-28', 1, '2025-03-01'], ['2000-02-28', 1, '2000-02-29'], ['2100-02-28', 1, '2100-03-01'], ['2026-12-31', 1, '2027-01-01'],
@@ -45,3 +45,30 @@ test('a month by three letters', () => {
   expect(monthOf('ma')).toBeNull();
   expect(monthOf('marx')).toBeNull();
 });
+
+// Definition of the ISO form: four digits, two, two.
+test('a day from its parts, and its year', () => {
+  expect(day(2026, 3, 4)).toBe('2026-03-04');
+  expect(day(2026, 12, 31)).toBe('2026-12-31');
+  expect(yearOf('2026-03-04')).toBe(2026);
+});
+
+describe('one or two digits, wide gaps, full stops and commas are the same date', () => {
+  test.each([
+    ['13 Nov 2025', '2025-11-13'], ['3. Nov. 2025', '2025-11-03'], ['3 Nov., 2025', '2025-11-03'], ['13.  November  2025', '2025-11-13'],
+    ['Nov. 3, 2025', '2025-11-03'], ['Nov 13 2025', '2025-11-13'], ['NOVEMBER  3,  2025', '2025-11-03'],
+    ['13.11.2025', '2025-11-13'], ['3.1.2025', '2025-01-03'], ['2025-1-3', '2025-01-03'], ['Nov. 2025', '2025-11-01'], ['november  2025', '2025-11-01'],
+  ])('%s', (text, iso) => { expect(isoDate(text)).toBe(iso); });
+  test.each([['3.  Oct.', 10, 3], ['Oct.  13', 10, 13], ['1 May', 5, 1], ['May 1', 5, 1]] as const)('%s', (text, month, date) => { expect(monthDay(text)).toEqual({ month, date }); });
+  test.each([['mar.', 3], ['MAR', 3], ['January', 1], ['dec', 12]] as const)('%s', (word, month) => { expect(monthOf(word)).toBe(month); });
+  test.each(['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'].map((name, i) => [name, i + 1] as const))('%s is month %i', (name, month) => {
+    expect([monthOf(name), monthOf(name.slice(0, 3)), monthDay(`1 ${name}`)?.month]).toEqual([month, month, month]);
+  });
+  test('a full stop stands only behind', () => { expect(monthOf('m.ar')).toBeNull(); });
+});
+
+// A number of more digits, or a sentence, is another thing that holds a date.
+test.each([
+  '12025-11-03', '2025-11-031', '13 Nov 20251', '113 Nov 2025', 'xNov 3 2025', '1 Nov 3, 2025', 'Nov 3, 20251', '113.11.2025', '13.11.20251', '13x11x2025', '1Nov 2025', 'Nov 20251', '3 No 2025', 'No 3, 2025',
+])('%j is no date', (text) => { expect(isoDate(text)).toBeNull(); });
+test.each(['112 April', '12 April1', '1April 12', 'April 112', '12 Ap', 'Ap 12', 'x 12 April', 'April 12 x'])('%j is no day of a year', (text) => { expect(monthDay(text)).toBeNull(); });

@@ -89,6 +89,8 @@ describe('oxides, against figures in print', () => {
 test('cups to a quarter, tablespoons to a half, teaspoons to a quarter, nothing smaller', () => {
   expect(cupsOf(CUP * 1.45)).toEqual({ cups: 1.5 });
   expect(cupsOf(CUP * 0.23)).toEqual({ cups: 0.25 });
+  expect(cupsOf(UNITS.cup.factor * 0.21875)).toEqual({ cups: 0.25 }); // Three and a half tablespoons of sixteen: nearer to a quarter cup than a cook would count spoons.
+  expect(cupsOf(CUP * 0.218)).toEqual({ spoons: 3.5 });
   expect(cupsOf(CUP * 0.13)).toEqual({ spoons: 2 });
   expect(cupsOf(CUP / 16)).toEqual({ spoons: 1 });
   expect(cupsOf(CUP / 48)).toEqual({ teaspoons: 1 });
