@@ -25,11 +25,6 @@ export type ReportUnit =
   | 'dS/m' | 'mS/cm' | 'mmho/cm' | 'uS/cm' | 'mS/m' | 'pH' | 'index' | 'g/cm3'
   | 'lb/100sqft' | 'lb/1000sqft' | 'ton/acre' | 't/ha' | 'g/m2';
 
-/** Factors to mg/kg of what was printed; lb/acre is a lab's own doubling of ppm and is undone by it. */
-export const TO_MG_PER_KG: Partial<Record<ReportUnit, number>> = {
-  ppm: 1, 'mg/kg': 1, 'mg/100g': 10, 'lb/acre': 0.5, 'g/kg': 1000,
-};
-
 export const METHODS = [
   'mehlich-1', 'mehlich-3', 'olsen', 'bray-1', 'bray-2', 'morgan', 'modified-morgan', 'ammonium-acetate', 'ammonium-nitrate', 'cal', 'dl', 'colwell',
   'ab-dtpa', 'resin', 'al', 'egner-riehm', 'joret-hebert', 'dyer', 'cat', 'dtpa', 'edta', 'hot-water', 'water', 'cacl2', 'kcl', 'paste', '1:1', '1:2', '1:5', 'smp', 'sikora', 'moore-sikora', 'mehlich-buffer',

@@ -68,7 +68,9 @@ export function classify(report: Report, read: Read): Verdict[] {
   /** A head that is said to be unknown, in the words of the report, covers the whole column under it. */
   const heads = read.notices.filter((n) => n.code === 'column-unknown').map((n) => String(n.facts?.read));
   const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
-  const underUnknownHead = (t: Truth): boolean => t.printed.some((p) => p.startsWith('name ') && heads.some((h) => plain(h).includes(plain(p.slice(5))) || plain(p.slice(5)).includes(plain(h))));
+  const underUnknownHead = (t: Truth): boolean => t.printed.some((p) => p.startsWith('name ') && heads.some((h) => plain(h).includes(plain(p.slice(5))) || plain(p.slice(5)).includes(plain(h))
+    // Each row has a slip of its own, of which the head prints the first.
+    || (t.slip && plain(h).slice(0, 5) === plain(p.slice(5)).slice(0, 5))));
   const out: Verdict[] = [];
   for (const t of report.truths) {
     const fits = [...left].filter(({ got, sample }) => got.item === t.item && t.lines.includes(got.place.line) && (report.samples === 1 || samples.length !== report.samples || sample === t.sample));
