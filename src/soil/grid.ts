@@ -158,7 +158,7 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
 
 /** A cell under an item: a number, nothing, or a word for nothing found; a texture has words. */
 function isValueCell(text: string, head: string, w: Words): boolean {
-  return text === '' || /^[<>=~ ]*[-+]?[.\d]/.test(text) || /^(?:-+|\.|n\.?d\.?|n\.?n\.?|n\/a|tr\.?|tra[czk]\w*|spur\w*|not .*|nicht .*|no .*|non .*|nao .*|bdl|vestigios|index \d.*)$/i.test(text) || (w.names(head).some((n) => n.is.item === 'texture') && w.names(text).every((n) => /^(?:sand|silt|clay|texture)$/.test(n.is.item))) || w.ratings(text).length > 0;
+  return text === '' || /^[<>=~ ]*[-+]?[.\d]/.test(text) || /^(?:-+|\.|n\.?d\.?|n\.?n\.?|n\/a|tr\.?|tra[czk]\w*|spur\w*|not .*|nicht .*|no .*|non .*|nao .*|bdl|vestigios|index \d.*)$/i.test(text) || (w.names(head).some((n) => n.is.item === 'texture') && w.names(text).every((n) => /^(?:sand|silt|clay|texture)$/.test(n.is.item))) || w.ratings(text).length > 0 || (/^[-+\w.]{1,14}$/.test(text) && w.names(text).length === 0);
 }
 
 /** Columns told apart by a row below the names: a value column (unit or the name itself), then perhaps its class. */

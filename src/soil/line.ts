@@ -81,7 +81,7 @@ export function readLine(line: Line, context: Context): LineResult {
 
 /** "..., Zinko: 0.39 mg/kg" behind a reading: an unknown word with a number and a unit, near enough to a known name. */
 function slipsBeside(pieces: readonly Piece[], line: Line, { file, words: { language } }: Context): Notice[] {
-  return [pieces[0]!.prefix, ...pieces.map((p) => p.tokens)].flatMap((tokens) => chunks(tokens).flatMap((chunk): Notice[] => {
+  return [chunks(pieces[0]!.prefix, [[]]), ...pieces.map((p) => chunks(p.tokens, []))].flatMap((parts) => parts.flatMap((chunk): Notice[] => {
     const at = chunk.findIndex((t) => t.kind === 'number');
     const words = chunk.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'filler');
     if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || !chunk.slice(at + 1).every((t) => t.kind === 'unit' || t.kind === 'rating' || t.kind === 'class' || t.kind === 'filler') || (chunk.length > at + 1 ? false : (chunk[at] as Number_).sign === null)) return [];
@@ -92,8 +92,7 @@ function slipsBeside(pieces: readonly Piece[], line: Line, { file, words: { lang
 }
 
 /** What stands behind each separator or wide gap of a piece. */
-function chunks(tokens: readonly Token[]): Token[][] {
-  const out: Token[][] = [];
+function chunks(tokens: readonly Token[], out: Token[][]): Token[][] {
   let last = 0;
   tokens.forEach((t) => {
     if (t.kind === 'separator') out.push([]);

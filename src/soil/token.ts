@@ -34,7 +34,7 @@ const TRACE = /(?<![\p{L}\d])(?:traces?|undetectable|not detected|none detected|
 const LABELS: readonly (readonly [Label, RegExp])[] = [
   ['range', /\b(?:(?:guide|guideline|sufficiency|desired|normal|critical|reference) )?(?:range|target|goal|desired|ideal range|plage|fourchette|soll|sollbereich|intervallo|bereich|optimalbereich|zielbereich|faixa|limites?|sufficiency|guideline|reference|normal is|normal range|zielwert|sollwert|richtwert|referencia|rango|reference|obiettivo|faixa)s?\b/g],
   ['past', /\b(?:was|were|had been)\b/g],
-  ['index', /\b(?:index|indice)\b|(?<=[a-z])-a?i\d?(?![a-z\d])/g],
+  ['index', /\b(?:index|indice|fiv|fertility index value)\b|(?<=[a-z])-a?i\d?(?![a-z\d])/g],
   ['other', /\b(?:previous(?:ly)?|last (?:year|test|time)|before|old|in (?=\d{4}\b)|years? ago|vorjahr|anterior|antes|precedent|prima)\b|\+\/-|±/g],
 ];
 const SIGNS: readonly (readonly ['<' | '>', RegExp])[] = [['<', /(?:<=?|≤|\bless than|\bunder|\bbelow|\bmenos de|\bweniger als|\bunter|\bmoins de|\bmeno di|\binferior a) ?$/], ['>', /(?:>=?|≥|\bmore than|\bover|\bgreater than|\bmas de|\bmehr als|\buber) ?$/]];

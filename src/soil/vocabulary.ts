@@ -152,7 +152,7 @@ const UNITS_BY_START = byStart(UNIT_PATTERNS);
 const METHODS_BY_START = byStart(METHOD_PATTERNS);
 
 const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.|low|medium|high|optimum|optimal|adequate|sufficient|deficient|excessive|normal|average) )$/i;
-const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|(?:index|nach|by|mit|per|selon|por)\b|[<>]?\s*[\d.])|^  /i;
+const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|(?:index|fiv|nach|by|mit|per|selon|por)\b|[<>]?\s*[\d.])|^  /i;
 const BEFORE_NUMBER = /^\s*[:=]?\s*[<>]?\s*\.?\d/;
 
 /** "P Olsen: 31": a method right behind a symbol. */
@@ -224,7 +224,7 @@ const VALUE_LETTER = /[\d%)]([\s|]{0,24})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)]))/g
 const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', f: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
 
 /** A class by its letter alone, "38 mg/100 g D" or "hoch (D)": the end of a piece, and a value between the name and it ("Bor (B)" is a symbol). */
-const LONE_LETTER = /(?:[([]([A-F])[)\]]|(?<![\w(./-])([A-F]))(?=\s{0,24}(?:$|[|;,](?!\s{0,24}[<>]?\s?\d)|\(|  ))/g;
+const LONE_LETTER = /(?:[([]([A-F])[)\]]|(?<![\w(./-])([A-F]))(?=\s{0,24}(?:$|[|;,](?!\s{0,24}[<>]?\s?\d)|\(|  (?!\s{0,24}[<>]?\s?\d)))/g;
 
 export function findClasses(text: string, words: Words): Found<Rating>[] {
   const found = [...text.matchAll(LONE_LETTER)];

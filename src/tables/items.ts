@@ -26,7 +26,7 @@ export type ReportUnit =
   | 'lb/100sqft' | 'lb/1000sqft' | 'ton/acre' | 't/ha' | 'g/m2';
 
 export const METHODS = [
-  'mehlich-1', 'mehlich-3', 'olsen', 'bray-1', 'bray-2', 'morgan', 'modified-morgan', 'ammonium-acetate', 'ammonium-nitrate', 'cal', 'dl', 'colwell',
+  'mehlich-1', 'mehlich-3', 'mehlich-3-colorimetric', 'olsen', 'bray-1', 'bray-2', 'morgan', 'modified-morgan', 'ammonium-acetate', 'ammonium-nitrate', 'cal', 'dl', 'colwell',
   'ab-dtpa', 'resin', 'al', 'egner-riehm', 'joret-hebert', 'dyer', 'cat', 'dtpa', 'edta', 'hot-water', 'water', 'cacl2', 'kcl', 'paste', '1:1', '1:2', '1:5', 'smp', 'sikora', 'moore-sikora', 'mehlich-buffer',
   'modified-mehlich', 'adams-evans', 'woodruff', 'loi', 'walkley-black', 'dry-combustion', 'unknown',
 ] as const;

@@ -43,6 +43,8 @@ export const METHOD_PATTERNS: readonly (readonly [method: Method, starts: string
   ['modified-mehlich', 'm', '(?:modified|mod\\.?) ?mehlich(?: buffer)?(?![ -]?[123i])'],
   ['mehlich-buffer', 'm', 'mehlich(?: soil)? buffer'],
   // "dS m-1" and "Mg m-3" are units.
+  // Read by colour: lower than by plasma, and rated apart.
+  ['mehlich-3-colorimetric', 'm', '(?:mehlich[ -]?(?:3|iii)|m-?3|m-iii)[ ,(-]{1,3}colou?rimetric\\b'],
   ['mehlich-3', 'm', '(?:meh?lich(?: no\\.?)?[ -]?(?:3|iii)\\b|(?<![gt] ?/ ?)m3\\b|(?<!g[ .]?)m-3\\b|m-iii\\b)(?![.,]\\d)'],
   ['mehlich-1', 'm', '(?:meh?lich(?: no\\.?)?[ -]?(?:1|i)\\b|m1\\b|(?<![dmu]s[ .]?)m-1\\b)(?![.,]\\d)'],
   ['modified-morgan', 'm', '(?:(?:modified|mod\\.?) ?morgan(?:\'s)?|morgan modifi(?:e|cado)\\b)'],

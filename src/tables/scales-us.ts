@@ -17,7 +17,7 @@ const wa = (item: Item, method: Method, unit: Scale['unit'], low: number, from: 
   id: `washington.${item}${id}`, item, method, unit, ...state('washington', 'wa'), serves: 'fruit', cite: washington,
   bands: [
     below(under(low / 2), 'very-low'), below(under(low)), ...(from > low ? [below(under(from), 'medium')] : []), at(to),
-    ...(excessive === null || excessive === to ? [above(null)] : [above(excessive), above(null, 'very-high')]),
+    ...(excessive === null ? [above(null)] : excessive === to ? [above(null, 'very-high')] : [above(excessive), above(null, 'very-high')]),
   ],
 });
 const waSalts = (method: Method, fine: number, excessive: number): Scale => ({
@@ -34,7 +34,7 @@ const WASHINGTON: readonly Scale[] = [
   wa('zinc', 'dtpa', 'ppm', 0.25, 0.6, 1, null), wa('copper', 'dtpa', 'ppm', 0.1, 0.6, 1, 20),
   { id: 'washington.manganese', item: 'manganese', method: 'dtpa', unit: 'ppm', ...state('washington', 'wa'), serves: 'fruit', cite: washington, bands: [below(under(1)), at(5), above(50), above(null, 'very-high')] },
   { id: 'washington.iron', item: 'iron', method: 'dtpa', unit: 'ppm', ...state('washington', 'wa'), serves: 'fruit', cite: washington, bands: [below(4.5), at(null)] },
-  { id: 'washington.sodium', item: 'sodium', method: 'ammonium-acetate', unit: 'meq/100g', ...state('washington', 'wa'), serves: 'fruit', cite: washington, bands: [at(0.5), above(null)] },
+  { id: 'washington.sodium', item: 'sodium', method: 'ammonium-acetate', unit: 'meq/100g', ...state('washington', 'wa'), serves: 'fruit', cite: washington, bands: [at(0.5), above(null, 'very-high')] },
   // By calcium phosphate, for which the closed list of methods has no name.
   { ...wa('sulphur', 'unknown', 'ppm', 4, 9, 20, 20), method: 'any', homeOnly: true },
   waSalts('paste', 2.6, 4), waSalts('1:1', 0.5, 1), waSalts('1:2', 0.5, 1),
@@ -75,7 +75,7 @@ const umass = read('umass-sample-2014', 'optimum ranges, woody plants');
 const normal = read('umass-sample-2014', 'normal ranges');
 const ma = (item: Item, bands: readonly Band[], cite: Cite = umass): Scale => ({ id: `umass.${item}`, item, method: 'modified-morgan', unit: 'ppm', ...MA, serves: 'fruit', cite, bands });
 const maShare = (item: Item, low: number, high: number): Scale => ({
-  id: `umass.${item}`, item, method: 'any', unit: '%', ...MA, serves: 'fruit', cite: read('umass-sample-2014', 'base saturation'), bands: between(low, high),
+  id: `umass.${item}`, item, method: 'any', unit: '%', ...MA, serves: 'fruit', cite: read('umass-sample-2014', 'base saturation'), bands: [below(under(low / 2), 'very-low'), ...between(low, high)],
 });
 
 /** The states of the New England guide whose own laboratory has no table for woody plants here. */
@@ -154,7 +154,7 @@ const wisconsin = (low: number, optimum: number, high: number, mostHigh: number)
   [below(under(low), 'very-low'), below(under(optimum)), at(under(high)), above(mostHigh), above(null, 'very-high')];
 
 /** Edges in mg/dm3 of the index classes 10, 25, 50 and 100. High is enough there, and no more. */
-const northCarolina = (item: 'phosphorus' | 'potassium'): readonly Band[] => {
+const northCarolina = (item: 'phosphorus' | 'potassium' | 'manganese' | 'zinc' | 'copper' | 'sulphur'): readonly Band[] => {
   const edge = (index: number): number => index * NORTH_CAROLINA_INDEX[item]!.mgPerL;
   return [below(edge(10), 'very-low'), below(edge(25)), below(edge(50), 'medium'), at(edge(100), 'high'), above(null, 'very-high')];
 };
@@ -202,6 +202,8 @@ const RECALLED: readonly Scale[] = [
   ]),
   ...table('north-carolina', state('north carolina', 'nc'), 'general', recalled('north-carolina-circular-1', 'index classes in mg/dm3'), [
     { item: 'phosphorus', method: 'mehlich-3', unit: 'mg/L', bands: northCarolina('phosphorus') }, { item: 'potassium', method: 'mehlich-3', unit: 'mg/L', bands: northCarolina('potassium') },
+    { item: 'manganese', method: 'mehlich-3', unit: 'mg/L', bands: northCarolina('manganese') }, { item: 'zinc', method: 'mehlich-3', unit: 'mg/L', bands: northCarolina('zinc') },
+    { item: 'copper', method: 'mehlich-3', unit: 'mg/L', bands: northCarolina('copper') }, { item: 'sulphur', method: 'mehlich-3', unit: 'mg/L', bands: northCarolina('sulphur') },
   ]),
   // Demand level 2, which holds the stone fruits.
   ...table('wisconsin', state('wisconsin', 'wi'), 'fruit', recalled('wisconsin-a2809', 'demand level 2, Bray-1'), [

@@ -14,7 +14,7 @@ const avocado = (item: Item, method: Scale['method'], unit: Scale['unit'], bands
 });
 const NEW_ZEALAND: readonly Scale[] = [
   avocado('ph', 'any', 'pH', between(5.8, 6.4)), avocado('phosphorus', 'olsen', 'mg/L', range(50, null)), avocado('cec', 'any', 'meq/100g', range(20, null)),
-  avocado('saturation-k', 'any', '%', between(6, 10)), avocado('saturation-ca', 'any', '%', between(55, 65)), avocado('saturation-mg', 'any', '%', between(12, 15)),
+  avocado('base-saturation', 'any', '%', between(70, 90)), avocado('saturation-k', 'any', '%', between(6, 10)), avocado('saturation-ca', 'any', '%', between(55, 65)), avocado('saturation-mg', 'any', '%', between(12, 15)),
   avocado('zinc', 'mehlich-3', 'mg/L', between(5, 15)), avocado('boron', 'mehlich-3', 'mg/L', between(2, 6)),
 ];
 

@@ -70,7 +70,8 @@ describe('a report from Pennsylvania', () => {
     const { json } = await medlar(['read', 'soil/2025.txt', '--json'], { 'soil/2025.txt': TYPED });
     expect(json.questions).toEqual([]);
     expect(json.result.samples[0].readings.map((r: { item: string; value: number; unit: string; method: string | null }) => [r.item, r.value, r.unit, r.method])).toEqual([
-      ['ph', 6.4, 'pH', null], ['buffer-ph', 6.8, 'pH', 'mehlich-buffer'], ['phosphorus', 42, 'ppm', 'mehlich-3'], ['potassium', 180, 'ppm', 'mehlich-3'], ['magnesium', 231, 'ppm', expect.anything()], ['calcium', 1500, 'ppm', expect.anything()],
+      // Penn State measures pH in water (Agronomy Guide, soil test methods).
+      ['ph', 6.4, 'pH', 'water'], ['buffer-ph', 6.8, 'pH', 'mehlich-buffer'], ['phosphorus', 42, 'ppm', 'mehlich-3'], ['potassium', 180, 'ppm', 'mehlich-3'], ['magnesium', 231, 'ppm', expect.anything()], ['calcium', 1500, 'ppm', expect.anything()],
       ['organic-matter', 4.1, '%', null], ['cec', 12, 'meq/100g', null], ['texture', null, null, null], ['zinc', 4.3, 'ppm', null],
     ].map((r) => (r[0] === 'magnesium' || r[0] === 'calcium' ? [r[0], r[1], r[2], json.result.samples[0].readings.find((x: { item: string }) => x.item === r[0]).method] : r)));
     const again = await sit(['read', 'soil/2025.txt'], [], { 'soil/2025.txt': TYPED });

@@ -54,6 +54,7 @@ describe('convert', () => {
       else expect(() => convert(1, a, b)).toThrow(RangeError);
     }
   });
+  test('units of different kinds are both named', () => { expect(() => convert(1, 'lb', 'ft')).toThrow(/\blb\b.*\bft\b/); });
   test('by hand', () => {
     // 1 lb/1000 sq ft is 4.88 g/m2; 100 lb/acre is 112.1 kg/ha; 1 ha is 2.471 acres.
     expect(convert(1, 'lb/1000 sq ft', 'g/m2')).toBeCloseTo(4.882, 3);
@@ -77,6 +78,10 @@ describe('oxides, against figures in print', () => {
   test.each([['P2O5', 2.2913], ['K2O', 1.2046], ['MgO', 1.6583], ['CaO', 1.3992], ['SO3', 2.4971], ['NO3', 4.4266]] as const)('%s: x %f', (oxide, factor) => {
     expect(Math.abs(1 / ELEMENT_SHARE[oxide].share - factor)).toBeLessThan(1.5e-4);
   });
+  // Definition: the element that is not oxygen. Sodium: 2 × 22.990 of 2 × 22.990 + 15.999 (IUPAC).
+  test.each([['P2O5', 'P'], ['K2O', 'K'], ['MgO', 'Mg'], ['CaO', 'Ca'], ['Na2O', 'Na'], ['SO3', 'S'], ['SO4', 'S'], ['NO3', 'N'], ['PO4', 'P']] as const)('%s holds %s', (oxide, element) => { expect(ELEMENT_SHARE[oxide].element).toBe(element); });
+  test('every oxide is here', () => { expect(Object.keys(ELEMENT_SHARE).sort()).toEqual(['CaO', 'K2O', 'MgO', 'NO3', 'Na2O', 'P2O5', 'PO4', 'SO3', 'SO4'].sort()); });
+  test('Na2O', () => { expect(ELEMENT_SHARE.Na2O.share).toBeCloseTo(45.98 / 61.979, 9); });
   test('charge: 1 meq/100 g is 391 ppm K, 200 Ca, 121.5 Mg, 230 Na', () => {
     expect(MG_PER_CMOL.K).toBeCloseTo(390.98, 1);
     expect(MG_PER_CMOL.Ca).toBeCloseTo(200.39, 1);

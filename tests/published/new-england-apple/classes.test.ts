@@ -9,15 +9,15 @@ const source = {
   id: 'new-england-apple', title: 'Apples: nutrient management', publisher: 'New England Tree Fruit Management Guide', url: 'https://netreefruit.org/apples/nutrient-management', mark: 'read',
 } as const;
 const bearing = 'apple, planted 2015, 4 m across';
-const young = 'apple, planted 2025, 1 m across';
 
 published(source, () => {
-  for (const where of ['Massachusetts, US', 'Connecticut, US', 'Vermont, US']) {
+  // In Massachusetts the state lab's own ranges for woody plants lead. The row for trees that do not bear yet is not
+  // used: a sample may serve trees of any age.
+  for (const where of ['Connecticut, US', 'Vermont, US']) {
     expectClasses([
       { where, tree: bearing, item: 'phosphorus', line: 'Phosphorus # lb/acre Modified Morgan', classes: [['<9', null, 'below'], ['9', null, 'at']] },
       { where, tree: bearing, item: 'potassium', line: 'Potassium # lb/acre Modified Morgan', classes: [['<240', null, 'below'], ['240', null, 'at']] },
       { where, tree: bearing, item: 'ph', line: 'pH #', classes: [['5.8-5.9', null, 'below'], ['6.0-6.5', null, 'at'], ['6.6-6.9', null, 'above']] },
-      { where, tree: young, item: 'ph', line: 'pH #', classes: [['6.2-6.4', null, 'below'], ['6.5-7.0', null, 'at'], ['7.1-7.3', null, 'above']] },
     ]);
   }
 });
