@@ -25,7 +25,7 @@ export type Grid = {
 
 type Role = 'name' | 'value' | 'unit' | 'method' | 'low' | 'high' | 'range' | 'rating' | 'index' | 'skip';
 const ROLES: readonly (readonly [Role, RegExp])[] = [
-  ['range', /(?:\brange|bereich|\brango|intervall[oe]|plage|faixa|normale?s?|referencias?|reference|riferimento|souhaitable|ottimal[ei]|optimos|otimos|desejavel)\b/],
+  ['range', /(?:\bdesirable level|\brange|bereich|\brango|intervall[oe]|plage|faixa|normale?s?|referencias?|reference|riferimento|souhaitable|ottimal[ei]|optimos|otimos|desejavel)\b/],
   ['skip', /(?:\b(?:previous|precedente?|anterior|vorjahr|letzte[rs]?)\b|^(?:last|before|old|prior)(?: (?:result|value|test|year|time|reading|sample)s?)?$|^(?:previous|desired|target level|ideal|deviation|difference|change|% ?of|percent of|needed|required|vorjahr|anterior|laboratory|lab ?(?:no|id|number)|#|no\.?)\b)/],
   ['index', /\bind(?:ex|ices)$/],
   ['unit', /^(?:units?|einheit(?:en)?|unidad(?:es)?|unidade|unites?|unita|u\.?m\.?|masseinheit)(?: (?:of|di|de) (?:measure|misura|medida|mesure))?$/],
@@ -34,7 +34,7 @@ const ROLES: readonly (readonly [Role, RegExp])[] = [
   ['high', /^(?:high|max|maximum|massimo|maximo|maxi|to|upper(?: limit)?|bis)$/],
   ['range', /\b(?:range|optimum|optimal|optimo|target|guideline|sufficiency|normale?s?|rango|referencia|zielbereich|richtwert|zielwert|sollwert|faixa|intervall[oe]|adequate|souhaitable|ottimale|desejavel|seuils?)\b/],
   ['name', /^(?:test|nutrient|nutriment|nutriente|element|analysis|analyte|item|parameter|determinand|determination|measurement|parametro|parametre|determinacion|determinacao|determinazione|analisis|analise|analisi|analyse|elemento|symbol|nahrstoff|merkmal|untersuchung|property|characteristic|bestimmung|what)s?\b/],
-  ['value', /^(?:results?|values?|found|level found|level|reading|wert|messwert|ergebnis|gehalt|resultado|valor|resultat|valeur|risultato|valore|teneur|contenido|teor|your soil|this year|current|amount|concentration)s?\b/],
+  ['value', /^(?:results?|values?|found|level found|level|reading|wert|messwert|ergebnis|gehalt|resultado|valor|resultat|valeur|risultato|valore|teneur|contenido|teor|your (?:soil|value|result|level|test|sample)|this year|current|amount|concentration)s?\b/],
   ['rating', /^(?:rating|status|interpretation|interpretacion|interpretazione|comment|class|klasse|gehaltsklasse|versorgungsklasse|gehaltsstufe|stufe|bewertung|einstufung|beurteilung|calificacion|interpretacao|classe|nivel|valutazione|giudizio|appreciation|valoracion|evaluacion|evaluation|avaliacao|niveau|level)s?$/],
 ];
 
@@ -260,7 +260,9 @@ function rowOf(columns: readonly Column[], cells: readonly Cell[], by: Parting, 
       sample: head.text, line, lines: cell && (hasNumber(cell.text) || namesIn(name.text, w) > 0) ? [{ line, text: [name.text, text('method'), `${cell.text} ${text('unit')}`.trim()].filter(Boolean).join(' | '), start: cell.start, end: cell.end }] : [],
     }));
   }
-  const mark = columns.findIndex((c, i) => c.role === 'mark' && placed[i]?.text && /[x*#\d✓•■█]/i.test(placed[i].text));
+  // Limits of the classes stand in all these columns, a mark in one.
+  const marks = columns.filter((c, i) => c.role === 'mark' && placed[i]?.text && placed[i].text !== '-').length;
+  const mark = marks > 1 ? -1 : columns.findIndex((c, i) => c.role === 'mark' && placed[i]?.text && /[x*#\d✓•■█]/i.test(placed[i].text));
   const value = at('value') ?? (mark >= 0 && hasNumber(placed[mark]!.text) ? placed[mark] : undefined);
   const unit = columns.map((c) => c.head).filter((_, i) => columns[i]!.role === 'value' || i === 0).flatMap((h) => findUnits(h.text).slice(0, 1).map((u) => h.text.slice(u.start, u.end)))[0] ?? '';
   const own = findUnits(`${name.text} ${value?.text ?? ''}`).length > 0 || text('unit') !== '' || (value !== undefined && /^pH\b/.test(name.text));

@@ -50,6 +50,8 @@ const isGerman = (method: Method | null): boolean => method === 'cal' || method 
 const BULK: readonly string[] = ['calcium', 'magnesium', 'potassium'];
 /** "Raise pH to 6.5" is no reading. */
 const GOAL = /^(?:raise|lower|bring|increase|reduce|decrease|adjust|maintain|keep|aim|target|desired|optimal|ideal|anheben|subir|elevar|bajar|relever|aumentare|portare|corregir)$/;
+/** "Add lime if the pH is below 6" is no reading. */
+const CONDITION = /^(?:if|when|whenever|unless|until|wenn|falls|bei|si|cuando|lorsque|quand|se|quando)$/;
 /** Units of advice: an amount to bring out, never a content of the soil. */
 const RATES: readonly ReportUnit[] = ['lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2'];
 const takesClass = (item: Piece['item']): boolean => item === 'ph' || item === 'ph-salt' || item === 'lime' || (item !== 'ratio' && ELEMENT_OF[item] !== undefined);
@@ -63,10 +65,13 @@ export function readLine(line: Line, context: Context): LineResult {
   const pieces = cut(tokens, line.text.length);
   const labelled = SATURATION_LABEL.exec(line.text);
   const lead = leadOf(pieces, context);
+  const lost: Piece[] = [];
   for (const piece of pieces) {
     const below = labelled !== null && labelled.index < piece.start ? { ...lead, saturation: true } : lead;
+    const told = notices.length;
     const reading = readPiece(piece, line, below, notices);
     if (reading) readings.push(reading);
+    else if (notices.length === told && piece.tokens.some((t) => t.kind === 'unit')) lost.push(piece);
   }
   if (pieces.length === 0) {
     const slip = misspelt(tokens, line, context);
@@ -75,7 +80,7 @@ export function readLine(line: Line, context: Context): LineResult {
     const lost = unclear(pieces[0]!, line, context.file);
     if (lost) notices.push(lost);
   }
-  if (readings.length > 0) notices.push(...slipsBeside(pieces, line, context));
+  if (readings.length > 0) notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slipsBeside(pieces, line, context));
   return { readings, notices };
 }
 
@@ -141,6 +146,9 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     return null;
   }
   if (piece.item === 'ph' && piece.prefix.some((t) => t.kind === 'word' && GOAL.test(t.text))) return null;
+  if (piece.prefix.some((t) => t.kind === 'word' && CONDITION.test(t.text))) return null;
+  // "3 Mehlich buffer pH, 4 Summation of cations": footnotes.
+  if ((piece.item === 'ph' || piece.item === 'buffer-ph') && said.behind && value?.kind === 'number' && /^\d$/.test(value.printed) && piece.tokens.find((t) => t.kind !== 'filler')?.kind === 'separator') return null;
   if (said.start !== null && said.rating === 'optimum' && (value?.kind === 'between' || piece.item === 'ph')) return null;
   for (const part of value?.kind === 'between' ? [value.low, value.high] : value?.kind === 'number' ? [value.is] : []) {
     if (!('unclear' in part)) continue;
@@ -161,6 +169,7 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   if (number !== null && shaped.unit === null && said.behind) {
     const guess = suggest(said.behind.text, KNOWN_UNITS);
     if (guess.length > 0 && needsUnit(shaped.item)) notices.push(notice('unit-unknown', 'error', { read: said.behind.text, guess: guess.join(', ') }, place(said.behind)));
+    else if (piece.tokens.filter((t) => t.kind === 'word').length < 3) notices.push(notice('line-unclear', 'warning', { name: line.raw.slice(piece.start, value!.start).replace(/[\s:=|-]+$/, ''), read: printed(value!, line) }, place({ start: piece.start, end: value!.end })));
     return null;
   }
   const fault = number === null ? null : implausible(shaped.item, number, shaped.unit);

@@ -59,6 +59,8 @@ export function cut(tokens: readonly Token[], length: number): Piece[] {
   const before: Token[] = [];
   tokens.forEach((token, i) => {
     const last = drafts.at(-1);
+    const ofCec = token.kind === 'name' && token.is.item === 'cec' && last !== undefined && SATURATION_OF[last.names[0]!.item as Item] !== undefined && last.gap.some((t) => t.kind === 'unit' && t.is === '%') && !last.gap.some((t) => t.kind === 'separator') && last.gap.at(-1)?.kind === 'filler';
+    if (ofCec) return;
     if (token.kind === 'name' && !isTexture(last, token.is, tokens, i)) {
       const share = last && token.is.item === 'base-saturation' && last.gap.length === 0 && last.names.length === 1 ? SATURATION_OF[last.names[0]!.item as Item] : undefined;
       if (last && share) {
@@ -80,9 +82,10 @@ export function cut(tokens: readonly Token[], length: number): Piece[] {
     } else (last?.gap ?? before).push(token);
   });
   let prefix: Token[] = before;
+  const turned = turnedFrom(drafts, before);
   return drafts.map((draft, i) => {
     const next = drafts[i + 1];
-    const own = next ? ownCount(draft.gap, prefix) : draft.gap.length;
+    const own = !next ? draft.gap.length : i + 1 >= turned ? draft.gap.map((t) => t.kind).lastIndexOf('number') : ownCount(draft.gap, prefix);
     const mine = draft.gap.slice(0, own);
     const theirs = draft.gap.slice(own);
     const piece: Piece = {
@@ -97,6 +100,16 @@ export function cut(tokens: readonly Token[], length: number): Piece[] {
     return piece;
   });
 }
+
+/** From which name on numbers stand before their names: "62 % sand, 25 % silt, 13 % clay"; Infinity where they stand behind. */
+function turnedFrom(drafts: readonly Draft[], before: readonly Token[]): number {
+  if (drafts.length < 2 || has(drafts.at(-1)!.gap, 'number', 'between', 'group', 'trace')) return Infinity;
+  const at = drafts.findIndex((_, i) => leadsName(cellEnd(i === 0 ? before : drafts[i - 1]!.gap)));
+  const rest = drafts.slice(Math.max(0, at), -1);
+  return at >= 0 && at < drafts.length - 1 && rest.every((d) => d.gap.filter((t) => t.kind === 'number').length === 1 && leadsName(cellEnd(d.gap))) ? at : Infinity;
+}
+
+const cellEnd = (tokens: readonly Token[]): readonly Token[] => tokens.slice(tokens.map((t) => t.kind).lastIndexOf('separator') + 1);
 
 /** "(P)" after "Phosphorus": every name in the brackets is one of the same thing, and no number stands there. */
 function isAliasGroup(draft: Draft, group: Group): boolean {
@@ -171,7 +184,8 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
     } else if (t.kind === 'rating') {
       const after = next(i);
       const labels = t.is === 'optimum' && (after?.kind === 'between' || (after?.kind === 'number' && after.sign !== null) || (after?.kind === 'label' && after.is === 'range'));
-      if (labels) label = 'range';
+      if (t.is === 'optimum' && state.spare && state.value === null && after?.kind === 'number') label = null;
+      else if (labels) label = 'range';
       else state.rating ??= t.is;
     } else if (t.kind === 'label') {
       if (t.is === 'other' && state.value?.kind === 'number' && isOlder(tokens, i, state.value)) {
@@ -210,6 +224,13 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
       state.word = true;
     }
   });
+  // Several words in a row are the heads of a scale.
+  const solid = tokens.filter((t) => t.kind !== 'filler');
+  const row = solid.some((t, i) => {
+    const after = solid[i + 1];
+    return t.kind === 'rating' && after?.kind === 'rating' && after.is !== t.is;
+  });
+  if (row || new Set(tokens.flatMap((t) => (t.kind === 'rating' ? [t.is] : []))).size > 2) state.rating = null;
   if (state.value === null && state.carrier) {
     state.value = state.carrier.value;
     state.unit ??= state.carrier.unit;
@@ -235,7 +256,7 @@ function isOlder(tokens: readonly Token[], i: number, value: Number_): boolean {
   return between.every((t) => t.kind === 'unit' || t.kind === 'filler') && rest[0]?.kind === 'separator' && rest[1]?.kind === 'number';
 }
 
-type State = { value: Judged['value']; unit: (Token & { kind: 'unit' }) | null; methods: Method[]; rating: Rating | null; letter: Rating | null; range: Judged['range']; index: Number_ | null; carrier: { value: Judged['value']; unit: (Token & { kind: 'unit' }) | null } | null };
+type State = { value: Judged['value']; unit: (Token & { kind: 'unit' }) | null; methods: Method[]; rating: Rating | null; letter: Rating | null; range: Judged['range']; index: Number_ | null; second: Number_ | null; carrier: { value: Judged['value']; unit: (Token & { kind: 'unit' }) | null } | null };
 
 /** Brackets hold a unit, a method, a range, a word, an index, or the value itself; older values and chatter are passed over. */
 function inBrackets(group: Group, state: State, indexBeside: boolean): void {
@@ -246,7 +267,7 @@ function inBrackets(group: Group, state: State, indexBeside: boolean): void {
   const labelled = tokens.find((t) => t.kind === 'label');
   const worded = has(tokens, 'word');
   for (const t of tokens) {
-    if (t.kind === 'method') state.methods.push(t.is);
+    if (t.kind === 'method' && !(state.value !== null && numbers.length > 0)) state.methods.push(t.is);
     else if (t.kind === 'class') state.letter ??= t.is;
   }
   if (numbers.length === 0 && spans.length === 0) {
@@ -273,6 +294,7 @@ function inBrackets(group: Group, state: State, indexBeside: boolean): void {
     state.carrier ??= { value: first, unit };
     state.rating ??= tokens.find((t) => t.kind === 'rating')?.is ?? null;
   } else if (state.value !== null && indexBeside && tokens.length === 1) state.index ??= first;
+  else if (state.value !== null && unit !== null && state.unit?.is === '%' && unit.is !== '%') state.second ??= first;
 }
 
 /** "(low 0-20, medium 21-40, high over 40)": the class in which the value falls; null where the brackets hold no classes. */

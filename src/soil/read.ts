@@ -43,7 +43,7 @@ const SATURATION_HEADING = /\b(?:cation|base)\s+saturation\b|\bsaturation\s*%|%\
 /** Words of a German report, in which a lone letter A to E is a class. */
 const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
 /** Advice: amounts to bring out. Below such a heading no number is a content. */
-const ADVICE = /\b(?:recommend(?:ed|ations?|s)?|suggest(?:ed|ions?)|appl(?:y|ication rates?)|fertili[sz]er (?:needed|rates?|required|program)|nutrients? (?:needed|required)|amounts? to apply|to apply|dungeempfehlung|empfehlung(?:en)?|recomendacion(?:es)?|recomendacao|recomendacoes|abonado|conseils?|preconisations?|consigli(?:o)?|concimazione)\b/i;
+const ADVICE = /\b(?:removal|crop (?:need|removal|uptake)|nutrient advice|fertility guidelines|(?<=^\s*)(?:add|use|apply)\b|recommend(?:ed|ations?|s)?|suggest(?:ed|ions?)|appl(?:y|ication rates?)|fertili[sz]er (?:needed|rates?|required|program)|nutrients? (?:needed|required)|amounts? to apply|to apply|dungeempfehlung|empfehlung(?:en)?|recomendacion(?:es)?|recomendacao|recomendacoes|abonado|conseils?|preconisations?|consigli(?:o)?|concimazione)\b/i;
 /** The lab or state by which a grower answered for the methods. */
 const LAB = /^\s*lab(?:oratory)?\s*[:=]\s*(.{2,80})$/i;
 const RATE: readonly (ReportUnit | null)[] = ['lb/acre', 'kg/ha', 'lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2', null];

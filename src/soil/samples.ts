@@ -107,9 +107,9 @@ function keep(draft: Draft, reading: Reading, notices: Notice[]): void {
     draft.readings.push(reading);
   } else if (reading.value === null && !reading.below) {
     if (earlier.lab.rating === null) draft.readings[at] = { ...earlier, lab: { ...earlier.lab, rating: reading.lab.rating } };
-  } else if (earlier.value === null && !earlier.below) {
+  } else if (earlier.value === null && !earlier.below && reading.place.line - earlier.place.line < 3) {
     draft.readings[at] = { ...reading, lab: { rating: reading.lab.rating ?? earlier.lab.rating, range: reading.lab.range } };
-  } else if (earlier.value !== reading.value || earlier.unit !== reading.unit) {
+  } else if (earlier.value !== reading.value || earlier.unit !== reading.unit || (earlier.value === null && !earlier.below)) {
     notices.push(notice('reading-twice', 'error', { item: reading.item, first: earlier.asPrinted, line: earlier.place.line, second: reading.asPrinted }, reading.place));
   }
 }

@@ -38,8 +38,9 @@ const LABELS: readonly (readonly [Label, RegExp])[] = [
   ['other', /\b(?:previous(?:ly)?|last (?:year|test|time)|before|old|in (?=\d{4}\b)|years? ago|vorjahr|anterior|antes|precedent|prima)\b|\+\/-|±/g],
 ];
 const SIGNS: readonly (readonly ['<' | '>', RegExp])[] = [['<', /(?:<=?|≤|\bless than|\bunder|\bbelow|\bmenos de|\bweniger als|\bunter|\bmoins de|\bmeno di|\binferior a) ?$/], ['>', /(?:>=?|≥|\bmore than|\bover|\bgreater than|\bmas de|\bmehr als|\buber) ?$/]];
-const LONE = new RegExp(`(?<![a-z\\d.]|\\d,)(?<![a-z\\d]-)(?<minus>-(?=\\.?\\d))?(?<printed>${NUMBER})(?!\\d|[:/]\\d|[.,']\\d)`, 'g');
-const PAIR = new RegExp(`(?<![\\d.,a-z-])(${NUMBER})\\s{0,3}(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d)|ate\\b)\\s{0,3}(${NUMBER})(?!\\d|[:/]\\d|[.,']\\d)`, 'g');
+const NEGATED = /\b(?:not|neither|nor|never|nicht|kein\w{0,2}|weder|noch|sin|sem|nem|ne|pas|non|ni)\b[ a-z]{0,8}$/;
+const LONE = new RegExp(`(?<![a-z\\d.]|\\d,)(?<![a-z\\d]-)(?<minus>-(?=\\.?\\d))?(?<printed>\\d*\\.\\d+(?!\\d|[:/]\\d|\\.\\d)|${NUMBER}(?!\\d|[:/]\\d|[.,']\\d))(?!-\\d)`, 'g');
+const PAIR = new RegExp(`(?<![\\d.,a-z-])(${NUMBER})\\s{0,3}(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d)|ate\\b)\\s{0,3}(\\d*\\.\\d+(?!\\d|[:/]\\d|\\.\\d)|${NUMBER}(?!\\d|[:/]\\d|[.,']\\d))`, 'g');
 const GROUPS = /\(([^()]*)\)|\[([^\][]*)\]/g;
 /** A full stop before a capital parts sentences. */
 const STOP = /(?<=[a-z\d%)])(?<!\b(?:exch|avail|sat|org|ext|no|nr|cond|amm|est|tot))\.(?= +[A-Z])/gi;
@@ -96,7 +97,8 @@ function tokensOf(text: string, words: Words, style: Style, german: boolean): To
   };
   take('absent', ABSENT);
   take('trace', TRACE);
-  const ratings = words.ratings(rest).sort((a, b) => a.start - b.start);
+  // "not deficient", "neither low nor high" say nothing of a class.
+  const ratings = words.ratings(rest).filter((r) => !NEGATED.test(rest.slice(Math.max(0, r.start - 16), r.start))).sort((a, b) => a.start - b.start);
   tokens.push(...ratings.filter((r, i) => i === 0 || ratings[i - 1]!.end <= r.start).map((r) => ({ ...r, kind: 'rating' as const })));
   rest = blank(rest, ratings);
   const taken = covered(text.length, tokens);
@@ -131,9 +133,14 @@ function numbers(rest: string, style: Style, tokens: Token[], blankThousands: bo
   }
   for (const m of text.matchAll(PAIR)) {
     if (!free(m.index + m[0].length)) continue;
+    // A sampling depth is no range.
+    if (/^ ?(?:in\b|inch|cm\b|"|''|feet\b|ft\b)/.test(text.slice(m.index + m[0].length))) {
+      tokens.push({ kind: 'filler', start: m.index, end: m.index + m[0].length });
+      continue;
+    }
     tokens.push({ kind: 'between', start: m.index, end: m.index + m[0].length, printed: m[0], low: parseNumber(m[1]!, style), high: parseNumber(m[2]!, style) });
   }
-  text = blank(text, tokens.filter((t) => t.kind === 'between'));
+  text = blank(text, tokens.filter((t) => t.kind === 'between' || t.kind === 'filler'));
   for (const m of text.matchAll(LONE)) {
     const end = m.index + m[0].length;
     if (!free(end)) continue;

@@ -54,8 +54,7 @@ function endOf(word: string, text: string, i: number): number {
   for (let k = 0; k < word.length; k++) {
     if (text[at] !== word[k]) return -1;
     at++;
-    // A wide gap parts columns: no name reaches over it.
-    if (word[k] === ' ') while (text[at] === ' ' && text[at + 1] !== ' ') at++;
+    if (word[k] === ' ' && text[at] === ' ' && text[at + 1] !== ' ') at++;
   }
   return isWordAt(text, at - 1) && isWordAt(text, at) ? -1 : at;
 }
@@ -164,6 +163,8 @@ const startsWithUnit = (after: string): boolean => after.startsWith(' ') && find
 /** A symbol stands at the start of a piece, or right before a number. */
 function isSymbol(text: string, start: number, end: number): boolean {
   const after = text.slice(end, end + 40);
+  // "N.A." is no nitrogen.
+  if (/^\.[A-Za-z]/.test(after)) return false;
   // "P/Al ratio" names a ratio.
   if (text[start - 1] === '/' || (text[end] === '/' && /[A-Za-z]/.test(text[end + 1] ?? ''))) return false;
   // H alone is mostly the letter of "high".
@@ -220,7 +221,7 @@ export const findMethods = (text: string): Found<Method>[] => findPatterns(METHO
 
 /** German and Austrian classes A to E (some add F above it), and the letters of American labs that follow a value. */
 const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|versorgungsklasse|stufe|klasse|class)\s+([a-f])\b/gi;
-const VALUE_LETTER = /[\d%)]([\s|]{0,24})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)]))/gi;
+const VALUE_LETTER = /[\d%)]([\s|]{1,24})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)])|\s{2}|\s[A-Z])/gi;
 const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', f: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
 
 /** A class by its letter alone, "38 mg/100 g D" or "hoch (D)": the end of a piece, and a value between the name and it ("Bor (B)" is a symbol). */

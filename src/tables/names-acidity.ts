@@ -74,6 +74,7 @@ export const ACIDITY_NAMES: readonly NameSet[] = [
   { of: 'acidity', language: 'en', mark: 'read', at: 'north-carolina-report', exact: true, in: 'en', names: ['Ac'] },
   { of: 'acidity', language: 'en', mark: 'practice', names: ['neutralizable acidity', 'neutralisable acidity'] },
   { of: 'ph', language: 'en', mark: 'practice', names: ['alkaline at', 'acid at', 'acidic at'] },
+  { of: 'buffer-ph', language: 'en', mark: 'practice', names: ['buffer'] },
   { of: 'acidity', language: 'any', mark: 'practice', names: ['h+al', 'al+h', 'h + al', 'al + h'] },
   { of: 'acidity', language: 'es', mark: 'practice', names: ['acidez', 'acidez intercambiable', 'acidez de cambio', 'acidez potencial', 'acidez cambiable'] },
   { of: 'acidity', language: 'fr', mark: 'practice', names: ['acidité d\'échange', 'acidité échangeable', 'acidité potentielle'] },

@@ -49,7 +49,7 @@ export const METHOD_PATTERNS: readonly (readonly [method: Method, starts: string
   ['mehlich-1', 'm', '(?:meh?lich(?: no\\.?)?[ -]?(?:1|i)\\b|m1\\b|(?<![dmu]s[ .]?)m-1\\b)(?![.,]\\d)'],
   ['modified-morgan', 'm', '(?:(?:modified|mod\\.?) ?morgan(?:\'s)?|morgan modifi(?:e|cado)\\b)'],
   ['morgan', 'm', 'morgan(?:[\'’]s)?\\b'],
-  ['olsen', 'onbs', '(?:olsen(?:[ -]p\\b)?|nahco3(?:[ -]p\\b)?|bicarb(?:onate)?\\b|sodium bicarbonate\\b|bicarbonato (?:sodico|de sodio|di sodio)\\b|natriumbicarbonat\\b)'],
+  ['olsen', 'onbs', '(?:olsen(?:[ -]p\\b(?!\\.p))?|nahco3(?:[ -]p\\b)?|bicarb(?:onate)?\\b|sodium bicarbonate\\b|bicarbonato (?:sodico|de sodio|di sodio)\\b|natriumbicarbonat\\b)'],
   ['bray-2', 'bs', '(?:bray[ -]?(?:p-?)?(?:2|ii)\\b(?![.,]\\d)|strong bray\\b)'],
   ['bray-1', 'bw', '(?:bray(?:[ -](?:&|and|y|e)?[ ]?kurtz)?[ -]?(?:p-?)?(?:1|i)\\b(?![.,]\\d)|(?:weak )?bray(?:[ -](?:&|and|y|e)?[ ]?kurtz)?\\b)'],
   ['colwell', 'c', 'colwell\\b'],

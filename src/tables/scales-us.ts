@@ -174,6 +174,7 @@ const RECALLED: readonly Scale[] = [
   ]),
   ...table('iowa', state('iowa', 'ia'), 'field', recalled('iowa-pm1688', 'table 1'), [
     { item: 'phosphorus', method: 'mehlich-3', unit: 'ppm', bands: five(15, 25, 35, 45) }, { item: 'phosphorus', method: 'bray-1', unit: 'ppm', bands: five(10, 15, 20, 30) },
+    { id: 'iowa.phosphorus.colorimetric', item: 'phosphorus', method: 'mehlich-3-colorimetric', unit: 'ppm', bands: five(10, 15, 20, 30) },
     { item: 'phosphorus', method: 'olsen', unit: 'ppm', bands: five(6, 10, 14, 20) },
     { item: 'potassium', method: 'ammonium-acetate', unit: 'ppm', bands: five(120, 160, 200, 240) }, { item: 'potassium', method: 'mehlich-3', unit: 'ppm', bands: five(120, 160, 200, 240) },
   ]),

@@ -206,7 +206,7 @@ describe('units', () => {
 
 describe('methods', () => {
   const SPELT: readonly (readonly [Method, readonly string[]])[] = [
-    ['mehlich-1', ['mehlich 1', 'mehlich-1', 'mehlich i', 'mehlich no. 1', 'm1']], ['mehlich-3', ['mehlich 3', 'mehlich-iii', 'mehlich3', 'm-3', 'm3', 'm-iii']],
+    ['mehlich-1', ['mehlich 1', 'mehlich-1', 'mehlich i', 'mehlich no. 1', 'm1']], ['mehlich-3-colorimetric', ['mehlich 3 colorimetric', 'm3 (colorimetric']], ['mehlich-3', ['mehlich 3', 'mehlich-iii', 'mehlich3', 'm-3', 'm3', 'm-iii']],
     ['olsen', ['olsen', 'nahco3', 'bicarb', 'bicarbonate', 'sodium bicarbonate', 'bicarbonato sodico', 'bicarbonato de sodio']],
     ['bray-1', ['bray 1', 'bray-1', 'bray p1', 'bray i', 'weak bray', 'bray', 'bray-kurtz 1', 'bray y kurtz 1']], ['bray-2', ['bray 2', 'bray p2', 'bray ii', 'strong bray']],
     ['morgan', ['morgan', 'morgan\'s']], ['modified-morgan', ['modified morgan', 'mod. morgan', 'morgan modifie']], ['ab-dtpa', ['ab-dtpa']], ['dtpa', ['dtpa']], ['edta', ['edta']],
