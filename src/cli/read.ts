@@ -76,7 +76,7 @@ function answer(reports: readonly Report[], files: readonly string[], where: Hom
   const figures = collector(where.language, where.units);
   const text = [
     ...samples.map((s, i) => sampleText(s, questions, odd[i]!, where)),
-    ...(questions.length > 0 ? [questionList(questions, where.language), say(where.language, 'read', 'answers', { file: relative('', files[0] ?? ''), example: exampleAnswer(questions[0]!) })] : []),
+    ...(questions.length > 0 ? [questionList(questions, where.language), ...questions.filter((q) => q.choices.length > 0).slice(0, 1).map((q) => say(where.language, 'read', 'answers', { file: relative('', files[0] ?? ''), example: exampleAnswer(q) }))] : []),
     ...(samples.some((s) => s.rated.length > 0) ? [say(where.language, 'read', 'next')] : []),
   ].join('\n');
   return give({ command: 'read', result: readJson(samples, figures), figures: figures.all(), notices, questions, language: where.language, text: `${text}\n` }, options.json === true, io);

@@ -75,7 +75,7 @@ function questionBox(q: Question, i: number, ctx: Context, answer: (line: string
   // Words with hyphens are written apart in a report: "ammonium acetate".
   const line = (said: string): string => `${NAMES[q.about] ?? q.about.replaceAll('-', ' ')} ${what}: ${what === 'method' ? said.replaceAll('-', ' ') : said}`;
   return el('fieldset', { class: 'question' }, el('legend', {}, questionText(q, L)), el('p', { class: 'hint' }, say(L, 'ask', q.changes)),
-    el('p', { class: 'row' }, ...q.choices.map((c, k) => button(c, () => { answer(line(c)); }, { id: `answer-${i}-${k}` })), button(say(L, 'ask', 'dont-know'), () => { answer(line('unknown')); }, { id: `answer-${i}-unknown` })));
+    q.choices.length === 0 ? null : el('p', { class: 'row' }, ...q.choices.map((c, k) => button(c, () => { answer(line(c)); }, { id: `answer-${i}-${k}` })), button(say(L, 'ask', 'dont-know'), () => { answer(line('unknown')); }, { id: `answer-${i}-unknown` })));
 }
 
 function sampleBox(sample: Sample, questions: readonly Question[], ctx: Context): HTMLElement {
