@@ -202,6 +202,7 @@ function gridEvents(grid: Grid, header: Line, context: Context, notices: Notice[
   const own = grid.commas ? { ...context, style: 'point' as const, look: lookFor(context.words, 'point') } : context;
   const bySample = new Map<string | null, Event[]>();
   const unread: Event[] = [];
+  let last: Line | null = null;
   for (const row of grid.rows) {
     const list = bySample.get(row.sample) ?? [];
     bySample.set(row.sample, list);
@@ -220,15 +221,18 @@ function gridEvents(grid: Grid, header: Line, context: Context, notices: Notice[
       got += found.readings.length + found.notices.filter((n) => n.severity === 'error').length;
       list.push(...found.readings.map((r): Event => ({ kind: 'readings', readings: [{ ...r, asPrinted: row.lines.length > 1 ? row.line.raw.slice(piece.start, piece.end).trim() : row.line.raw.trim(), place }] })));
     }
-    if (got === 0) unread.push({ kind: 'unread', line: row.line.number, text: row.line.raw.trim() });
+    if (got === 0 && row.line !== last) unread.push({ kind: 'unread', line: row.line.number, text: row.line.raw.trim() });
+    last = row.line;
   }
-  const typed = (name: string): string => asTyped(name, grid.rows.map((r) => r.line).find((l) => l.text.includes(name)) ?? header);
-  const several = [...bySample.keys()].filter((k) => k !== null).length > 1;
+  const lineOf = new Map(grid.rows.flatMap((r) => (r.sample !== null && r.line.text.includes(r.sample) ? [[r.sample, r.line] as const] : [])));
+  const typed = (name: string): string => asTyped(name, lineOf.get(name) ?? header);
+  const named = [...bySample.keys()].filter((k) => k !== null).length;
+  const several = named > 1;
   const told = [...bySample].flatMap(([sample, readings]): Event[] => [
-    ...(sample !== null && (several || !/^\d*$/.test(sample)) && [...bySample.keys()].length > 0 && (several || grid.rows.length === 1) ? [{ kind: 'sample' as const, name: /^\d{1,2}$/.test(sample) ? `sample ${sample}` : typed(sample) }] : []),
+    ...(sample !== null && (several || !/^\d*$/.test(sample)) && (several || grid.rows.length === 1) ? [{ kind: 'sample' as const, name: /^\d{1,2}$/.test(sample) ? `sample ${sample}` : typed(sample) }] : []),
     ...readings,
   ]);
-  return [...told, ...unread.filter((u, i) => unread.findIndex((v) => v.kind === 'unread' && u.kind === 'unread' && v.line === u.line) === i)];
+  return [...told, ...unread];
 }
 
 function pairEvents(found: Pairs, context: Context, events: Event[], notices: Notice[], questions: Question[]): void {

@@ -69,7 +69,8 @@ function named(drafts: readonly Draft[], events: readonly Event[]): Draft[] {
 /** The readings from here to the next heading or sample. */
 function following(events: readonly Event[], from: number): Reading[] {
   const found: Reading[] = [];
-  for (const e of events.slice(from)) {
+  for (let i = from; i < events.length; i++) {
+    const e = events[i]!;
     if (e.kind === 'heading' || e.kind === 'sample') break;
     if (e.kind === 'readings') found.push(...e.readings);
   }
