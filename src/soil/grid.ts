@@ -84,18 +84,24 @@ export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | n
 /** A table of wide gaps may have bars in its rows. */
 const partedLike = (text: string, by: Parting): Parting => (by === ' ' && text.includes('|') ? '|' : by);
 
+/** The head that a cell stands under, or is nearest to. */
+function nearest(heads: readonly Cell[], cell: Cell): number {
+  let best = 0;
+  let reach = -Infinity;
+  heads.forEach((h, i) => {
+    const shared = Math.min(h.end, cell.end) - Math.max(h.start, cell.start);
+    if (shared > reach) [best, reach] = [i, shared];
+  });
+  return best;
+}
+
 /** A row's cells under the heads: by count where it fits, by place in a table of blanks. */
 function under(heads: readonly Cell[], cells: readonly Cell[], by: Parting): (Cell | undefined)[] | null {
   if (by !== ' ') return cells.length > heads.length + 1 || cells.length < 2 ? null : heads.map((_, i) => cells[i]);
   if (cells.length === heads.length) return [...cells];
   const out: (Cell | undefined)[] = heads.map(() => undefined);
   for (const cell of cells) {
-    let best = -1;
-    let reach = -Infinity;
-    heads.forEach((h, i) => {
-      const shared = Math.min(h.end, cell.end) - Math.max(h.start, cell.start);
-      if (shared > reach) [best, reach] = [i, shared];
-    });
+    const best = nearest(heads, cell);
     if (out[best]) return null;
     out[best] = cell;
   }
@@ -126,10 +132,19 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     if (isRule(text)) continue;
     const bare = blank(blank(text, findUnits(text)), findMethods(text));
     if (!text.trim() || hasNumber(blank(bare, w.names(bare)).replace(/100 ?g\b/g, '')) || findUnits(text).length + findMethods(text).length === 0) break;
-    const cells = cellsOf(text, partedLike(text, by));
+    const all = cellsOf(text, partedLike(text, by));
+    // "----- mmolc/dm3 -----" stands over several columns.
+    const wide = all.filter((c) => /^-{2,}.*-{2,}$/.test(c.text));
+    for (const c of wide) heads.forEach((h, i) => { if (Math.min(h.end, c.end) > Math.max(h.start, c.start)) extra[i] += ` ${c.text.replace(/-{2,}/g, '')}`; });
+    const cells = all.filter((c) => !wide.includes(c));
     const placed = under(heads, cells, by);
     if (cells.length > heads.length + 1 && findUnits(text).length > 0) kinds = cells;
-    else placed?.forEach((c, i) => { if (c) extra[i] += ` ${c.text}`; });
+    else if (placed) placed.forEach((c, i) => { if (c) extra[i] += ` ${c.text}`; });
+    else {
+      // Two cells under one head leave that head without; the others keep theirs.
+      const at = cells.map((c) => nearest(heads, c));
+      cells.forEach((c, k) => { if (at.filter((a) => a === at[k]).length === 1) extra[at[k]!] += ` ${c.text}`; });
+    }
   }
   const rows: Grid['rows'][number][] = [];
   for (; lines[next]; next++) {

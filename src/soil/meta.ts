@@ -66,6 +66,9 @@ export function metaOf(line: Line, dayFirst: boolean): Meta | null {
   if (day) return { taken: day };
   const depth = DEPTH.exec(text);
   if (depth) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
+  // "2024: pH 5.8, P 22 ppm": each year's test is a sample of its own.
+  const year = /^(\s*\(?((?:19|20)\d{2})\)?\s*[:-]\s*)(?=\S)/.exec(text);
+  if (year && findNames(text).some((n) => /\d/.test(text.slice(n.end)))) return { sample: year[2]!, rest: ' '.repeat(year[1]!.length) + text.slice(year[1]!.length) };
   const cells = text.split(text.includes('|') ? '|' : / {3,}/);
   const at = cells.findIndex((c) => SAMPLE.test(c));
   if (at < 0) return null;

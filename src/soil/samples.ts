@@ -20,6 +20,7 @@ const fresh = (name: string | null): Draft => ({ name: name ?? '', named: name !
 export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] {
   let draft = fresh(null);
   const drafts = [draft];
+  const byName = new Map<string, Draft>();
   const open = (name: string | null): void => {
     draft = fresh(name);
     drafts.push(draft);
@@ -27,8 +28,11 @@ export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] 
   events.forEach((event, i) => {
     switch (event.kind) {
       case 'sample':
-        if (!draft.named && draft.readings.every((r) => r.value === null)) [draft.name, draft.named] = [event.name, true];
+        // The same name again: a second table of the same samples.
+        if (byName.has(event.name)) draft = byName.get(event.name)!;
+        else if (!draft.named && draft.readings.every((r) => r.value === null)) [draft.name, draft.named] = [event.name, true];
         else open(event.name);
+        byName.set(event.name, draft);
         break;
       case 'heading':
         if (repeats(draft, following(events, i + 1))) open(event.name);
