@@ -1,17 +1,17 @@
 /**
  * The nearest known words to a mistyped one: optimal string alignment, where a swapped pair counts once.
- * At most three edits and more than 0.4 alike; ties are all given, sorted; nothing for a single letter.
+ * At most three edits, or `most`, and more than 0.4 alike; ties are all given, sorted; nothing for a single letter.
  */
-export function suggest(word: string, known: readonly string[]): string[] {
+export function suggest(word: string, known: readonly string[], most: 2 | 3 = 3): string[] {
   const typed = word.toLowerCase();
   if (typed.length < 2 || typed.length > 60) return [];
-  let best = 4;
+  let best = most + 1;
   let found: string[] = [];
   for (const candidate of known) {
     if (candidate.length < 2 || Math.abs(candidate.length - typed.length) > Math.min(3, best)) continue;
     const edits = distance(typed, candidate.toLowerCase());
     const longest = Math.max(typed.length, candidate.length);
-    if (edits > 3 || (longest - edits) / longest <= 0.4) continue;
+    if (edits > most || (longest - edits) / longest <= 0.4) continue;
     if (edits < best) [best, found] = [edits, [candidate]];
     else if (edits === best) found.push(candidate);
   }

@@ -55,7 +55,7 @@ const CONDITION = /^(?:if|when|whenever|unless|until|wenn|falls|bei|si|cuando|lo
 /** Units of advice: an amount to bring out, never a content of the soil. */
 const RATES: readonly ReportUnit[] = ['lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2'];
 const takesClass = (item: Piece['item']): boolean => item === 'ph' || item === 'ph-salt' || item === 'lime' || (item !== 'ratio' && ELEMENT_OF[item] !== undefined);
-const SATURATION_LABEL = /\b(?:cation|base) sat(?:uration|\.)|\bsaturation ?%|% ?saturation|basensattigung|saturacion de bases|saturation en bases|saturacao por bases/i;
+const SATURATION_LABEL = /\b(?:cation|base) sat(?:uration\b|\.|\b)|\bsaturation ?%|% ?saturation|basensattigung|saturacion de bases|saturation en bases|saturacao por bases/i;
 
 export function readLine(line: Line, context: Context): LineResult {
   const notices: Notice[] = [];
@@ -91,7 +91,7 @@ function slipsBeside(pieces: readonly Piece[], line: Line, { file, words: { lang
     const words = chunk.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'filler');
     if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || !chunk.slice(at + 1).every((t) => t.kind === 'unit' || t.kind === 'rating' || t.kind === 'class' || t.kind === 'filler') || (chunk.length > at + 1 ? false : (chunk[at] as Number_).sign === null)) return [];
     const read = line.text.slice(words[0]!.start, words.at(-1)!.end);
-    const guess = read.length < 4 ? [] : suggest(read, knownNames(language)).slice(0, 3);
+    const guess = read.length < 4 ? [] : suggest(read, knownNames(language), 2).slice(0, 3);
     return guess.length === 0 ? [] : [notice('name-unknown', 'error', { read, guess: guess.join(', ') }, spot(line, file, words[0]!.start, words.at(-1)!.end))];
   }));
 }
@@ -249,6 +249,8 @@ function shape(piece: Pick<Piece, 'item' | 'form' | 'method' | 'name'>, unit: Re
   // "Exchangeable sodium 0.2 cmol/kg" is a content; only a share is a saturation.
   if (piece.item === 'saturation-na' && (unit !== null ? unit !== '%' : piece.name === 'exchangeable sodium' && !context.saturation)) return { item: 'sodium', unit: unit ?? context.unit, form: null, method: method ?? context.method };
   if (piece.item === 'saturation-h' && unit !== null && unit !== '%') return { item: 'acidity', unit, form: null, method };
+  // Acidity in % is hydrogen's share of the exchange sites.
+  if (piece.item === 'acidity' && unit === '%') return { item: 'saturation-h', unit, form: null, method: null };
   if (piece.item.startsWith('saturation') || piece.item === 'base-saturation') return { item: piece.item, unit: '%', form: null, method: null };
   return {
     item: piece.item, form: piece.form, unit: unit ?? (element ? context.unit : null),
@@ -324,7 +326,7 @@ function misspelt(tokens: readonly Token[], line: Line, { file, words: { languag
   if (!/^\p{L}[\p{L}\d .-]{2,40}$/u.test(read)) return null;
   // Chatter with a number is no reading: a unit, a word of rating or a colon must say that one is meant.
   if (read.length < 4 || !(tokens.some((t) => t.kind === 'unit' || t.kind === 'rating') || /[:=] ?$/.test(line.text.slice(0, tokens[at]!.start)))) return null;
-  const guess = suggest(read, knownNames(language)).slice(0, 3);
+  const guess = suggest(read, knownNames(language), 2).slice(0, 3);
   if (guess.length === 0) return null;
   return notice('name-unknown', 'error', { read, guess: guess.join(', ') }, spot(line, file, words[0]!.start, words[0]!.start + read.length));
 }

@@ -36,7 +36,7 @@ function daysOf(text: string): string[] {
 }
 
 /** "campione prelevato il 2 dicembre 2025" in running text. */
-const TAKEN_WITHIN = /\b(?:tomada el|tomadas el|prelevato il|prelevati il|coletadas? em|colhidas? em|prelevee?s? (?:le|du)|probenahme am|entnommen am|gezogen am|sampled on|samples? taken(?: on)?|taken on)(?: ?\/ ?[a-z ]+)?[: ]+(\d{1,4}[./ -]{1,2}[a-z\d]{1,12}[./ ,-]{1,2}\d{2,4}|\d{1,2}\.? de [a-z]{3,12} de \d{4}|[a-z]{3,9} \d{1,2},? \d{4})/i;
+const TAKEN_WITHIN = /\b(?:tomada el|tomadas el|prelevato il|prelevati il|coletadas? em|colhidas? em|prelevee?s? (?:le|du)|probenahme am|entnommen am|gezogen am|date sampled|sampled(?: on)?|sample date|date taken|samples? taken(?: on)?|taken on|fecha de muestreo|data prelievo|date de prelevement)(?: ?\/ ?[a-z ]+)?[: ]+(\d{1,4}[./ -]{1,2}[a-z\d]{1,12}[./ ,-]{1,2}\d{2,4}|\d{1,2}\.? de [a-z]{3,12} de \d{4}|[a-z]{3,9} \d{1,2},? \d{4})/i;
 export function takenWithin(text: string, dayFirst: boolean): string | null {
   const days = daysOf(TAKEN_WITHIN.exec(text)?.[1] ?? '');
   return days.length === 2 && !dayFirst ? null : days.at(-1) ?? null;

@@ -72,7 +72,7 @@ export const ACIDITY_NAMES: readonly NameSet[] = [
   { of: 'acidity', language: 'en', mark: 'read', at: 'massachusetts-report', names: ['exch. acidity'] },
   { of: 'acidity', language: 'en', mark: 'practice', names: ['exchangeable acidity', 'exchange acidity', 'buffer acidity', 'reserve acidity', 'potential acidity', 'titratable acidity'] },
   { of: 'acidity', language: 'en', mark: 'read', at: 'north-carolina-report', exact: true, in: 'en', names: ['Ac'] },
-  { of: 'acidity', language: 'en', mark: 'practice', names: ['neutralizable acidity', 'neutralisable acidity'] },
+  { of: 'acidity', language: 'en', mark: 'practice', names: ['acidity', 'neutralizable acidity', 'neutralisable acidity'] },
   { of: 'ph', language: 'en', mark: 'practice', names: ['alkaline at', 'acid at', 'acidic at'] },
   { of: 'buffer-ph', language: 'en', mark: 'practice', names: ['buffer'] },
   { of: 'acidity', language: 'any', mark: 'practice', names: ['h+al', 'al+h', 'h + al', 'al + h'] },

@@ -5,7 +5,7 @@ export const SOIL_NAMES: readonly NameSet[] = [
   // Known so that their numbers are never taken for something else.
   { of: 'ratio', language: 'any', mark: 'practice', names: ['cadmium', 'cadmio', 'molybdenum', 'molybdän', 'molibdeno', 'molybdène', 'molibdênio', 'chloride', 'chlorid', 'chlorure', 'cloruro', 'cloreto', 'nickel', 'níquel', 'chromium', 'chrom', 'cromo', 'arsenic', 'arsen', 'arsénico', 'mercury', 'quecksilber', 'mercurio', 'selenium', 'cobalt', 'moisture', 'humedad', 'humidité', 'umidità', 'umidade', 'feuchte', 'dry matter', 'trockensubstanz', 'materia seca', 'matière sèche', 'sostanza secca', 'silicon', 'silicio', 'bicarbonate', 'sulphate', 'sulfate'] },
   { of: 'organic-matter', language: 'en', mark: 'read', at: 'massachusetts-report', names: ['soil organic matter'] },
-  { of: 'organic-matter', language: 'en', mark: 'practice', names: ['organic matter', 'organic material', 'organic content', 'som', 'humus', 'total organic matter'] },
+  { of: 'organic-matter', language: 'en', mark: 'practice', names: ['organic matter', 'org. matter', 'org matter', 'organic material', 'organic content', 'som', 'humus', 'total organic matter'] },
   { of: 'organic-matter', language: 'en', mark: 'practice', exact: true, names: ['OM', 'O.M.', 'OM%', '%OM'] },
   { of: 'organic-matter', language: 'es', mark: 'practice', names: ['materia orgánica', 'm. orgánica', 'mat. orgánica', 'materia orgánica oxidable', 'materia orgánica total', 'm.o.'] },
   { of: 'organic-matter', language: 'fr', mark: 'read', at: 'french-soil-chemistry', names: ['matières organiques', 'matière organique'] },
@@ -49,7 +49,7 @@ export const SOIL_NAMES: readonly NameSet[] = [
 
   // "Base saturation" and "Basensättigung" alone are headings of the shares below them.
   { of: 'base-saturation', language: 'en', mark: 'read', at: 'north-carolina-report', names: ['bs%', 'bs %', '%bs', '% bs'] },
-  { of: 'base-saturation', language: 'en', mark: 'practice', names: ['total base saturation', 'sum of bases saturation', 'base saturation', 'percent base saturation', '% base saturation'] },
+  { of: 'base-saturation', language: 'en', mark: 'practice', names: ['total base saturation', 'sum of bases saturation', 'base saturation', 'percent base saturation', '% base saturation', 'base sat', 'base sat.', '% base sat'] },
   { of: 'base-saturation', language: 'es', mark: 'practice', names: ['saturación de bases', 'porcentaje de saturación de bases', 'saturación por bases', 'saturación en bases'] },
   { of: 'base-saturation', language: 'fr', mark: 'read', at: 'french-soil-guide', names: ['taux de saturation'] },
   { of: 'base-saturation', language: 'fr', mark: 'practice', names: ['taux de saturation de la cec', 'saturation en bases', 's/t', 's/cec'] },
