@@ -79,7 +79,7 @@ const shop = z.strictObject({
 });
 
 const figure = z.strictObject({ value: z.number(), unit: z.string(), of: z.string(), step: z.string(), text: z.string(), from: z.array(id), cite });
-const envelope = (result: z.ZodType) => z.strictObject({
+const envelope = <T extends z.ZodType>(result: T) => z.strictObject({
   medlar: z.string(), schema: z.literal(1), command: z.string(), ok: z.boolean(), result: result.nullable(),
   questions: z.array(z.strictObject({ code: z.string(), text: z.string(), about: z.string(), choices: z.array(z.string()), changes: z.string() })),
   notices: z.array(z.strictObject({ code: z.string(), severity: z.enum(['error', 'warning', 'note']), text: z.string(), file: z.string().optional(), line: z.int().optional(), column: z.int().optional() })),

@@ -19,7 +19,7 @@ import { convert, UNITS } from '../units/units.ts';
 import type { Ground } from './content.ts';
 import { contentOf, densityOf, depthCmOf, inUnit, lab } from './content.ts';
 import { manganeseIndex } from './convert.ts';
-import { kindOf } from './kind.ts';
+import { kindOf } from './soil-kind.ts';
 import type { Heaviness } from './texture.ts';
 import { heavinessOf } from './texture.ts';
 

@@ -2,6 +2,8 @@
  * Tables: items down or across the page, samples down or across, parted by tabs, bars, commas or wide gaps.
  * Each row becomes one line for each value, in its own words, so that one reader serves all.
  */
+import type { Role } from '../tables/report-words.ts';
+import { ROLES } from '../tables/report-words.ts';
 import type { Line } from './text.ts';
 import type { Words } from './vocabulary.ts';
 import { blank, findMethods, findUnits } from './vocabulary.ts';
@@ -23,20 +25,6 @@ export type Grid = {
   readonly rows: readonly { readonly sample: string | null; readonly line: Line; readonly lines: readonly GridLine[] }[];
 };
 
-type Role = 'name' | 'value' | 'unit' | 'method' | 'low' | 'high' | 'range' | 'rating' | 'index' | 'skip';
-const ROLES: readonly (readonly [Role, RegExp])[] = [
-  ['range', /(?:\bdesirable level|\brange|bereich|\brango|intervall[oe]|plage|faixa|normale?s?|referencias?|reference|riferimento|souhaitable|ottimal[ei]|optimos|otimos|desejavel)\b/],
-  ['skip', /(?:\b(?:previous|precedente?|anterior|vorjahr|letzte[rs]?)\b|^(?:last|before|old|prior)(?: (?:result|value|test|year|time|reading|sample)s?)?$|^(?:previous|desired|target level|ideal|deviation|difference|change|% ?of|percent of|needed|required|vorjahr|anterior|laboratory|lab ?(?:no|id|number)|#|no\.?)\b)/],
-  ['index', /\bind(?:ex|ices)$/],
-  ['unit', /^(?:units?|einheit(?:en)?|unidad(?:es)?|unidade|unites?|unita|u\.?m\.?|masseinheit)(?: (?:of|di|de) (?:measure|misura|medida|mesure))?$/],
-  ['method', /^(?:method|extractant|extractor|extrator|extracteur|estraente|extraktionsmittel|extract|methode|metodo|procedure|verfahren|extraktion)s?$/],
-  ['low', /^(?:low|min|minimum|minimo|mini|from|lower(?: limit)?|von)$/],
-  ['high', /^(?:high|max|maximum|massimo|maximo|maxi|to|upper(?: limit)?|bis)$/],
-  ['range', /\b(?:range|optimum|optimal|optimo|target|guideline|sufficiency|normale?s?|rango|referencia|zielbereich|richtwert|zielwert|sollwert|faixa|intervall[oe]|adequate|souhaitable|ottimale|desejavel|seuils?)\b/],
-  ['name', /^(?:test|nutrient|nutriment|nutriente|element|analysis|analyte|item|parameter|determinand|determination|measurement|parametro|parametre|determinacion|determinacao|determinazione|analisis|analise|analisi|analyse|elemento|symbol|nahrstoff|merkmal|untersuchung|property|characteristic|bestimmung|what)s?\b/],
-  ['value', /^(?:results?|values?|found|level found|level|reading|wert|messwert|ergebnis|gehalt|resultado|valor|resultat|valeur|risultato|valore|teneur|contenido|teor|your (?:soil|value|result|level|test|sample)|this year|current|amount|concentration)s?\b/],
-  ['rating', /^(?:rating|status|interpretation|interpretacion|interpretazione|comment|class|klasse|gehaltsklasse|versorgungsklasse|gehaltsstufe|stufe|bewertung|einstufung|beurteilung|calificacion|interpretacao|classe|nivel|valutazione|giudizio|appreciation|valoracion|evaluacion|evaluation|avaliacao|niveau|level)s?$/],
-];
 
 export const isRule = (text: string): boolean => /^[\s|:+=-]+$/.test(text) && /[-=]/.test(text);
 const hasNumber = (text: string): boolean => /\d/.test(text);

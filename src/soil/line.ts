@@ -7,19 +7,23 @@ import type { Notice, Place } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
-import { BUFFERS, ELEMENT_OF, SATURATION_OF } from '../tables/items.ts';
+import { BUFFERS, ELEMENT_OF, RATES, SATURATION_OF } from '../tables/items.ts';
 import type { Rating } from '../tables/ratings.ts';
+import { CONDITION, GOAL, SATURATION } from '../tables/report-words.ts';
 import type { Oxide } from '../units/substance.ts';
 import type { Parsed, Style } from './number.ts';
-import type { Judged, Piece } from './piece.ts';
-import { cut, judge, leadsName } from './piece.ts';
+import type { Piece } from './cut.ts';
+import { cellEnd, cut, leadsName } from './cut.ts';
+import type { Judged } from './judge.ts';
+import { judge } from './judge.ts';
 import type { Range, Reading } from './reading.ts';
+import { misspelt, slipOf, slipsBeside, unclear } from './slip.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
-import type { Between, Look, Number_, Token } from './token.ts';
+import type { Between, Look, Numeral, Token } from './token.ts';
 import { valueOf } from './token.ts';
 import type { Words } from './vocabulary.ts';
-import { findMethods, knownNames, KNOWN_UNITS } from './vocabulary.ts';
+import { findMethods, KNOWN_UNITS } from './vocabulary.ts';
 
 /** What headings said about the lines below them. */
 export type Context = {
@@ -48,14 +52,7 @@ const FORMS: Readonly<Record<string, Oxide>> = { p2o5: 'P2O5', k2o: 'K2O', mgo: 
 const isGerman = (method: Method | null): boolean => method === 'cal' || method === 'dl' || method === 'cacl2';
 /** Items of hundreds and thousands of ppm: "2.405" of them is a thousand with a point. */
 const BULK: readonly string[] = ['calcium', 'magnesium', 'potassium'];
-/** "Raise pH to 6.5" is no reading. */
-const GOAL = /^(?:raise|lower|bring|increase|reduce|decrease|adjust|maintain|keep|aim|target|desired|optimal|ideal|anheben|subir|elevar|bajar|relever|aumentare|portare|corregir)$/;
-/** "Add lime if the pH is below 6" is no reading. */
-const CONDITION = /^(?:if|when|whenever|unless|until|wenn|falls|bei|si|cuando|lorsque|quand|se|quando)$/;
-/** Units of advice: an amount to bring out, never a content of the soil. */
-const RATES: readonly ReportUnit[] = ['lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2'];
 const takesClass = (item: Piece['item']): boolean => item === 'ph' || item === 'ph-salt' || item === 'lime' || (item !== 'ratio' && ELEMENT_OF[item] !== undefined);
-const SATURATION_LABEL = /\b(?:cation|base) sat(?:uration\b|\.|\b)|\bsaturation ?%|% ?saturation|basensattigung|saturacion de bases|saturation en bases|saturacao por bases/i;
 
 export function readLine(line: Line, context: Context): LineResult {
   const notices: Notice[] = [];
@@ -63,7 +60,7 @@ export function readLine(line: Line, context: Context): LineResult {
   const german = context.german || [context.method, ...findMethods(line.text).map((m) => m.is)].some(isGerman);
   const tokens = context.look(line.text, german);
   const pieces = cut(tokens, line.text.length);
-  const labelled = SATURATION_LABEL.exec(line.text);
+  const labelled = SATURATION.exec(line.text);
   const lead = leadOf(pieces, context);
   const lost: Piece[] = [];
   for (const piece of pieces) {
@@ -82,30 +79,6 @@ export function readLine(line: Line, context: Context): LineResult {
   }
   if (readings.length > 0) notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slipsBeside(pieces, line, context));
   return { readings, notices };
-}
-
-/** "..., Zinko: 0.39 mg/kg" behind a reading: an unknown word with a number and a unit, near enough to a known name. */
-function slipsBeside(pieces: readonly Piece[], line: Line, { file, words: { language } }: Context): Notice[] {
-  return [chunks(pieces[0]!.prefix, [[]]), ...pieces.map((p) => chunks(p.tokens, []))].flatMap((parts) => parts.flatMap((chunk): Notice[] => {
-    const at = chunk.findIndex((t) => t.kind === 'number');
-    const words = chunk.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'filler');
-    if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || !chunk.slice(at + 1).every((t) => t.kind === 'unit' || t.kind === 'rating' || t.kind === 'class' || t.kind === 'filler') || (chunk.length > at + 1 ? false : (chunk[at] as Number_).sign === null)) return [];
-    const read = line.text.slice(words[0]!.start, words.at(-1)!.end);
-    const guess = read.length < 4 ? [] : suggest(read, knownNames(language), 2).slice(0, 3);
-    return guess.length === 0 ? [] : [notice('name-unknown', 'error', { read, guess: guess.join(', ') }, spot(line, file, words[0]!.start, words.at(-1)!.end))];
-  }));
-}
-
-/** What stands behind each separator or wide gap of a piece. */
-function chunks(tokens: readonly Token[], out: Token[][]): Token[][] {
-  let last = 0;
-  tokens.forEach((t) => {
-    if (t.kind === 'separator') out.push([]);
-    else if (t.start - last > 2 && last > 0) out.push([t]);
-    else out.at(-1)?.push(t);
-    last = t.end;
-  });
-  return out;
 }
 
 /** "Micronutrients (DTPA, ppm): Zn 2.1; Mn 14.8": what stands before the first name holds for the whole line. */
@@ -133,23 +106,22 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     return null;
   }
   if (value ? said.odd !== null && said.odd.start < value.start && value.start > piece.start 
-    : said.unit !== null || piece.tokens.some((t) => t.kind === 'number' || (t.kind === 'word' && /^(?:[\d.].*\d|-?nan|-?inf(?:inity)?)$/i.test(t.text)))) return slipOf(piece, said, line, notices, place);
+    : said.unit !== null || piece.tokens.some((t) => t.kind === 'number' || (t.kind === 'word' && /^(?:[\d.].*\d|-?nan|-?inf(?:inity)?)$/i.test(t.text)))) {
+    const slip = slipOf(piece, said, line, context.file);
+    if (slip) notices.push(slip);
+    return null;
+  }
   // A number in brackets that could not be taken: the word alone would hide it.
   if (!value && piece.tokens.some((t) => t.kind === 'group' && t.tokens.some((u) => u.kind === 'number'))) return null;
   if (!value && (rating === null || said.odd !== null || (said.start !== null && !lastCell(piece.prefix).every((t) => t.kind === 'rating')))) return null;
 
-  // "Optimum pH 6.0 to 6.8" is a goal.
+  if (isNoReading(piece, said)) return null;
   // "Pottasium base saturation": the unknown word says whose.
   const before = piece.prefix.filter((t) => t.kind !== 'filler').at(-1);
   if (piece.item === 'base-saturation' && before?.kind === 'word' && piece.start - before.end < 2) {
     notices.push(notice('line-unclear', 'warning', { name: line.raw.slice(before.start, piece.start).trim(), read: value ? printed(value, line) : '' }, place({ start: before.start, end: piece.end })));
     return null;
   }
-  if (piece.item === 'ph' && piece.prefix.some((t) => t.kind === 'word' && GOAL.test(t.text))) return null;
-  if (piece.prefix.some((t) => t.kind === 'word' && CONDITION.test(t.text))) return null;
-  // "3 Mehlich buffer pH, 4 Summation of cations": footnotes.
-  if ((piece.item === 'ph' || piece.item === 'buffer-ph') && said.behind && value?.kind === 'number' && /^\d$/.test(value.printed) && piece.tokens.find((t) => t.kind !== 'filler')?.kind === 'separator') return null;
-  if (said.start !== null && said.rating === 'optimum' && (value?.kind === 'between' || piece.item === 'ph')) return null;
   for (const part of value?.kind === 'between' ? [value.low, value.high] : value?.kind === 'number' ? [value.is] : []) {
     if (!('unclear' in part)) continue;
     notices.push(notice('number-unclear', 'error', { read: printed(value!, line), a: part.unclear[0], b: part.unclear[1] }, place(value!)));
@@ -196,6 +168,18 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   };
 }
 
+/** Goals, conditions and footnotes, which look like readings. */
+function isNoReading(piece: Piece, said: Judged & { readonly start: number | null }): boolean {
+  const { value } = said;
+  const isPh = piece.item === 'ph' || piece.item === 'buffer-ph';
+  const prefixed = (words: RegExp): boolean => piece.prefix.some((t) => t.kind === 'word' && words.test(t.text));
+  // "Optimum pH 6.0 to 6.8".
+  if (said.start !== null && said.rating === 'optimum' && (value?.kind === 'between' || piece.item === 'ph')) return true;
+  if (prefixed(CONDITION) || (piece.item === 'ph' && prefixed(GOAL))) return true;
+  // "3 Mehlich buffer pH, 4 Summation of cations".
+  return isPh && said.behind !== null && value?.kind === 'number' && /^\d$/.test(value.printed) && piece.tokens.find((t) => t.kind !== 'filler')?.kind === 'separator';
+}
+
 const printed = (at: { start: number; end: number }, line: Line): string => line.text.slice(at.start, at.end).trim();
 const numberOf = (parsed: Parsed): number => valueOf(parsed) ?? ('unclear' in parsed ? parsed.unclear[0] : 0);
 
@@ -208,7 +192,7 @@ function withPrefix(prefix: readonly Token[], said: Judged, bare: boolean): Judg
   if (last?.kind === 'rating' && said.rating === null) return { ...own, rating: last.is, start: last.start };
   // "% Organic matter 3.7".
   if (last?.kind === 'unit' && said.unit === null && lead.length === 1) return { ...own, unit: last.is, unitAt: null };
-  const number = lead.find((t): t is Number_ => t.kind === 'number');
+  const number = lead.find((t): t is Numeral => t.kind === 'number');
   if (!bare || said.value !== null || !number || !leadsName(lead)) return own;
   const unit = lead.find((t): t is Token & { kind: 'unit' } => t.kind === 'unit') ?? null;
   // "Apply 40 lb/acre N" is advice.
@@ -216,7 +200,7 @@ function withPrefix(prefix: readonly Token[], said: Judged, bare: boolean): Judg
   return { ...own, value: number, unit: unit?.is ?? null, unitAt: unit, odd: null, start: number.start };
 }
 
-const lastCell = (tokens: readonly Token[]): readonly Token[] => tokens.slice(tokens.map((t) => t.kind).lastIndexOf('separator') + 1).filter((t) => t.kind !== 'filler');
+const lastCell = (tokens: readonly Token[]): readonly Token[] => cellEnd(tokens).filter((t) => t.kind !== 'filler');
 
 /** An index of a scale that the report itself names: Ireland's has its target at 3, the UK's at 2. */
 function indexWord(said: number | null, method: Method | null, context: Context): Rating | null {
@@ -280,53 +264,8 @@ function textureOf(piece: Piece, line: Line, place: Place): Reading | null {
 }
 
 /** The lab's range: a printed span beside the value, or a limit such as ">10" after it. */
-function rangeOf(range: Between | Number_ | null): Range | null {
+function rangeOf(range: Between | Numeral | null): Range | null {
   if (!range) return null;
   if (range.kind === 'between') return [numberOf(range.low), numberOf(range.high)];
   return range.sign === '<' ? [null, numberOf(range.is)] : [numberOf(range.is), null];
-}
-
-/** A name with a unit but no number that can be read: the odd word is pointed at. */
-function slipOf(piece: Piece, said: Judged, line: Line, notices: Notice[], place: (at: { start: number; end: number }) => Place): null {
-  const odd = piece.tokens.find((t) => !['filler', 'separator', 'unit', 'method', 'group'].includes(t.kind));
-  if (odd?.kind !== 'word' || piece.item === 'ratio' || piece.item === 'lime') return null;
-  const text = line.text.slice(odd.start, odd.end);
-  // "7.5ozs" is a number and a unit of advice; "4l" is a number misread.
-  const mixed = /\d/.test(text) && (!/^[\d.,]+\p{L}+$/u.test(text) || /^[\d.,]+[lIOoBSeE]$/.test(line.raw.slice(odd.start, odd.end)));
-  const spelt = /^\p{L}+$/u.test(text) && said.unitAt !== null && piece.tokens[piece.tokens.indexOf(odd) + 1] === said.unitAt;
-  const none = /^(?:-?inf(?:inity)?|nan)$/i.test(text);
-  if (mixed || spelt || none) notices.push(notice('not-a-number', 'error', { item: piece.item, read: text }, place(odd)));
-  return null;
-}
-
-/** More unknown words than these beside name and number are prose. */
-const ODD_WORDS = { withUnit: 3, bare: 1 } as const;
-
-/** A line that begins with a known name and holds a number, yet gave no reading: said, so that nothing is lost in silence. Advice and prose are not meant. */
-function unclear(piece: Piece, line: Line, file: string): Notice | null {
-  if (piece.item === 'ratio' || piece.item === 'lime' || piece.item === 'texture' || piece.item === 'lime-requirement') return null;
-  const flat = piece.tokens.flatMap((t) => (t.kind === 'group' ? t.tokens : [t]));
-  if (flat.some((t) => t.kind === 'absent' || (t.kind === 'unit' && RATES.includes(t.is)))) return null;
-  const units = flat.filter((t) => t.kind === 'unit');
-  const methodDigit = units.length > 0 ? [...line.text.slice(piece.start, piece.end).matchAll(/(?<![\p{L}\d.,:])\d+(?:\.\d+)?(?!:)/gu)][0] : undefined;
-  const number = flat.find((t) => t.kind === 'number' || t.kind === 'between') ?? (methodDigit ? { start: piece.start + methodDigit.index, end: piece.start + methodDigit.index + methodDigit[0].length } : undefined);
-  if (!number || !piece.prefix.every((t) => t.kind === 'filler' || t.kind === 'separator' || t.kind === 'method' || t.kind === 'unit')) return null;
-  const odd = flat.filter((t) => t.kind === 'word' && /\p{L}{2,}/u.test(t.text));
-  if (odd.length > (units.length > 0 ? ODD_WORDS.withUnit : ODD_WORDS.bare)) return null;
-  const nameEnd = piece.tokens[0]?.start ?? piece.end;
-  return notice('line-unclear', 'warning', { name: line.raw.slice(piece.start, nameEnd).replace(/[\s:=|-]+$/, ''), read: line.text.slice(number.start, number.end) }, spot(line, file, piece.start, number.end));
-}
-
-/** A line such as "Phosphorous 42 ppm": an unknown word where a name belongs. */
-function misspelt(tokens: readonly Token[], line: Line, { file, words: { language } }: Context): Notice | null {
-  const at = tokens.findIndex((t) => t.kind === 'number');
-  const words = tokens.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'separator');
-  if (words.length === 0 || words.length > 6 || words[0]!.start > 2 || !words.every((t) => t.kind === 'word' || t.kind === 'filler') || !words.some((t) => t.kind === 'word')) return null;
-  const read = line.text.slice(words[0]!.start, words.at(-1)!.end).replace(/\s+/g, ' ').replace(/[\s:=|(-]+$/, '').trim();
-  if (!/^\p{L}[\p{L}\d .-]{2,40}$/u.test(read)) return null;
-  // Chatter with a number is no reading: a unit, a word of rating or a colon must say that one is meant.
-  if (read.length < 4 || !(tokens.some((t) => t.kind === 'unit' || t.kind === 'rating') || /[:=] ?$/.test(line.text.slice(0, tokens[at]!.start)))) return null;
-  const guess = suggest(read, knownNames(language), 2).slice(0, 3);
-  if (guess.length === 0) return null;
-  return notice('name-unknown', 'error', { read, guess: guess.join(', ') }, spot(line, file, words[0]!.start, words[0]!.start + read.length));
 }

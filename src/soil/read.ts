@@ -1,36 +1,37 @@
 /**
  * A soil report as the lab printed it or as copied by hand → its samples, in stages: lines, lines put together (join),
- * what each says (meta, grid, pairs, line), samples (samples), questions (questions).
+ * what each says (meta, heading, grid and pairs by blocks, line), samples (samples), questions (questions).
  * Any text gives a result; nothing is corrected silently; a line that makes no reading is listed as unread.
  */
-import type { Notice, Place, Question } from '../reason/notice.ts';
+import type { Notice, Question } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
-import { ELEMENT_OF } from '../tables/items.ts';
+import { ELEMENT_OF, RATES } from '../tables/items.ts';
 import { labMethods } from '../tables/labs.ts';
-import type { Grid } from './grid.ts';
+import { ADVICE, GERMAN } from '../tables/report-words.ts';
+import { gridEvents, pairEvents } from './blocks.ts';
+import { kindOfText, repairedText } from './decode.ts';
 import { isRule, readGrid } from './grid.ts';
+import { headingOf, toldMethods } from './heading.ts';
 import { joined } from './join.ts';
 import type { Keys } from './keys.ts';
 import { keysOf, signOf } from './keys.ts';
-import { kindOfLines, strangerNotice } from './kind.ts';
+import { kindOfLines, strangerNotice } from './report-kind.ts';
 import type { Context } from './line.ts';
 import { readLine } from './line.ts';
 import type { Answer } from './meta.ts';
 import { answerOf, asTyped, dateTwoWays, metaOf, takenWithin } from './meta.ts';
 import { styleOf } from './number.ts';
-import type { Pairs } from './pairs.ts';
 import { pairsAt } from './pairs.ts';
-import { kindOfText, repairedText } from './decode.ts';
 import { asked } from './questions.ts';
 import type { Reading, Sample, Unread } from './reading.ts';
 import type { Draft, Event } from './samples.ts';
 import { samplesOf } from './samples.ts';
 import type { Line } from './text.ts';
 import { LARGEST_REPORT, linesOf, LONGEST_LINE, spot } from './text.ts';
-import type { Words } from './vocabulary.ts';
 import { lookFor } from './token.ts';
-import { blank, findMethods, findUnits, languageOf, wordsOf } from './vocabulary.ts';
+import type { Words } from './vocabulary.ts';
+import { languageOf, wordsOf } from './vocabulary.ts';
 
 export type Report = {
   readonly samples: readonly Sample[];
@@ -38,15 +39,10 @@ export type Report = {
   readonly questions: readonly Question[];
 };
 
-const HEADING_WORDS = /^(?:[\s:;,.()/|&-]|\b(?:extract(?:able|ion|ant|ed)?|method|methods|results?|in|units?|by|using|with|methode|verfahren|nach|all|values?|nutrients?|soil|test|analysis|available|exchangeable|major|minor|macronutrients|micronutrients|are|given|as|for|the|cations?|anions?|base|saturation|percent|%)\b)*$/i;
-const SATURATION_HEADING = /\b(?:cation|base)\s+saturation\b|\bsaturation\s*%|%\s*saturation|basensattigung/i;
-/** Words of a German report, in which a lone letter A to E is a class. */
-const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
-/** Advice: amounts to bring out. Below such a heading no number is a content. */
-const ADVICE = /\b(?:removal|crop (?:need|removal|uptake)|nutrient advice|fertility guidelines|(?<=^\s*)(?:add|use|apply)\b|recommend(?:ed|ations?|s)?|suggest(?:ed|ions?)|appl(?:y|ication rates?)|fertili[sz]er (?:needed|rates?|required|program)|nutrients? (?:needed|required)|amounts? to apply|to apply|dungeempfehlung|empfehlung(?:en)?|recomendacion(?:es)?|recomendacao|recomendacoes|abonado|conseils?|preconisations?|consigli(?:o)?|concimazione)\b/i;
 /** The lab or state by which a grower answered for the methods. */
 const LAB = /^\s*lab(?:oratory)?\s*[:=]\s*(.{2,80})$/i;
-const RATE: readonly (ReportUnit | null)[] = ['lb/acre', 'kg/ha', 'lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2', null];
+/** Units in which advice is given, and none; pounds an acre may be a content too. */
+const OF_ADVICE: readonly (ReportUnit | null)[] = [...RATES, 'lb/acre', 'kg/ha', null];
 
 /** Reads a report. `file` names it in notices. Never throws on any text. */
 export function readReport(text: string, file: string): Report {
@@ -142,7 +138,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     }
     const pairs = pairsAt(lines, i, first.look);
     if (pairs) {
-      pairEvents(pairs, context, events, notices, questions);
+      pairEvents(pairs, context, events, questions);
       i += pairs.length - 1;
       continue;
     }
@@ -150,7 +146,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (day) events.push({ kind: 'taken', is: day, weak: true });
     const found = readLine(line, context);
     const kept = advice || ADVICE.test(line.text) ? found.readings.filter((r) => !isAdvice(r, line, advice)) : found.readings;
-    if (kept.some((r) => !RATE.includes(r.unit))) advice = false;
+    if (kept.some((r) => !OF_ADVICE.includes(r.unit))) advice = false;
     if (kept.length < found.readings.length && kept.length === 0) {
       unread(line);
       continue;
@@ -172,7 +168,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
 
 /** Below a heading of advice, or behind a word of advice, a rate or a bare number is an amount to bring out; a lime need is kept. */
 function isAdvice(r: Reading, line: Line, below: boolean): boolean {
-  if (!RATE.includes(r.unit) || r.item === 'lime-requirement' || (!ELEMENT_OF[r.item] && r.item !== 'carbonate')) return false;
+  if (!OF_ADVICE.includes(r.unit) || r.item === 'lime-requirement' || (!ELEMENT_OF[r.item] && r.item !== 'carbonate')) return false;
   const at = ADVICE.exec(line.text)?.index;
   return below || (at !== undefined && (line.parts !== undefined || at < r.place.column));
 }
@@ -194,89 +190,6 @@ function titleOf(line: Line, below: Line | undefined): string | null {
   const underlined = below !== undefined && isRule(below.text) && !below.text.includes('|');
   if (!underlined && !/:$/.test(text) && !/#\s?\d{1,3}\s*:?$/.test(text) && !/^#{1,6}\s/.test(text) && !(text.split(/\s+/).length <= 5 && !/[.,!?]$/.test(text) && !/\d{3}/.test(text))) return ADVICE.test(line.text) && text.split(/\s+/).length < 12 && !/[.!?]$/.test(text) ? text : null;
   return asTyped(text, line).replace(/^#{1,6}\s+/, '').replace(/\s*:$/, '');
-}
-
-/** The rows of a table, each value read as a line of its own and placed at its cell. */
-function gridEvents(grid: Grid, header: Line, context: Context, notices: Notice[], dayFirst: boolean): Event[] {
-  const { file } = context;
-  const own = grid.commas ? { ...context, style: 'point' as const, look: lookFor(context.words, 'point') } : context;
-  const bySample = new Map<string | null, Event[]>();
-  const unread: Event[] = [];
-  let last: Line | null = null;
-  for (const row of grid.rows) {
-    const list = bySample.get(row.sample) ?? [];
-    bySample.set(row.sample, list);
-    let got = 0;
-    for (const piece of row.lines) {
-      const place = spot(row.line, file, piece.start, piece.end);
-      const text = piece.text.slice(0, LONGEST_LINE);
-      const meta = metaOf({ number: row.line.number, raw: text, text }, dayFirst);
-      if (meta?.taken) {
-        list.push({ kind: 'taken', is: meta.taken, weak: false });
-        got++;
-        continue;
-      }
-      const found = readLine({ number: row.line.number, raw: text, text }, own);
-      notices.push(...found.notices.map((n) => ({ ...n, place })));
-      got += found.readings.length + found.notices.filter((n) => n.severity === 'error').length;
-      list.push(...found.readings.map((r): Event => ({ kind: 'readings', readings: [{ ...r, asPrinted: row.lines.length > 1 ? row.line.raw.slice(piece.start, piece.end).trim() : row.line.raw.trim(), place }] })));
-    }
-    if (got === 0 && row.line !== last) unread.push({ kind: 'unread', line: row.line.number, text: row.line.raw.trim() });
-    last = row.line;
-  }
-  const lineOf = new Map(grid.rows.flatMap((r) => (r.sample !== null && r.line.text.includes(r.sample) ? [[r.sample, r.line] as const] : [])));
-  const typed = (name: string): string => asTyped(name, lineOf.get(name) ?? header);
-  const named = [...bySample.keys()].filter((k) => k !== null).length;
-  const several = named > 1;
-  const told = [...bySample].flatMap(([sample, readings]): Event[] => [
-    ...(sample !== null && (several || !/^\d*$/.test(sample)) && (several || grid.rows.length === 1) ? [{ kind: 'sample' as const, name: /^\d{1,2}$/.test(sample) ? `sample ${sample}` : typed(sample) }] : []),
-    ...readings,
-  ]);
-  return [...told, ...unread];
-}
-
-function pairEvents(found: Pairs, context: Context, events: Event[], notices: Notice[], questions: Question[]): void {
-  const read = found.pairs?.map(({ name, value }) => ({ value, result: readLine({ number: value.number, raw: value.raw, text: `${name.text.trim()} | ${value.text.trim()}` }, found.headings.reduce((c, h) => headingOf(h, c) ?? c, context)) }));
-  if (read?.every(({ result }) => result.readings.length === 1 && result.notices.length === 0)) {
-    for (const { value, result } of read) {
-      const place = spot(value, context.file, 0, value.raw.length);
-      events.push({ kind: 'readings', readings: result.readings.map((r) => ({ ...r, place })) });
-    }
-    return;
-  }
-  const place: Place = spot(found.first, context.file, 0, found.first.raw.length);
-  questions.push({ code: 'layout-unclear', about: 'layout', facts: { line: found.first.number, sample: '', read: found.first.raw.trim(), item: 'layout' }, choices: [], changes: 'changes-p-and-k', place });
-  for (const line of [...found.lines].sort((a, b) => a.number - b.number)) events.push({ kind: 'unread', line: line.number, text: line.raw.trim() });
-  void notices;
-}
-
-/** "P2O5 und K2O nach CAL, Mg nach CaCl2": a title that says the methods of the lines below. */
-function toldMethods(line: Line, context: Context): Context {
-  const tokens = context.look(line.text);
-  if (tokens.some((t) => t.kind === 'number' || t.kind === 'between') || !tokens.some((t) => t.kind === 'method')) return context;
-  const methods = new Map(context.methods);
-  let waiting: Item[] = [];
-  for (const t of tokens) {
-    if (t.kind === 'name' && t.is.item !== 'ratio' && t.is.item !== 'lime') waiting.push(t.is.item);
-    else if (t.kind === 'method' && waiting.length > 0) {
-      for (const item of waiting) methods.set(item, t.is);
-      waiting = [];
-    }
-  }
-  return { ...context, methods };
-}
-
-/** A line that only says by which method, in which unit or of what the lines below it are. */
-function headingOf(line: Line, context: Context): Context | null {
-  const text = line.text;
-  if (context.words.names(text).some((n) => n.is.item !== 'base-saturation' && n.is.item !== 'ratio')) return SATURATION_HEADING.test(text) && !/\d/.test(text) ? { ...context, saturation: true } : null;
-  const methods = findMethods(text);
-  const units = findUnits(blank(text, methods));
-  const rest = blank(blank(text, methods), units);
-  if (/\d/.test(rest) || !HEADING_WORDS.test(rest)) return null;
-  if (SATURATION_HEADING.test(text)) return { ...context, saturation: true };
-  if (methods.length === 0 && units.length === 0) return null;
-  return { ...context, saturation: false, method: methods[0]?.is ?? context.method, unit: units[0]?.is ?? context.unit };
 }
 
 function refuse(text: string, file: string): Notice | null {

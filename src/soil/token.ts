@@ -2,17 +2,18 @@
  * One prepared line → its parts, left to right: names, numbers, units, methods, rating words, labels, brackets.
  * Each part says where it stands, so that a fault is named there. What is none of these is a word.
  */
+import { FILLERS } from '../tables/fillers.ts';
 import type { Method, ReportUnit } from '../tables/items.ts';
 import type { Name } from '../tables/names.ts';
-import { FILLERS } from '../tables/fillers.ts';
 import type { Rating } from '../tables/ratings.ts';
+import type { Label } from '../tables/report-words.ts';
+import { ABSENT, LABELS, NEGATED, SIGNS, TRACE } from '../tables/report-words.ts';
 import type { Parsed, Style } from './number.ts';
 import { NUMBER, parseNumber } from './number.ts';
 import type { Span, Words } from './vocabulary.ts';
-import { blank, covered, findClasses, findMethods, findUnits } from './vocabulary.ts';
+import { blank, covered, findClasses, findMethods, findUnits, lower } from './vocabulary.ts';
 
-export type Label = 'range' | 'other' | 'past' | 'index';
-export type Number_ = Span & { readonly kind: 'number'; readonly printed: string; readonly is: Parsed; readonly sign: '<' | '>' | null; readonly minus: boolean };
+export type Numeral = Span & { readonly kind: 'number'; readonly printed: string; readonly is: Parsed; readonly sign: '<' | '>' | null; readonly minus: boolean };
 export type Between = Span & { readonly kind: 'between'; readonly printed: string; readonly low: Parsed; readonly high: Parsed };
 export type Group = Span & { readonly kind: 'group'; readonly tokens: readonly Token[] };
 export type Token =
@@ -26,19 +27,9 @@ export type Token =
   | (Span & { readonly kind: 'label'; readonly is: Label })
   | (Span & { readonly kind: 'trace' | 'absent' | 'separator' | 'filler' })
   | (Span & { readonly kind: 'word'; readonly text: string })
-  | Number_ | Between | Group;
+  | Numeral | Between | Group;
 
 const DATE = /(?<![\d.,])\b(?:\d{1,4}([/.-])\d{1,2}\1\d{2,4}|\d{1,2}:\d{2})\b/g;
-const ABSENT = /\b(?:(?:this value )?(?:was |is )?not (?:requested|tested|determined|analy[sz]ed|measured|reported|run)|n\/a|no data|nicht (?:untersucht|bestimmt)|no (?:solicitado|determinado|analizado)|non (?:demande|determine|analyse|richiesto|determinato)|nao (?:solicitado|determinado))\b/g;
-const TRACE = /(?<![\p{L}\d])(?:traces?|undetectable|not detected|none detected|below detection(?: limit)?|bdl|nd|n\.d\.|tr\.|trazas|traccia|tracce|tracos?|vestigios|spuren?|no detectable|nicht feststellbar|non rilevabile|non detectable|nao detectavel|indetectable|trazas|no detectado|nicht nachweisbar|n\.n\.|non detecte|non rilevato|nao detectado)(?![\p{L}])/gu;
-const LABELS: readonly (readonly [Label, RegExp])[] = [
-  ['range', /\b(?:(?:guide|guideline|sufficiency|desired|normal|critical|reference) )?(?:range|target|goal|desired|ideal range|plage|fourchette|soll|sollbereich|intervallo|bereich|optimalbereich|zielbereich|faixa|limites?|sufficiency|guideline|reference|normal is|normal range|zielwert|sollwert|richtwert|referencia|rango|reference|obiettivo|faixa)s?\b/g],
-  ['past', /\b(?:was|were|had been)\b/g],
-  ['index', /\b(?:index|indice|fiv|fertility index value)\b|(?<=[a-z])-a?i\d?(?![a-z\d])/g],
-  ['other', /\b(?:previous(?:ly)?|last (?:year|test|time)|before|old|in (?=\d{4}\b)|years? ago|vorjahr|anterior|antes|precedent|prima)\b|\+\/-|±/g],
-];
-const SIGNS: readonly (readonly ['<' | '>', RegExp])[] = [['<', /(?:<=?|≤|\bless than|\bunder|\bbelow|\bmenos de|\bweniger als|\bunter|\bmoins de|\bmeno di|\binferior a) ?$/], ['>', /(?:>=?|≥|\bmore than|\bover|\bgreater than|\bmas de|\bmehr als|\buber) ?$/]];
-const NEGATED = /\b(?:not|neither|nor|never|nicht|kein\w{0,2}|weder|noch|sin|sem|nem|ne|pas|non|ni)\b[ a-z]{0,8}$/;
 const LONE = new RegExp(`(?<![a-z\\d.]|\\d,)(?<![a-z\\d]-)(?<minus>-(?=\\.?\\d))?(?<printed>\\d*\\.\\d+(?!\\d|[:/]\\d|\\.\\d)|${NUMBER}(?!\\d|[:/]\\d|[.,']\\d))(?!-\\d)`, 'g');
 const PAIR = new RegExp(`(?<![\\d.,a-z-])(${NUMBER})\\s{0,3}(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d)|ate\\b)\\s{0,3}(\\d*\\.\\d+(?!\\d|[:/]\\d|\\.\\d)|${NUMBER}(?!\\d|[:/]\\d|[.,']\\d))`, 'g');
 const GROUPS = /\(([^()]*)\)|\[([^\][]*)\]/g;
@@ -46,10 +37,6 @@ const GROUPS = /\(([^()]*)\)|\[([^\][]*)\]/g;
 const STOP = /(?<=[a-z\d%)])(?<!\b(?:exch|avail|sat|org|ext|no|nr|cond|amm|est|tot))\.(?= +[A-Z])/gi;
 const PIECES = /[\p{L}\p{N}#%&@$€£'’./\\-]*[\p{L}\p{N}#%&@$€£]|[,;|]| {2,}/gu;
 
-const lower = (text: string): string => {
-  const small = text.toLowerCase();
-  return small.length === text.length ? small : text.replace(/[A-Z]/g, (c) => c.toLowerCase());
-};
 const matches = (text: string, pattern: RegExp): Span[] => [...text.matchAll(pattern)].map((m) => ({ start: m.index, end: m.index + m[0].length }));
 
 /** Finds the tokens of a line, each line once. `german`: a lone letter A to E is a class. */

@@ -2,7 +2,7 @@
 import type { Method, ReportUnit } from '../tables/items.ts';
 import { METHODS } from '../tables/items.ts';
 import type { Language } from '../tables/name-set.ts';
-import { LANGUAGES } from '../tables/name-set.ts';
+import { LANGUAGES, unaccented } from '../tables/name-set.ts';
 import type { Name } from '../tables/names.ts';
 import { INDEX_NAMES, NAMES, NAMES_BY_LANGUAGE } from '../tables/names.ts';
 import { RATING_SETS, RATING_WORDS, RATING_WORDS_BY_LANGUAGE } from '../tables/rating-words.ts';
@@ -12,11 +12,8 @@ import type { Rating } from '../tables/ratings.ts';
 export type Span = { readonly start: number; readonly end: number };
 export type Found<T> = Span & { readonly is: T };
 
-/** Lines lose their accents before they are matched, and so do the names. */
-const unaccented = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '');
-
 /** Lower case that keeps every offset: a letter whose small form is longer stays as it is. */
-function lower(text: string): string {
+export function lower(text: string): string {
   const small = text.toLowerCase();
   return small.length === text.length ? small : text.replace(/[A-Z]/g, (c) => c.toLowerCase());
 }

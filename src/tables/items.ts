@@ -25,6 +25,9 @@ export type ReportUnit =
   | 'dS/m' | 'mS/cm' | 'mmho/cm' | 'uS/cm' | 'mS/m' | 'pH' | 'index' | 'g/cm3'
   | 'lb/100sqft' | 'lb/1000sqft' | 'ton/acre' | 't/ha' | 'g/m2';
 
+/** Units of advice: an amount to bring out, never a content of the soil. */
+export const RATES: readonly ReportUnit[] = ['lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2'];
+
 export const METHODS = [
   'mehlich-1', 'mehlich-3', 'mehlich-3-colorimetric', 'olsen', 'bray-1', 'bray-2', 'morgan', 'modified-morgan', 'ammonium-acetate', 'ammonium-nitrate', 'cal', 'dl', 'colwell',
   'ab-dtpa', 'resin', 'al', 'egner-riehm', 'joret-hebert', 'dyer', 'cat', 'dtpa', 'edta', 'hot-water', 'water', 'cacl2', 'kcl', 'paste', '1:1', '1:2', '1:5', 'smp', 'sikora', 'moore-sikora', 'mehlich-buffer',

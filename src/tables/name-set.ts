@@ -33,3 +33,6 @@ export type NameSet = WordSet & {
   readonly index?: true;
   readonly names: readonly string[];
 };
+
+/** Without its accents, as a report is matched. */
+export const unaccented = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '');

@@ -8,6 +8,7 @@
 import type { Oxide } from '../units/substance.ts';
 import type { Method } from './items.ts';
 import type { Language, Named, NameSet } from './name-set.ts';
+import { unaccented } from './name-set.ts';
 import { ACIDITY_NAMES } from './names-acidity.ts';
 import { MAJOR_NAMES } from './names-major.ts';
 import { MINOR_NAMES } from './names-minor.ts';
@@ -33,13 +34,11 @@ export type Name = {
 
 export const NAME_SETS: readonly NameSet[] = [...ACIDITY_NAMES, ...SOIL_NAMES, ...MAJOR_NAMES, ...MINOR_NAMES, ...NAME_SLIPS];
 
-const bare = (name: string): string => name.normalize('NFD').replace(/\p{M}/gu, '');
-
 /** Every name of the sets once, with all its languages. */
 function flat(sets: readonly NameSet[]): Name[] {
   const names = new Map<string, Name>();
   for (const { of, form, method, exact, slip, index, in: only, language, names: listed } of sets) for (const name of listed) {
-    const key = `${exact ? name : bare(name)}|${only ?? ''}`;
+    const key = `${exact ? name : unaccented(name)}|${only ?? ''}`;
     const before = names.get(key);
     const languages = [...(before?.languages ?? []), ...(language === 'any' || before?.languages.includes(language) ? [] : [language])];
     names.set(key, before ? { ...before, languages } : {

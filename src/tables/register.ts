@@ -15,6 +15,7 @@ import * as labs from './labs.ts';
 import * as lime from './lime.ts';
 import * as limits from './limits.ts';
 import * as materials from './materials.ts';
+import { unaccented } from './name-set.ts';
 import { NAMES } from './names.ts';
 import * as nitrogen from './nitrogen.ts';
 import * as phRanges from './ph-ranges.ts';
@@ -204,8 +205,6 @@ const LANGUAGES: Readonly<Record<string, readonly string[]>> = {
   Polish: ['fosfor', 'potas', 'magnez', 'wapń', 'niski', 'wysoki'], Portuguese: ['fósforo', 'potássio', 'magnésio', 'cálcio', 'baixo', 'alto'],
 };
 
-/** A report is matched without its accents. */
-const unaccented = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '');
 
 /** `countries`: codes such as GB that a place can name. */
 export function coverage(countries: readonly string[]): Coverage {

@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { kindOf } from '../../src/soil/kind.ts';
+import { kindOf } from '../../src/soil/report-kind.ts';
 import { both, GOOD } from './hold.ts';
 
 const OTHERS: readonly (readonly [name: string, kind: string, text: string, word: string])[] = [

@@ -23,7 +23,7 @@ test('of several crops each its own; none where no range is held', async () => {
 });
 test('the lab’s own range is used where there is no other', async () => {
   const { json } = await medlar(['read', '-', '--json'], {}, 'Leaf analysis report\nNitrogen 2.2 %\nPotassium 1.5 %\nCalcium 0.4 % (0.8-1.6)\n');
-  expect(json.result.samples[0].readings.find((r: any) => r.item === 'calcium')).toMatchObject({ target: 'below', rating: 'low' });
+  expect(json.result.samples[0].readings.find((r: { item: string }) => r.item === 'calcium')).toMatchObject({ target: 'below', rating: 'low' });
 });
 test('under soil it is a mistake at its place, and no soil', async () => {
   const files = { 'orchard.yaml': orchard('  A: apple, planted 2015, 12 ft across, bank\n', 'soil:\n  bank: leaf.txt\n'), 'leaf.txt': LEAF };

@@ -1,13 +1,16 @@
 // What `medlar read` says of a rating: near, whose table, where lab and table differ; as text and as data.
 import { expect, test } from 'vitest';
+import { ANSWERS } from '../../src/json/schemas.ts';
+import type { Answer } from '../medlar.ts';
 import { medlar } from '../medlar.ts';
 
 const folder = (where: string): Record<string, string> =>
   ({ 'orchard.yaml': `orchard: Cross\nwhere: ${where}\nbud-break: 12 April\nfirst-frost: 12 October\ntrees:\n  Gate plum: plum, planted 2015, 4 m across\n` });
-const read = async (where: string, report: string): Promise<{ text: string; readings: any[]; notices: any[] }> => {
+type Readings = NonNullable<ReturnType<typeof ANSWERS.read.parse>['result']>['samples'][number]['readings'];
+const read = async (where: string, report: string): Promise<{ text: string; readings: Readings; notices: Answer['notices'] }> => {
   const [plain, data] = [await medlar(['read', '-'], folder(where), report), await medlar(['read', '-', '--json'], folder(where), report)];
   expect([plain.code, data.code]).toEqual([0, 0]);
-  return { text: plain.stdout + plain.stderr, readings: data.json.result.samples[0].readings as any[], notices: data.json.notices };
+  return { text: plain.stdout + plain.stderr, readings: ANSWERS.read.parse(data.json).result!.samples[0]!.readings, notices: data.json.notices };
 };
 
 // Washington EM119E: potassium optimal from 150 to 250 ppm; a lab repeats K within 10 % (memory).
@@ -21,7 +24,7 @@ test('the lab’s word is used, and the table beside it named', async () => {
   const { text, readings, notices } = await read('Washington, US', 'Potassium 200 ppm ammonium acetate High\n');
   expect(readings[0]).toMatchObject({ rating: 'high', target: 'above', ours: { rating: 'optimum', target: 'at' } });
   expect(notices.filter((n) => n.code === 'rating-differs')).toMatchObject([{ severity: 'warning', line: 1 }]);
-  expect(notices[0].text).toBe('K: the lab says high; the table of Washington State University for this method says enough (its target is 150-250 ppm). The lab\'s word is used.');
+  expect(notices[0]!.text).toBe('K: the lab says high; the table of Washington State University for this method says enough (its target is 150-250 ppm). The lab\'s word is used.');
   expect(text).toContain('The lab\'s word is used.');
 });
 
@@ -41,12 +44,12 @@ test('values by volume without a density: one note a sample, shown and counted',
   const dense = await read('Ohio, US', 'Calcium 20 mmolc/dm3\nMagnesium 8 mmolc/dm3\nDensity 1.2 g/cm3\n');
   expect(dense.notices.filter((n) => n.code === 'density-missing')).toEqual([]);
   // 20 mmolc of calcium are 20 × 20.04 mg in a litre, which weighs 1.2 kg.
-  expect(dense.readings[0].mgPerKg).toBeCloseTo((20 * 20.04) / 1.2, 0);
+  expect(dense.readings[0]!.mgPerKg).toBeCloseTo((20 * 20.04) / 1.2, 0);
 });
 
 test('a field table and a recalled one say so', async () => {
   const ohio = await read('Ohio, US', 'Phosphorus 40 ppm Mehlich 3\n');
-  expect(ohio.readings[0].ours).toMatchObject({ scale: 'tri-state.phosphorus', field: true, cite: { source: 'tri-state-2020', mark: 'read' } });
+  expect(ohio.readings[0]!.ours).toMatchObject({ scale: 'tri-state.phosphorus', field: true, cite: { source: 'tri-state-2020', mark: 'read' } });
   expect(ohio.text).toContain(', for field crops)');
   const iowa = await read('Iowa, US', 'Phosphorus 18 ppm Bray 1\n');
   expect(iowa.readings[0]).toMatchObject({ rating: 'optimum', ratingCite: { source: 'iowa-pm1688', mark: 'memory' } });

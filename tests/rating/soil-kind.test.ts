@@ -1,7 +1,7 @@
 // The soil's kind for rating scales, from the report's words and letters. Words: the classes' names in their languages; a sandy clay loam counts
 // with the clay loams (tables/scale.ts). German letters: VDLUFA's groups (read). Shares: the American triangle.
 import { expect, test } from 'vitest';
-import { kindOf } from '../../src/rating/kind.ts';
+import { kindOf } from '../../src/rating/soil-kind.ts';
 import type { Reading } from '../../src/soil/reading.ts';
 import { FINER_WORDS, TEXTURE_WORDS, VDLUFA_GROUPS } from '../../src/tables/texture.ts';
 import { made } from '../rating-units/made.ts';

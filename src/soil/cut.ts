@@ -1,0 +1,144 @@
+/** The tokens of a line, cut into pieces at its names: what belongs to which name. */
+import type { Item, Method } from '../tables/items.ts';
+import { SATURATION_OF } from '../tables/items.ts';
+import type { Name } from '../tables/names.ts';
+import type { Oxide } from '../units/substance.ts';
+import type { Group, Token } from './token.ts';
+
+export type Piece = {
+  readonly item: Item | 'ratio' | 'lime';
+  /** The first name as the tables have it. */
+  readonly name: string;
+  /** The name says that its number is an index. */
+  readonly index: boolean;
+  readonly form: Oxide | null;
+  readonly method: Method | null;
+  /** Where its first name starts, and where what belongs to it ends. */
+  readonly start: number;
+  readonly end: number;
+  /** What stands right before the name: a word of rating, a method, a number. */
+  readonly prefix: readonly Token[];
+  readonly tokens: readonly Token[];
+};
+
+type Draft = { names: Name[]; start: number; end: number; inside: Token[]; gap: Token[] };
+
+export const has = (tokens: readonly Token[], ...kinds: Token['kind'][]): boolean => tokens.some((t) => kinds.includes(t.kind));
+export const isNumber = (t: Token): boolean => t.kind === 'number' || t.kind === 'between';
+
+/** Two names of one thing side by side: "Phosphorus (P)", "Potash | K2O"; "Nitrogen (NO3-N)" is nitrate. */
+function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boolean {
+  if (!gap.every((t) => t.kind === 'filler' || t.kind === 'separator' || t.kind === 'method')) return false;
+  if (a.item === b.item) return gap.length < 4;
+  return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && (b.item === 'carbonate' || b.item === 'ph')));
+}
+
+/** "44.3 ppm NO3": the form in which the value before it is told. */
+function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): boolean {
+  const own = after.find((t) => t.kind === 'name' || isNumber(t));
+  if (own && isNumber(own)) return false;
+  const solid = draft.gap.filter((t) => t.kind !== 'filler');
+  return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && (solid.at(-1)?.kind === 'unit' ? isNumber(solid.at(-2) ?? solid.at(-1)!) : name.method !== undefined && solid.length > 0 && isNumber(solid.at(-1)!));
+}
+
+/** "Texture: sand" names no sand; "sand 40 %" does. */
+const isTexture = (last: Draft | undefined, name: Name, tokens: readonly Token[], i: number): boolean =>
+  last?.names[0]!.item === 'texture' && /^(?:sand|silt|clay)$/.test(name.item) && !numberNext(tokens, i);
+
+/** A number before the next name. */
+function numberNext(tokens: readonly Token[], i: number): boolean {
+  const next = tokens.slice(i + 1, i + 5).find((t) => isNumber(t) || t.kind === 'name' || t.kind === 'word');
+  return next !== undefined && isNumber(next);
+}
+
+/** Cuts the tokens of a line at its names. */
+export function cut(tokens: readonly Token[], length: number): Piece[] {
+  const drafts: Draft[] = [];
+  const before: Token[] = [];
+  tokens.forEach((token, i) => {
+    const last = drafts.at(-1);
+    const ofCec = token.kind === 'name' && token.is.item === 'cec' && last !== undefined && SATURATION_OF[last.names[0]!.item as Item] !== undefined && last.gap.some((t) => t.kind === 'unit' && t.is === '%') && !last.gap.some((t) => t.kind === 'separator') && last.gap.at(-1)?.kind === 'filler';
+    if (ofCec) return;
+    if (token.kind === 'name' && !isTexture(last, token.is, tokens, i)) {
+      const share = last && token.is.item === 'base-saturation' && last.gap.length === 0 && last.names.length === 1 ? SATURATION_OF[last.names[0]!.item as Item] : undefined;
+      if (last && share) {
+        // "Pottasium base saturation", whose first word is a known slip.
+        last.names = [{ ...last.names[0]!, item: share }];
+        last.end = token.end;
+      } else if (last && isTrailingForm(last, token.is, tokens.slice(i + 1, i + 8))) last.names.push(token.is);
+      else if (last && isAlias(last.names.at(-1)!, token.is, last.gap, false)) {
+        last.names.push(token.is);
+        last.inside.push(...last.gap.filter((t) => t.kind === 'method'));
+        last.gap = [];
+        last.end = token.end;
+      } else drafts.push({ names: [token.is], start: token.start, end: token.end, inside: [], gap: [] });
+    } else if (last && token.kind === 'group' && isAliasGroup(last, token)) {
+      for (const inner of token.tokens) if (inner.kind === 'name') last.names.push(inner.is); else last.inside.push(inner);
+      last.end = token.end;
+    } else if (token.kind === 'group' && isNamedByGroup((last?.gap ?? before).at(-1), token)) {
+      drafts.push({ names: token.tokens.flatMap((t) => (t.kind === 'name' ? [t.is] : [])), start: token.start, end: token.end, inside: token.tokens.filter((t) => t.kind !== 'name'), gap: [] });
+    } else (last?.gap ?? before).push(token);
+  });
+  let prefix: Token[] = before;
+  const turned = turnedFrom(drafts, before);
+  return drafts.map((draft, i) => {
+    const next = drafts[i + 1];
+    const own = !next ? draft.gap.length : i + 1 >= turned ? draft.gap.map((t) => t.kind).lastIndexOf('number') : ownCount(draft.gap, prefix);
+    const mine = draft.gap.slice(0, own);
+    const theirs = draft.gap.slice(own);
+    const piece: Piece = {
+      item: (draft.names.find((n) => n.item === 'nitrate-n') ?? draft.names[0]!).item,
+      name: draft.names[0]!.name, index: draft.names.some((n) => n.index),
+      form: draft.names.find((n) => n.form)?.form ?? null,
+      method: draft.names.find((n) => n.method)?.method ?? null,
+      start: draft.start, end: next ? theirs[0]?.start ?? next.start : length,
+      prefix, tokens: [...draft.inside, ...mine],
+    };
+    prefix = theirs;
+    return piece;
+  });
+}
+
+/** From which name on numbers stand before their names: "62 % sand, 25 % silt, 13 % clay"; Infinity where they stand behind. */
+function turnedFrom(drafts: readonly Draft[], before: readonly Token[]): number {
+  if (drafts.length < 2 || has(drafts.at(-1)!.gap, 'number', 'between', 'group', 'trace')) return Infinity;
+  const at = drafts.findIndex((_, i) => leadsName(cellEnd(i === 0 ? before : drafts[i - 1]!.gap)));
+  const rest = drafts.slice(Math.max(0, at), -1);
+  return at >= 0 && at < drafts.length - 1 && rest.every((d) => d.gap.filter((t) => t.kind === 'number').length === 1 && leadsName(cellEnd(d.gap))) ? at : Infinity;
+}
+
+/** What stands behind the last separator. */
+export const cellEnd = (tokens: readonly Token[]): readonly Token[] => tokens.slice(tokens.map((t) => t.kind).lastIndexOf('separator') + 1);
+
+/** "(P)" after "Phosphorus": every name in the brackets is one of the same thing, and no number stands there. */
+function isAliasGroup(draft: Draft, group: Group): boolean {
+  const names = group.tokens.filter((t) => t.kind === 'name');
+  return names.length > 0 && !has(group.tokens, 'number', 'between') && draft.gap.every((t) => t.kind === 'filler' || t.kind === 'method')
+    && names.every((n) => isAlias(draft.names.at(-1)!, n.is, [], true));
+}
+
+/** "Sulfatos (S-SO4) 3.7": an unknown word whose brackets name the item. */
+const isNamedByGroup = (before: Token | undefined, group: Group): boolean =>
+  before?.kind === 'word' && !/\d/.test(before.text) && group.start - before.end < 3 && has(group.tokens, 'name') && group.tokens.every((t) => t.kind === 'name' || t.kind === 'method' || t.kind === 'filler');
+
+/** How many of the tokens between two names belong to the first; the rest stands before the second. */
+function ownCount(gap: readonly Token[], prefix: readonly Token[]): number {
+  const cutAt = gap.map((t) => t.kind).lastIndexOf('separator');
+  const tail = gap.slice(cutAt + 1);
+  const valued = has(gap.slice(0, Math.max(0, cutAt)), 'number', 'between', 'trace') || gap.slice(0, Math.max(0, cutAt)).some((t) => t.kind === 'group' && t.tokens.some(isNumber));
+  const share = tail.filter((t) => t.kind !== 'filler');
+  if (cutAt >= 0 && share.length === 1 && share[0]!.kind === 'unit' && share[0]!.is === '%') return cutAt;
+  if (cutAt >= 0 && !has(tail, 'number', 'between', 'group', 'unit')) return cutAt;
+  if (cutAt >= 0 && valued && leadsName(tail)) return cutAt;
+  // "low P 8 ppm high K 96 ppm", "low in N and low in P": the word before the second name is its own where the first has one already.
+  const words = gap.map((t, i) => (t.kind === 'rating' ? i : -1)).filter((i) => i >= 0);
+  const last = words.at(-1);
+  if (last !== undefined && (words.length > 1 || has(prefix, 'rating')) && gap.slice(last + 1).every((t) => t.kind === 'filler')) return last;
+  return gap.length;
+}
+
+/** "4.1 organic matter", "23 ppm P": a number and perhaps its unit right before a name. */
+export const leadsName = (tail: readonly Token[]): boolean => {
+  const solid = tail.filter((t) => t.kind !== 'filler');
+  return solid.length > 0 && solid.length < 3 && solid[0]!.kind === 'number' && (solid.length === 1 || solid[1]!.kind === 'unit');
+};

@@ -1,0 +1,53 @@
+/**
+ * Words of a report that are neither a name, a unit, a method nor a rating: what is absent, what a number beside the
+ * value is, what a column holds, what is advice. In the six languages, small letters, accents left off; practice.
+ * A language is added here, in the names-*.ts files, in rating-words.ts and in report-patterns.ts.
+ */
+
+/** No value, by the lab's own word. */
+export const ABSENT = /\b(?:(?:this value )?(?:was |is )?not (?:requested|tested|determined|analy[sz]ed|measured|reported|run)|n\/a|no data|nicht (?:untersucht|bestimmt)|no (?:solicitado|determinado|analizado)|non (?:demande|determine|analyse|richiesto|determinato)|nao (?:solicitado|determinado))\b/g;
+/** A test was made and found nothing. */
+export const TRACE = /(?<![\p{L}\d])(?:traces?|undetectable|not detected|none detected|below detection(?: limit)?|bdl|nd|n\.d\.|tr\.|trazas|traccia|tracce|tracos?|vestigios|spuren?|no detectable|nicht feststellbar|non rilevabile|non detectable|nao detectavel|indetectable|no detectado|nicht nachweisbar|n\.n\.|non detecte|non rilevato|nao detectado)(?![\p{L}])/gu;
+
+export type Label = 'range' | 'other' | 'past' | 'index';
+/** What the next number is: a range of the lab, an older value, an index; "was" says older only behind a value. */
+export const LABELS: readonly (readonly [Label, RegExp])[] = [
+  ['range', /\b(?:(?:guide|guideline|sufficiency|desired|normal|critical|reference) )?(?:range|target|goal|desired|ideal range|plage|fourchette|soll|sollbereich|intervallo|bereich|optimalbereich|zielbereich|faixa|limites?|sufficiency|guideline|reference|normal is|normal range|zielwert|sollwert|richtwert|referencia|rango|obiettivo)s?\b/g],
+  ['past', /\b(?:was|were|had been)\b/g],
+  ['index', /\b(?:index|indice|fiv|fertility index value)\b|(?<=[a-z])-a?i\d?(?![a-z\d])/g],
+  ['other', /\b(?:previous(?:ly)?|last (?:year|test|time)|before|old|in (?=\d{4}\b)|years? ago|vorjahr|anterior|antes|precedent|prima)\b|\+\/-|±/g],
+];
+/** Signs and words of a limit, right before their number. */
+export const SIGNS: readonly (readonly ['<' | '>', RegExp])[] = [['<', /(?:<=?|≤|\bless than|\bunder|\bbelow|\bmenos de|\bweniger als|\bunter|\bmoins de|\bmeno di|\binferior a) ?$/], ['>', /(?:>=?|≥|\bmore than|\bover|\bgreater than|\bmas de|\bmehr als|\buber) ?$/]];
+/** Words that turn a rating round: "not deficient". */
+export const NEGATED = /\b(?:not|neither|nor|never|nicht|kein\w{0,2}|weder|noch|sin|sem|nem|ne|pas|non|ni)\b[ a-z]{0,8}$/;
+
+/** What a column of a table holds. */
+export type Role = 'name' | 'value' | 'unit' | 'method' | 'low' | 'high' | 'range' | 'rating' | 'index' | 'skip';
+/** Heads of columns, the first that fits. */
+export const ROLES: readonly (readonly [Role, RegExp])[] = [
+  ['range', /(?:\bdesirable level|\brange|bereich|\brango|intervall[oe]|plage|faixa|normale?s?|referencias?|reference|riferimento|souhaitable|ottimal[ei]|optimos|otimos|desejavel)\b/],
+  ['skip', /(?:\b(?:previous|precedente?|anterior|vorjahr|letzte[rs]?)\b|^(?:last|before|old|prior)(?: (?:result|value|test|year|time|reading|sample)s?)?$|^(?:previous|desired|target level|ideal|deviation|difference|change|% ?of|percent of|needed|required|vorjahr|anterior|laboratory|lab ?(?:no|id|number)|#|no\.?)\b)/],
+  ['index', /\bind(?:ex|ices)$/],
+  ['unit', /^(?:units?|einheit(?:en)?|unidad(?:es)?|unidade|unites?|unita|u\.?m\.?|masseinheit)(?: (?:of|di|de) (?:measure|misura|medida|mesure))?$/],
+  ['method', /^(?:method|extractant|extractor|extrator|extracteur|estraente|extraktionsmittel|extract|methode|metodo|procedure|verfahren|extraktion)s?$/],
+  ['low', /^(?:low|min|minimum|minimo|mini|from|lower(?: limit)?|von)$/],
+  ['high', /^(?:high|max|maximum|massimo|maximo|maxi|to|upper(?: limit)?|bis)$/],
+  ['range', /\b(?:range|optimum|optimal|optimo|target|guideline|sufficiency|normale?s?|rango|referencia|zielbereich|richtwert|zielwert|sollwert|faixa|intervall[oe]|adequate|souhaitable|ottimale|desejavel|seuils?)\b/],
+  ['name', /^(?:test|nutrient|nutriment|nutriente|element|analysis|analyte|item|parameter|determinand|determination|measurement|parametro|parametre|determinacion|determinacao|determinazione|analisis|analise|analisi|analyse|elemento|symbol|nahrstoff|merkmal|untersuchung|property|characteristic|bestimmung|what)s?\b/],
+  ['value', /^(?:results?|values?|found|level found|level|reading|wert|messwert|ergebnis|gehalt|resultado|valor|resultat|valeur|risultato|valore|teneur|contenido|teor|your (?:soil|value|result|level|test|sample)|this year|current|amount|concentration)s?\b/],
+  ['rating', /^(?:rating|status|interpretation|interpretacion|interpretazione|comment|class|klasse|gehaltsklasse|versorgungsklasse|gehaltsstufe|stufe|bewertung|einstufung|beurteilung|calificacion|interpretacao|classe|nivel|valutazione|giudizio|appreciation|valoracion|evaluacion|evaluation|avaliacao|niveau|level)s?$/],
+];
+
+/** A heading of shares of the exchange sites, over the lines below or before the names of its line. */
+export const SATURATION = /\b(?:cation|base) sat(?:uration\b|\.|\b)|\bsaturation ?%|% ?saturation|basensattigung|saturacion de bases|saturation en bases|saturacao por bases/i;
+/** All that a heading of a method or unit may hold beside them. */
+export const HEADING_WORDS = /^(?:[\s:;,.()/|&-]|\b(?:extract(?:able|ion|ant|ed)?|method|methods|results?|in|units?|by|using|with|methode|verfahren|nach|all|values?|nutrients?|soil|test|analysis|available|exchangeable|major|minor|macronutrients|micronutrients|are|given|as|for|the|cations?|anions?|base|saturation|percent|%)\b)*$/i;
+/** Words of a German report, in which a lone letter A to E is a class. */
+export const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
+/** Advice: amounts to bring out. Below such a heading no number is a content. */
+export const ADVICE = /\b(?:removal|crop (?:need|removal|uptake)|nutrient advice|fertility guidelines|(?<=^\s*)(?:add|use|apply)\b|recommend(?:ed|ations?|s)?|suggest(?:ed|ions?)|appl(?:y|ication rates?)|fertili[sz]er (?:needed|rates?|required|program)|nutrients? (?:needed|required)|amounts? to apply|to apply|dungeempfehlung|empfehlung(?:en)?|recomendacion(?:es)?|recomendacao|recomendacoes|abonado|conseils?|preconisations?|consigli(?:o)?|concimazione)\b/i;
+/** "Raise pH to 6.5" is no reading. */
+export const GOAL = /^(?:raise|lower|bring|increase|reduce|decrease|adjust|maintain|keep|aim|target|desired|optimal|ideal|anheben|subir|elevar|bajar|relever|aumentare|portare|corregir)$/;
+/** "Add lime if the pH is below 6" is no reading. */
+export const CONDITION = /^(?:if|when|whenever|unless|until|wenn|falls|bei|si|cuando|lorsque|quand|se|quando)$/;
