@@ -13,6 +13,7 @@ import type { Facts } from './need/facts.ts';
 import { growthOf, isYoung } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import { needOf } from './need/need.ts';
+import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
 import type { Bag } from './orchard/bag.ts';
 import { amendmentBag } from './orchard/bag.ts';
@@ -208,7 +209,7 @@ function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard
   const years = tree.planted ? season.year - tree.planted.year : null;
   const zone = tree.tub === undefined ? zones.find((z) => z.zone === name) ?? null : null;
   const lastN = history.lastSeason && sumOf(history.lastSeason, 'N');
-  const facts: Facts = { tree, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil: zone?.soil ?? null, where: orchard.where, lastN };
+  const facts: Facts = { tree, crop: tree.fedAs ?? tree.crop, rules: orchard.rules, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil: zone?.soil ?? null, where: orchard.where, lastN };
   return { facts, need: needOf(facts), zone, history };
 }
 
@@ -353,7 +354,8 @@ function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard)
   for (const plan of plans) {
     const { tree, need, short, over } = plan;
     const name = tree.name;
-    for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }), ...(stop.from ? { diluted: printedOf(stop.from) } : {}) }));
+    for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.id === 'no-figures' ? { kin: kinOf(tree.word) ?? '' } : {}), ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }), ...(stop.from ? { diluted: printedOf(stop.from) } : {}) }));
+    if (tree.fedAs !== undefined && tree.fedAs !== tree.crop) notices.push(notice('fed-as', 'note', { tree: name, word: tree.word, kin: tree.fedAs }));
     if (need.verdict !== 'feed') continue;
     const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
     for (const n of NUTRIENTS) {

@@ -7,13 +7,19 @@ import type { Where } from '../orchard/where.ts';
 import { organicMatterOf } from '../rating/organic.ts';
 import type { Rated } from '../rating/rate.ts';
 import type { Heaviness } from '../rating/texture.ts';
+import type { Crop } from '../tables/crops.ts';
 import type { Item } from '../tables/items.ts';
 import type { Target } from '../tables/ratings.ts';
+import type { Rule } from '../tables/rule.ts';
 
 export type Soil = { readonly rated: readonly Rated[]; readonly heaviness: Heaviness | null };
 
 export type Facts = {
   readonly tree: Tree;
+  /** The crop whose figures feed it: its own, or the one that the grower chose to borrow from. */
+  readonly crop: Crop;
+  /** The grower's own rules. */
+  readonly rules: readonly Rule[];
   readonly season: number;
   readonly years: number | null;
   readonly young: boolean;

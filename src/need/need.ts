@@ -34,7 +34,7 @@ export function needOf(f: Facts): Need {
   if (f.tree.tub === undefined && organic !== null && organic > ORGANIC_MATTER.notSoil) {
     stops.push({ id: 'not-soil', cite: ORGANIC_MATTER.cite, value: organic });
   }
-  if (f.tree.crop === 'other') return refused(f, stops);
+  if (stops.some((s) => s.id === 'no-figures')) return refused(f, stops);
   if (f.tree.tub === undefined && f.years === null && f.crown.guessed) return unmeasured(f, stops);
   const nitrogen = nitrogenOf(f);
   const [p, k] = [phosphateOf(f), potashOf(f)];
@@ -66,7 +66,7 @@ function unmeasured(f: Facts, stops: readonly Stop[]): Need {
   const [N, P2O5, K2O] = [zero('N'), zero('P2O5'), zero('K2O')];
   const rules = span(f);
   const known = has(f, 'fed lawn') ? 'fed-lawn' : has(f, 'pruned hard') ? 'pruned-hard' : null;
-  const nitrogen: NitrogenNeed = { need: N, none: known ?? 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, organicHalf: false };
+  const nitrogen: NitrogenNeed = { need: N, none: known ?? 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, organicHalf: false };
   const questions = (known ? [] : (['planted-missing', 'crown-missing'] as const)).map((code): Question => ({ code, about: f.tree.name, facts: { tree: f.tree.name, crop: f.tree.word }, choices: [], changes: 'changes-nitrogen', place: f.tree.place }));
   return { verdict: stops.length > 0 ? 'wait' : 'none', stops, nitrogen, N, P2O5, K2O, rules, span: { N: spanOf(N, rules), P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: stops.length > 0 ? [] : questions };
 }
@@ -75,7 +75,7 @@ function refused(f: Facts, stops: readonly Stop[]): Need {
   const stop = stops[0]!;
   const nothing = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'stopped', stop.cite, [f.crown.area]);
   const [N, P2O5, K2O] = [nothing('N'), nothing('P2O5'), nothing('K2O')];
-  const nitrogen: NitrogenNeed = { need: N, none: null, ifBelow: null, cap: 0, doses: 0, followed: null, organicHalf: false };
+  const nitrogen: NitrogenNeed = { need: N, none: null, ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, organicHalf: false };
   return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, rules: [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
 }
 

@@ -76,7 +76,7 @@ export function potashOf(f: Facts): SoilNeed<Potash> {
 /** What the noted crop takes off, at the upper figure of its publication; null without a weight or a figure. */
 function removalOf(f: Facts): Potash | null {
   const grams = f.tree.fruit?.g;
-  const removal = REMOVAL.find((r) => r.crops.includes(f.tree.crop));
+  const removal = REMOVAL.find((r) => r.crops.includes(f.crop));
   if (grams == null || !removal) return null;
   const fruit = told(grams, 'g', 'fruit', f.tree.name);
   // A short ton is 2,000 lb, so lb a ton is half a part in a thousand.

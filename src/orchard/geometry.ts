@@ -7,14 +7,15 @@ import type { Tree } from './tree.ts';
 
 const sum = { source: 'definition', at: 'circle', mark: 'derived' } as const;
 
-export type Crown = { readonly diameter: Figure<'m', 'crown'>; readonly area: Figure<'m2', 'crown'>; readonly guessed: boolean };
+/** `share` is the ground between the plants that each has to itself, where the spacing is told both ways. */
+export type Crown = { readonly diameter: Figure<'m', 'crown'>; readonly area: Figure<'m2', 'crown'>; readonly share: Figure<'m2', 'crown'> | null; readonly guessed: boolean };
 export type Ring = { readonly from: Figure<'m', 'ring'>; readonly to: Figure<'m', 'ring'>; readonly area: Figure<'m2', 'ring'> };
 
 /** Measured, else from spacing, else guessed from age and size; a tub has none. */
 export function crownOf(tree: Tree, years: number | null): Crown {
   const { diameter, guessed } = crownDiameter(tree, years);
   const area = figure((Math.PI * diameter.value ** 2) / 4, 'm2', 'crown', 'crown-area', sum, [diameter]);
-  return { diameter, area, guessed };
+  return { diameter, area, share: shareOf(tree), guessed };
 }
 
 function crownDiameter(tree: Tree, years: number | null): { diameter: Figure<'m', 'crown'>; guessed: boolean } {
@@ -24,9 +25,15 @@ function crownDiameter(tree: Tree, years: number | null): { diameter: Figure<'m'
     const apart = told(least, 'm', 'tree', tree.name);
     return { diameter: figure(least, 'm', 'crown', 'crown-from-spacing', { source: 'medlar', at: 'crown-from-spacing', mark: 'judgement' }, [apart]), guessed: false };
   }
-  const most = tree.crop === 'blueberry' ? CROWN_GUESS.blueberry : CROWN_GUESS[tree.size ?? 'dwarf'];
+  const most = CROWN_GUESS.crops[tree.crop] ?? CROWN_GUESS.sizes[tree.size ?? 'dwarf'];
   const feet = Math.min(most, Math.max(1, (years ?? 1) * CROWN_GUESS.perYear));
   return { diameter: figure(feet * FOOT, 'm', 'crown', 'crown-guess', CROWN_GUESS.cite, years === null ? [] : [figure(years, 'year', 'tree', 'age', { source: 'grower', at: tree.name, mark: 'read' })]), guessed: true };
+}
+
+function shareOf(tree: Tree): Figure<'m2', 'crown'> | null {
+  if (!tree.spacing) return null;
+  const [a, b] = tree.spacing;
+  return figure(a * b, 'm2', 'crown', 'spacing-share', sum, [told(a, 'm', 'tree', tree.name), told(b, 'm', 'tree', tree.name)]);
 }
 
 /** Trunk diameter in metres: girth ÷ π where measured round; null where unknown or not said how. */

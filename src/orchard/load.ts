@@ -5,6 +5,7 @@ import * as z from 'zod/mini';
 import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
+import type { Rule } from '../tables/rule.ts';
 import { monthDay } from '../units/date.ts';
 import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
@@ -26,6 +27,8 @@ export type Orchard = {
   readonly trees: readonly Tree[];
   readonly shed: readonly Bag[];
   readonly store: readonly Bag[];
+  /** The grower's own rules, from `rules.yaml`. */
+  readonly rules: readonly Rule[];
 };
 
 export type OrchardResult = { readonly orchard: Orchard | null; readonly notices: readonly Notice[]; readonly questions: readonly Question[] };
@@ -206,7 +209,7 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
   const named = said('orchard');
   return {
     orchard: {
-      name: named ? textOf(named) : '', where, ...dates, zones, trees, shed, store,
+      name: named ? textOf(named) : '', where, ...dates, zones, trees, shed, store, rules: [],
     },
     notices, questions,
   };

@@ -24,6 +24,8 @@ export type Tree = {
   readonly count: number;
   readonly word: string;
   readonly crop: Crop;
+  /** The crop whose figures the grower chose to borrow, where its own has none. */
+  readonly fedAs?: Crop;
   readonly size?: Size;
   readonly planted?: { readonly year: number; readonly month?: number };
   readonly trunk?: { readonly m: number; readonly measured: 'round' | 'across' | null };
@@ -63,6 +65,7 @@ const SIMPLE = ['planted', 'trunk', 'across', 'high', 'spacing', 'shoots', 'frui
 
 type Facts = {
   crop?: { word: string; count: number };
+  fedAs?: Crop;
   size?: Size;
   planted?: Tree['planted'];
   trunk?: NonNullable<Tree['trunk']>;
@@ -165,6 +168,11 @@ function readItem(item: string, zones: readonly string[]): Read {
   }
   const tub = /^tub +(.+)$/.exec(lower);
   if (tub) return measure('tub', volumeOf(tub[1]!));
+  const kin = /^fed as +(?:an? +)?(.+)$/.exec(lower);
+  if (kin) {
+    const as = cropWord(kin[1]!);
+    return as !== null && CROP_WORDS[as] !== undefined ? { key: 'fedAs', value: CROP_WORDS[as] } : { wrong: 'item-unknown', guess: suggest(kin[1]!, Object.keys(CROP_WORDS)).map((c) => `fed as ${c}`).join(', ') };
+  }
   const stock = /^rootstock +(.+)$/.exec(lower);
   if (stock) return { key: 'rootstock', value: item.slice(item.indexOf(' ') + 1).trim() };
   const leaf = /^leaf +([a-z]+) +([\d.,]+) *(%|ppm)$/.exec(lower);

@@ -4,6 +4,8 @@ export type Where = {
   readonly country: string | null;
   /** In the US and Canada the full name in small letters, however it was written; elsewhere the part before the country. */
   readonly state: string | null;
+  /** Country and state or province by their letters, as "US-OH"; the country alone elsewhere; null where nothing is told. */
+  readonly region: string | null;
   readonly south: boolean;
   readonly units: 'us' | 'metric';
   readonly paper: 'a4' | 'letter';
@@ -46,7 +48,7 @@ function stateNamed(said: string, country: string): string | null {
 }
 
 /** Metric, A4, north and English where nothing is told. */
-export const NOWHERE: Where = { text: '', country: null, state: null, south: false, units: 'metric', paper: 'a4', language: 'en-GB', mildWinters: null };
+export const NOWHERE: Where = { text: '', country: null, state: null, region: null, south: false, units: 'metric', paper: 'a4', language: 'en-GB', mildWinters: null };
 
 /** "Ohio, US" → United States, north, pounds, Letter. Null where the last part is no country that is known. */
 export function parseWhere(text: string): Where | null {
@@ -58,8 +60,9 @@ export function parseWhere(text: string): Where | null {
   // The part nearest to the country that names a state: a town may share its name with one.
   const state = before.flatMap((p) => stateNamed(p, country) ?? [])[0] ?? before[0] ?? null;
   const us = country === 'US';
+  const letters = Object.entries(STATES[country] ?? {}).find(([, name]) => name === state)?.[0];
   return {
-    text, country, state, south: SOUTH.includes(country), units: us ? 'us' : 'metric',
+    text, country, state, region: letters ? `${country}-${letters.toUpperCase()}` : country, south: SOUTH.includes(country), units: us ? 'us' : 'metric',
     paper: us || country === 'CA' || country === 'MX' ? 'letter' : 'a4', language: us ? 'en-US' : 'en-GB',
     mildWinters: state && us ? MILD_STATES.includes(state) : us ? null : ['GB', 'IE', 'DE', 'AT', 'PL', 'CA', 'CH', 'SE', 'NO', 'DK'].includes(country) ? false : null,
   };

@@ -9,9 +9,10 @@ export type Suits = { readonly low: number; readonly high: number; readonly cite
 
 /** EcoCrop's optimum, widened by Washington's for tree fruit and by the extension services' for blueberry. Null for a crop without figures. */
 export function suitsOf(crop: Crop): Suits | null {
-  if (crop === 'other') return null;
   if (crop === 'blueberry') return BLUEBERRY_PH;
-  const [low, high] = PH_RANGES[crop];
+  const range = PH_RANGES[crop];
+  if (!range) return null;
+  const [low, high] = range;
   if (!TREE_FRUIT.includes(crop)) return { low, high, cite: ECOCROP };
   return { low: Math.min(low, TREE_FRUIT_PH.low), high: Math.max(high, TREE_FRUIT_PH.high), cite: TREE_FRUIT_PH.cite };
 }

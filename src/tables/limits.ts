@@ -1,5 +1,6 @@
 /** Limits that bind whatever the rule says, and the stops. Values in the unit printed. */
 import type { Cite } from '../reason/figure.ts';
+import type { Crop, Size } from './crops.ts';
 
 /** Quick nitrogen in one dose on the ring, lb/1000 sq ft. A turf limit; on trees it is our judgement. */
 export const RING_LIMIT = { value: 1, unit: 'lb/1000 sq ft', cite: { source: 'new-york-lawn', at: 'most nitrogen in one application', mark: 'read' } satisfies Cite } as const;
@@ -27,7 +28,11 @@ export const RING = {
 } as const;
 
 /** Crown where nobody measured it: feet a year and at most, by kind. */
-export const CROWN_GUESS = {
-  perYear: 1, blueberry: 4, dwarf: 8, 'semi-dwarf': 12, standard: 18,
-  cite: { source: 'medlar', at: 'crown-guess', mark: 'judgement' } satisfies Cite,
-} as const;
+export const CROWN_GUESS: { readonly perYear: number; readonly sizes: Readonly<Record<Size, number>>; readonly crops: Readonly<Partial<Record<Crop, number>>>; readonly cite: Cite } = {
+  perYear: 1, sizes: { dwarf: 8, 'semi-dwarf': 12, standard: 18 },
+  crops: {
+    blueberry: 4, currant: 4, gooseberry: 4, elderberry: 6, raspberry: 2, blackberry: 5, grape: 6, strawberry: 1, kiwifruit: 12,
+    walnut: 30, pecan: 30, chestnut: 25, hazelnut: 12,
+  },
+  cite: { source: 'medlar', at: 'crown-guess', mark: 'judgement' },
+};

@@ -45,7 +45,7 @@ export type Row = {
   readonly unit: string | null;
   readonly cite: Cite;
   readonly crops: readonly string[];
-  readonly kind: string | null;
+  readonly kinds: readonly string[];
   /** The soil test, rating scale and places that it is for. */
   readonly method: string | null;
   readonly scale: string | null;
@@ -61,7 +61,7 @@ const texts = (x: unknown): string[] => (typeof x === 'string' ? [x] : Array.isA
 
 const CROPS: readonly string[] = [...new Set(Object.values(CROP_WORDS))];
 /** What a number is for, not what it says: the years and the row that a figure belongs to, the grade of a product. */
-const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
+const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'first', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
 const OWN: readonly string[] = ['item', 'from', 'to', 'dilution', 'soil', 'type', 'grade', 'group', 'letter', 'heaviness', 'means', 'of', 'method', 'name', 'pair'];
 const PAIR = ['low', 'high'];
 const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O5', 'K2O'], budBreak: ['month', 'day'], firstFrost: ['month', 'day'] };
@@ -73,18 +73,18 @@ const KEY_UNITS: Readonly<Record<string, string>> = {
   phUnder: 'pH', organicUnder: '%', organicOver: '%', threshold: 'dS/m', mgPerL: 'mg/L', ph: 'pH', old: 'years', tooOld: 'years', density: 'g/cm3', mostPh: 'pH', shallow: 'in', deep: 'in',
 };
 const TABLE_UNITS: Readonly<Record<string, string>> = {
-  GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft', WEINSBERG: 'kg/ha', POLAND_K2O: 'kg/ha', FLORIDA_CITRUS: 'lb N', CALIFORNIA_CITRUS: 'lb N',
+  GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft', WEINSBERG: 'kg/ha', POLAND_K2O: 'kg/ha',
   FIRST_DOSE: 'days from bud break', FIRST_DOSE_SAND: 'days from bud break', SECOND_DOSE: 'days from bud break', PH_RANGES: 'pH', TREE_FRUIT_PH: 'pH', BLUEBERRY_PH: 'pH', TEXTURE_BY_CEC: 'meq/100g', LIME_WINDOW: 'days', SULPHUR_WINDOW: 'days',
   SHARES_SUM: '%', AUSTRIA_CLAY: '%', CLAY_ALONE: '%', VDLUFA_CLAY: '%', UK_FEEL: '%', AUSTRALIA_FIELD: '%', HEAVINESS_BY_CEC: 'meq/100g', SALT_LOSS: '% a dS/m', SALT_PH_ERROR: 'pH', KCL_PH_ERROR: 'pH', QUIET: 'mg/kg', QUIET_PH: 'pH', SALT_GAP: 'pH', LIMY_PH: 'pH', ORGANIC_ODD: '%', BASE_SUM: '%',
 };
-const PER: Readonly<Record<string, string>> = { years: ' a year of age', trunk: ' an inch of trunk', height: ' a foot of height' };
+const PER: Readonly<Record<string, string>> = { years: ' a year of age', trunk: ' an inch of trunk', height: ' a foot of height', canopy: ' a foot of crown', row: ' a 100 ft of row' };
 
 const spoken = (name: string): string => name.toLowerCase().replaceAll('_', ' ');
 
 /** Printed values again: an edge stored just under a number is that number. */
 const printed = (x: number): number => Number(x.toPrecision(6));
 
-const BLANK: Known = { table: '', name: '', label: [], unit: null, per: '', cite: null, crops: [], kind: null, method: null, scale: null, places: [] };
+const BLANK: Known = { table: '', name: '', label: [], unit: null, per: '', cite: null, crops: [], kinds: [], method: null, scale: null, places: [] };
 
 /** Every figure inside, each once, in the order of the tables. */
 export function register(): Row[] {
@@ -143,7 +143,7 @@ function knownOf(x: Thing, above: Known): Known {
     per: gives ? PER[String(x.by)] ?? '' : above.per,
     cite: isCite(x.cite) ? x.cite : above.cite,
     crops: crops.length > 0 ? crops : above.crops,
-    kind: typeof x.kind === 'string' ? x.kind : above.kind,
+    kinds: texts(x.kinds).length > 0 ? texts(x.kinds) : above.kinds,
     method: texts(x.method)[0] ?? texts(x.test)[0] ?? above.method,
     scale,
     places: [...above.places, ...texts(x.region), ...texts(x.countries), ...texts(x.states)],
@@ -213,7 +213,7 @@ export function coverage(countries: readonly string[]): Coverage {
   const each = (names: readonly string[], n: (name: string) => number): Record<string, number> => Object.fromEntries(names.map((name) => [name, n(name)]));
   const words = new Set([...NAMES.map((n) => n.name), ...RATING_WORDS.map(([w]) => w)].map(unaccented));
   const known = (word: string): boolean => words.has(unaccented(word));
-  const serves = (r: Row, word: string): boolean => r.crops.includes(CROP_WORDS[word] satisfies Crop | undefined ?? '') && (r.kind === null || r.kind === word);
+  const serves = (r: Row, word: string): boolean => r.crops.includes(CROP_WORDS[word] satisfies Crop | undefined ?? '') && (r.kinds.length === 0 || r.kinds.includes(word));
   const regions = [...new Set([...countries, ...rows.flatMap((r) => r.places).filter((p) => /^[A-Z]{2}(?:-[A-Z]{2})?$/.test(p))])].sort();
   return {
     crops: Object.fromEntries([...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES].map((word) => [word, {
