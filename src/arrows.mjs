@@ -13,6 +13,8 @@ const rows = [
   ['need', 'ph', 'when'],
   ['bags'],
   ['gather.ts'],
+  ['planned.ts'],
+  ['plan-notices.ts'],
   ['plan.ts'],
   ['sheet', 'json'],
   ['cli', 'page'],

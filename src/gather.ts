@@ -3,6 +3,7 @@ import type { Soil } from './need/facts.ts';
 import type { Diary, Entry } from './orchard/diary.ts';
 import { DIARY_FILE } from './orchard/diary.ts';
 import type { Orchard } from './orchard/load.ts';
+import type { OwnRules } from './orchard/own-rules.ts';
 import { loadOrchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
 import type { PhSoil } from './ph/soil.ts';
@@ -38,8 +39,10 @@ export type Gathered = {
 /** A report's text, with what there is to say of how it was read; or why it cannot be had. */
 export type ReportText = { readonly text: string; readonly notices?: readonly Notice[] } | { readonly refused: Notice };
 
-export function gather(source: string, reportText: (file: string, place: Place) => ReportText, diary: Diary, today: Day): Gathered {
-  const { orchard, notices, questions } = loadOrchard(source, ORCHARD_FILE);
+export function gather(source: string, reportText: (file: string, place: Place) => ReportText, diary: Diary, today: Day, own: OwnRules = { rules: [], notices: [] }): Gathered {
+  const { orchard: read, notices: found, questions } = loadOrchard(source, ORCHARD_FILE);
+  const notices = [...found, ...own.notices];
+  const orchard = read && { ...read, rules: own.rules };
   if (!orchard) return { orchard, zones: [], reports: new Map(), diary: [], notices, questions };
   const all = [...notices];
   const reports = new Map<string, Report>();

@@ -1,5 +1,4 @@
 /** The season's plan: calls the rooms in order. Plain data in, plain data out; files, clock and terminal are elsewhere. */
-import type { AmendmentBag } from './bags/amend.ts';
 import { amendmentBagOf } from './bags/amend.ts';
 import type { Purchase } from './bags/buy.ts';
 import { purchasesOf } from './bags/buy.ts';
@@ -10,80 +9,36 @@ import { remainingOf } from './bags/remaining.ts';
 import { roundAmendment, ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
 import type { Facts } from './need/facts.ts';
-import { growthOf, isYoung } from './need/facts.ts';
+import { isYoung } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import { needOf } from './need/need.ts';
-import { kinOf } from './need/rules.ts';
-import type { Stop } from './need/stops.ts';
 import type { Bag } from './orchard/bag.ts';
 import { amendmentBag } from './orchard/bag.ts';
 import type { Entry } from './orchard/diary.ts';
-import type { Ring } from './orchard/geometry.ts';
-import { crownOf, ringOf } from './orchard/geometry.ts';
+import { bedOf, crownOf, ringOf } from './orchard/geometry.ts';
 import type { Amounts, Fed, History } from './orchard/history.ts';
 import { historyOf, withHistory } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
-import type { PhPlan } from './ph/ph.ts';
-import { phFacts, phPlan, phSentence } from './ph/ph.ts';
+import { phPlan } from './ph/ph.ts';
+import { noticesOf, phQuestions } from './plan-notices.ts';
+import type { Amended, Plan, TreePlan, WorkingDay } from './planned.ts';
 import type { Figure } from './reason/figure.ts';
-import type { Notice, Question } from './reason/notice.ts';
+import type { Notice } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
-import { CHLORIDE_SENSITIVE, EVERGREEN } from './tables/crops.ts';
+import { EVERGREEN } from './tables/crops.ts';
 import { DOLOMITIC_BELOW } from './tables/lime.ts';
 import { AMENDMENT_RETEST, FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
 import type { Day } from './units/date.ts';
-import { addDays, daysBetween } from './units/date.ts';
+import { addDays, day, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
-import { OUNCE } from './units/units.ts';
-import type { Season, Window } from './when/season.ts';
-import { limeWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
-import { showNutrient } from './words/show.ts';
+import type { Season } from './when/season.ts';
+import { limeWindow, plantingWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
 
-/** Lime or sulphur of one plant: g rounded, for one plant; no dose where the answer is to leave it or a no. */
-export type Amended = {
-  readonly zone: string | null;
-  readonly plan: PhPlan;
-  /** Null where none is listed: any ground limestone, or sulphur, will do. */
-  readonly bag: AmendmentBag | null;
-  readonly g: number;
-  readonly ring: Ring;
-  readonly window: Window | null;
-  /** When lime or sulphur last went on. */
-  readonly last: Day | null;
-};
-
-export type TreePlan = {
-  readonly tree: Tree;
-  readonly facts: Facts;
-  readonly need: Need;
-  readonly ring: Ring | null;
-  readonly feeds: readonly Feed[];
-  /** What the diary has for this season. */
-  readonly fed: readonly Fed[];
-  /** With what was fed already. */
-  readonly supplied: Amounts;
-  readonly over: Amounts;
-  readonly short: Amounts;
-  readonly ph: Amended | null;
-};
-
-/** `number` stays that of the first sheet, also when earlier days are done. */
-export type WorkingDay = { readonly number: number; readonly from: Day; readonly until: Day; readonly doses: readonly { readonly plan: TreePlan; readonly feed: Feed }[] };
-
-export type Plan = {
-  readonly orchard: Orchard;
-  readonly season: Season;
-  readonly zones: readonly ZoneSoil[];
-  readonly trees: readonly TreePlan[];
-  readonly days: readonly WorkingDay[];
-  readonly buy: readonly Purchase[];
-  readonly notices: readonly Notice[];
-  readonly questions: readonly Question[];
-};
+export type { Plan, TreePlan, WorkingDay } from './planned.ts';
 
 /** `only`: one tree, by its name. `known`: the bags that the diary speaks of, where they are not those of the orchard. */
 export type PlanOptions = { readonly only?: string | undefined; readonly diary?: readonly Entry[]; readonly known?: readonly Bag[] };
@@ -107,7 +62,7 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   for (const p of plans) for (const f of p.feeds) used.set(f.bag, (used.get(f.bag) ?? 0) + f.g * p.tree.count);
   return {
     orchard, season, zones, trees: plans, days: withNumbers(daysOf(plans), numbers), buy: [...purchasesOf(used, orchard.store), ...amendmentPurchases(plans, orchard)],
-    notices: [...notices, ...noticesOf(plans, season, orchard)], questions: [...plans.flatMap((p) => p.need.questions), ...phQuestions(plans, zones)],
+    notices: [...notices, ...noticesOf(plans, zones, season, orchard)], questions: [...plans.flatMap((p) => p.need.questions), ...phQuestions(plans, zones)],
   };
 }
 
@@ -206,12 +161,17 @@ function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard
   const name = told.zone ?? (zones.length === 1 ? zones[0]!.zone : undefined);
   const history = historyOf(told, name, diary, season, known, orchard.where.country);
   const tree = withHistory(told, history, season.year);
-  const years = tree.planted ? season.year - tree.planted.year : null;
+  const come = hasCome(tree, season.today);
+  const planted = tree.planted ?? (come ? tree.planting : undefined);
+  const years = planted ? season.year - planted.year : null;
   const zone = tree.tub === undefined ? zones.find((z) => z.zone === name) ?? null : null;
   const lastN = history.lastSeason && sumOf(history.lastSeason, 'N');
-  const facts: Facts = { tree, crop: tree.fedAs ?? tree.crop, rules: orchard.rules, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil: zone?.soil ?? null, where: orchard.where, lastN };
+  const facts: Facts = { tree, crop: tree.fedAs ?? tree.crop, rules: orchard.rules, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil: zone?.soil ?? null, where: orchard.where, lastN, ...(come || tree.tub !== undefined ? {} : { bed: bedOf(tree) }) };
   return { facts, need: needOf(facts), zone, history };
 }
+
+/** A tree to be planted stands from its month on; without a month from the end of its year. */
+const hasCome = ({ planting }: Tree, today: Day): boolean => planting === undefined || day(planting.year, planting.month ?? 12, 1) <= today;
 
 /** Null where one of the feeds is not known. */
 function sumOf(fed: readonly Fed[], n: Nutrient): number | null {
@@ -232,6 +192,7 @@ function treeDoses({ facts, need }: Draft, season: Season, bags: readonly Bag[],
   const sandy = facts.soil?.heaviness === 'light';
   const dates = [...new Set(fed.map((f) => f.date))].sort();
   const last = dates.at(-1);
+  if (facts.bed !== undefined) return dosesOf(facts, need, need.verdict === 'feed' ? { N: 0, P2O5: need.P2O5.value, K2O: need.K2O.value } : { N: 0, P2O5: 0, K2O: 0 }, bags, [plantingWindow(season, facts.tree.planting!)], 0, system);
   const open = windowsOf(season, 6 + dates.length, { sandy, evergreen: EVERGREEN.includes(facts.tree.crop) }).slice(dates.length);
   const windows = last === undefined ? open : open.filter((w) => daysBetween(last, w.until) > SECOND_DOSE.from - FIRST_DOSE.until);
   const had = sumsOf(fed, need);
@@ -286,7 +247,7 @@ function finished({ facts, need }: Draft, { feeds, fed }: Remaining, ph: Amended
   const supplied = each((n) => had[n] + feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0));
   const over = each((n) => Math.max(0, supplied[n] - need[n].value));
   const short = each((n) => Math.max(0, need[n].value - supplied[n]));
-  const ring = facts.tree.tub === undefined ? feeds[0]?.ring ?? ringOf(facts.tree, facts.crown) : null;
+  const ring = facts.tree.tub === undefined && facts.bed === undefined ? feeds[0]?.ring ?? ringOf(facts.tree, facts.crown) : null;
   return { tree: facts.tree, facts, need, ring, feeds, fed, supplied, over, short, ph };
 }
 
@@ -310,70 +271,4 @@ function daysOf(plans: readonly TreePlan[]): Omit<WorkingDay, 'number'>[] {
   }
   const walking = new Map(plans.map((p, i) => [p, i]));
   return days.map((d) => ({ ...d, doses: d.doses.sort((a, b) => walking.get(a.plan)! - walking.get(b.plan)!) }));
-}
-
-/** One notice for all trees of one verdict, one reason and one goal. */
-function phNotices(plans: readonly TreePlan[]): Notice[] {
-  const groups = new Map<string, { ph: Amended; code: ReturnType<typeof phSentence>; trees: string[] }>();
-  for (const { ph, tree } of plans) {
-    if (!ph || ph.plan.reason === 'inside') continue;
-    const code = phSentence(ph.plan, tree.crop);
-    const key = `${ph.zone} ${code} ${ph.plan.goal.value}`;
-    const group = groups.get(key) ?? { ph, code, trees: [] };
-    group.trees.push(tree.name);
-    groups.set(key, group);
-  }
-  return [...groups.values()].map(({ ph: { plan }, code, trees }) => notice(code, plan.verdict === 'leave' ? 'note' : 'warning', phFacts(plan, trees.join(', '))));
-}
-
-/** A zone whose lime hangs on a buffer without a name, or whose lime or sulphur on a texture that nobody told. */
-function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil[]): Question[] {
-  const limed = (z: ZoneSoil): boolean => plans.some(({ ph }) => ph?.zone === z.zone && ph.plan.reason === 'texture');
-  const buffers = zones.filter((z) => z.ph?.buffer?.test === null && limed(z))
-    .map((z): Question => ({ code: 'buffer-method', about: z.zone, facts: { zone: z.zone, value: z.ph!.buffer!.value }, choices: ['SMP', 'Sikora'], changes: 'changes-lime' }));
-  const textures = zones.filter((z) => z.ph?.texture === null && plans.some(({ ph }) => ph?.zone === z.zone && (ph.plan.reason === 'texture' || (ph.plan.reason === 'sulphur' && z.ph?.cec === null))))
-    .map((z): Question => ({ code: 'texture-missing', about: z.zone, facts: { zone: z.zone }, choices: ['sand', 'sandy loam', 'loam', 'clay'], changes: 'changes-lime' }));
-  return [...buffers, ...textures];
-}
-
-/** Why a nutrient stays short: a tub takes coated feed alone; what may hold chloride is kept from what takes it badly. */
-function shortReason({ tree, feeds }: TreePlan, n: Nutrient, orchard: Orchard): 'short' | 'short-tub' | 'short-chloride' {
-  if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
-  const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
-  return withheld ? 'short-chloride' : 'short';
-}
-
-/** What the report prints of a converted conductivity, dS/m. */
-const printedOf = ({ from: [printed], value }: NonNullable<Stop['from']>): number => Math.round((printed?.value ?? value) * 100) / 100;
-
-function noticesOf(plans: readonly TreePlan[], season: Season, orchard: Orchard): Notice[] {
-  const notices: Notice[] = [];
-  const fed = plans.filter((p) => p.need.verdict === 'feed');
-  if (fed.length > 0 && orchard.shed.length + orchard.store.length === 0) notices.push(notice('no-bags', 'warning'));
-  for (const assumed of season.assumed) notices.push(notice(assumed === 'bud-break' ? 'bud-break-assumed' : 'first-frost-assumed', 'note'));
-  for (const plan of plans) {
-    const { tree, need, short, over } = plan;
-    const name = tree.name;
-    for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.id === 'no-figures' ? { kin: kinOf(tree.word) ?? '' } : {}), ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }), ...(stop.from ? { diluted: printedOf(stop.from) } : {}) }));
-    if (tree.fedAs !== undefined && tree.fedAs !== tree.crop) notices.push(notice('fed-as', 'note', { tree: name, word: tree.word, kin: tree.fedAs }));
-    if (need.verdict !== 'feed') continue;
-    const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
-    for (const n of NUTRIENTS) {
-      // An unfed tub says so once.
-      if (n !== 'N' && tree.tub !== undefined && plan.feeds.length === 0) continue;
-      if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 10) notices.push(notice(shortReason(plan, n, orchard), 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], orchard.where.units) }));
-      if (n === 'N' && plan.fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1) notices.push(notice('fed-over', 'warning', { tree: name }));
-      if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], orchard.where.units) }));
-    }
-    if (plan.fed.some((f) => f.brought === null)) notices.push(notice('fed-unknown', 'note', { tree: name }));
-    if (cut) notices.push(notice('dose-cut', 'warning', { tree: name }));
-    const chloride = CHLORIDE_SENSITIVE.includes(tree.crop) ? plan.feeds.find((f) => f.bag.chloride) : undefined;
-    if (chloride) notices.push(notice('chloride', 'warning', { tree: name, bag: chloride.bag.label, word: tree.word }));
-    if (need.nitrogen.organicHalf) notices.push(notice('organic-half', 'note', { tree: name }));
-    if (tree.shoots && tree.shoots.year === undefined) notices.push(notice('fact-last-season', 'note', { tree: name, year: season.year - 1 }));
-    if (tree.shoots && growthOf(plan.facts) === null) notices.push(notice('growth-old', 'note', { tree: name, year: tree.shoots.year ?? 0 }));
-    if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
-    if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
-  }
-  return [...notices, ...phNotices(plans)];
 }

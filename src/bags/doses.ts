@@ -34,6 +34,7 @@ export function dosesOf(facts: Facts, need: Need, wants: Wants, bags: readonly B
   const { tree } = facts;
   if (windows.length === 0) return [];
   const inTub = tree.tub !== undefined;
+  const inBed = facts.bed !== undefined;
   const portions = choose(wants, bags, tree.crop, inTub);
   const isQuick = (p: Portion): boolean => p.bag.grade.N > 0 && !p.bag.slow && !inTub;
   // Quick nitrogen of several bags falls on the same roots: the limit holds for their sum.
@@ -50,9 +51,9 @@ export function dosesOf(facts: Facts, need: Need, wants: Wants, bags: readonly B
     const cut = quick && how.cut;
     const g = (cut ? (portion.g * how.n) / quickN : portion.g) / doses;
     const most = portion.bag.grade.N > 0 ? Math.min(quick ? how.mostPerDose * share : Infinity, (need.nitrogen.cap * (quick ? share : 1)) / doses) / portion.bag.grade.N : Infinity;
-    const from: Figure[] = [need[portion.serves], ...(inTub ? [] : [how.ring.area])];
+    const from: Figure[] = [need[portion.serves], ...(inTub || inBed ? [] : [how.ring.area])];
     return windows.slice(0, doses).map((window): PlannedDose => ({
-      portion, window, most, count: tree.count, ring: inTub ? null : how.ring,
+      portion, window, most, count: tree.count, ring: inTub || inBed ? null : how.ring,
       planned: figure(g, 'g', 'product', cut ? 'dose-cut' : doses > 1 ? 'dose-split' : 'dose', { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
     }));
   });

@@ -6,6 +6,8 @@ import { gather, ORCHARD_FILE } from '../gather.ts';
 import type { Entry } from '../orchard/diary.ts';
 import { DIARY_FILE } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
+import type { OwnRules } from '../orchard/own-rules.ts';
+import { loadRules, RULES_FILE } from '../orchard/own-rules.ts';
 import { NOWHERE } from '../orchard/where.ts';
 import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
@@ -37,8 +39,10 @@ export function openFolder(options: Common, io: Io, today: Day): Folder {
   const source = readText(join(path, ORCHARD_FILE));
   if ('why' in source) return { ...base, orchard: null, notices: [notice(source.why === 'absent' ? 'no-orchard' : 'file-missing', 'error', { folder: options.folder ?? path, file: shown, why: source.why })] };
   const diary = openDiary(path);
-  const found = gather(source.text, (file, place) => inside(path, file, place), diary, today);
-  const files = [ORCHARD_FILE, ...found.reports.keys(), ...(diary.entries.length + diary.notices.length > 0 ? [DIARY_FILE] : [])];
+  const ruleText = readText(join(path, RULES_FILE));
+  const own: OwnRules = 'text' in ruleText ? loadRules(ruleText.text) : ruleText.why === 'absent' ? { rules: [], notices: [] } : { rules: [], notices: [notice('file-missing', 'error', { file: RULES_FILE, why: ruleText.why })] };
+  const found = gather(source.text, (file, place) => inside(path, file, place), diary, today, own);
+  const files = [ORCHARD_FILE, ...('text' in ruleText ? [RULES_FILE] : []), ...found.reports.keys(), ...(diary.entries.length + diary.notices.length > 0 ? [DIARY_FILE] : [])];
   return { path, ...found, files, language: found.orchard?.where.language ?? NOWHERE.language, today };
 }
 

@@ -45,6 +45,8 @@ function treeJson(t: TreePlan, figures: Collector): unknown {
     name: t.tree.name, count: t.tree.count, verdict: need.verdict,
     need: each((n) => need[n].value), needWhy: each((n) => figures.id(need[n])),
     span: each((n): [number, number] => [need.span[n][0].value, need.span[n][1].value]), spanWhy: each((n) => ids(need.span[n])),
+    MgO: need.MgO?.value ?? null, ...(need.MgO ? { MgOWhy: figures.id(need.MgO) } : {}),
+    lead: need.nitrogen.lead ? { source: need.nitrogen.lead.rule.source, rule: need.nitrogen.lead.rule.id, why: need.nitrogen.lead.why } : null,
     rulesWhy: need.rules.map((r) => figures.id(r)),
     ...(need.nitrogen.ifBelow && need.verdict === 'feed' ? { if: { code: 'shoots-below', belowM: need.nitrogen.ifBelow.value }, ifWhy: figures.id(need.nitrogen.ifBelow) } : {}),
     ...(need.nitrogen.none ? { none: need.nitrogen.none } : {}),

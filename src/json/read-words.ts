@@ -4,8 +4,8 @@ import type { Rated } from '../rating/rate.ts';
 import { waterPhOf } from '../rating/salt-ph.ts';
 import { isLimeIndex } from '../ph/soil.ts';
 import type { Item } from '../tables/items.ts';
-import { LEAF_RANGES } from '../tables/growth.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
+import { LEAF_RANGES } from '../tables/leaf.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { say, sayIfKnown } from '../words/words.ts';
 
@@ -46,7 +46,11 @@ export function ratingText(r: Rated, where: Where): string {
 export function leafText(r: Rated, where: Where, crops: readonly string[]): string {
   const L = where.language;
   const { item, value, unit, form } = r.reading;
-  const ranges = value === null || unit !== '%' || form !== null ? [] : LEAF_RANGES.filter((x) => x.nutrient === ELEMENT_OF[item] && crops.includes(x.crop));
+  const ranges = value === null || form !== null ? [] : crops.flatMap((crop) => {
+    // The first that is printed for the crop as such, as the plan takes it.
+    const range = LEAF_RANGES.find((x) => x.nutrient === ELEMENT_OF[item] && x.crops.some((c) => c === crop) && x.unit === unit && !x.kinds && !x.label && !x.young);
+    return range ? [{ crop, low: range.low, high: range.high }] : [];
+  });
   const said = ranges.map(({ crop, low, high }) => say(L, 'rating', 'leaf-range', { crop, low, high, verdict: say(L, 'rating', value! < low ? 'leaf-below' : value! > high ? 'leaf-over' : 'leaf-within') }));
   return said.length > 0 ? said.join(', ') : r.rating === null ? '' : ratingText(r, where);
 }

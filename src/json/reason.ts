@@ -10,7 +10,7 @@ type System = 'us' | 'metric';
 
 /** A figure's value in the grower's units. */
 export function valueOf(f: Figure, language: Language, system: System): string {
-  if (f.unit === 'g' && (f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O')) return `${showNutrient(f.value, system)} ${f.of}`;
+  if (f.unit === 'g' && (f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O' || f.of === 'MgO')) return `${showNutrient(f.value, system)} ${f.of}`;
   if (f.unit === 'g') return showMass(f.value, system);
   if (f.unit === 'm' && (f.of === 'growth' || f.of === 'trunk' || f.of === 'soil')) return showShort(f.value, system);
   if (f.unit === 'm') return showLength(f.value, system);
@@ -31,7 +31,7 @@ function timeOf(days: number, language: Language): string {
 }
 
 export function reasonOf(f: Figure, language: Language, system: System): string {
-  const facts: Record<string, string> = { value: valueOf(f, language, system), list: f.from.map((x) => valueOf(x, language, system)).join(', ') };
+  const facts: Record<string, string> = { value: valueOf(f, language, system), of: f.of, list: f.from.map((x) => valueOf(x, language, system)).join(', ') };
   f.from.forEach((x, i) => (facts[String(i)] = valueOf(x, language, system)));
   return say(language, 'step', f.step, facts);
 }

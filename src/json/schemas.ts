@@ -50,6 +50,8 @@ const plan = z.strictObject({
   season: z.int(), lastNitrogen: day, lastNitrogenWhy: id,
   trees: z.array(z.strictObject({
     name: z.string(), count: z.int(), verdict: z.enum(['feed', 'none', 'wait']), need: per(z.number()), needWhy: per(id), span: per(z.tuple([z.number(), z.number()])), spanWhy: per(z.tuple([id, id])), rulesWhy: z.array(id),
+    MgO: z.number().nullable().meta({ description: 'magnesium as MgO, told beside the feed; null where it was not tested' }), MgOWhy: id.optional(),
+    lead: z.strictObject({ source: z.string(), rule: z.string(), why: z.enum(['own', 'here', 'near', 'default']) }).nullable().meta({ description: 'whose nitrogen rule leads: the grower\'s own, the place\'s, a neighbour\'s, or the default' }),
     if: z.strictObject({ code: z.literal('shoots-below'), belowM: z.number() }).optional(), ifWhy: id.optional(), none: z.string().optional(), stops: z.array(z.string()),
     crown: z.strictObject({ diameterM: z.number(), m2: z.number() }).nullable(), crownWhy: z.strictObject({ diameterM: id, m2: id }).optional(),
     feeds: z.array(feed), fed: z.array(z.strictObject({ date: day, bag: z.string().nullable(), g: z.number().nullable() })), supplied: per(z.number()), over: per(z.number()), short: per(z.number()),

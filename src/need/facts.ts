@@ -23,12 +23,17 @@ export type Facts = {
   readonly season: number;
   readonly years: number | null;
   readonly young: boolean;
+  /** Ground dug over for a plant that is still to come, which is fed by it alone; `null` where nobody told how much, absent once it stands. */
+  readonly bed?: Figure<'m2', 'crown'> | null;
   readonly crown: Crown;
   readonly soil: Soil | null;
   readonly where: Where;
   /** Grams of N that the diary has for last season; null where nobody knows. */
   readonly lastN: number | null;
 };
+
+/** Whether the plant is still to come. */
+export const isToCome = (f: Facts): boolean => f.bed !== undefined;
 
 /** Stated not bearing, or nothing stated and four years or less in the ground (our judgement). */
 export function isYoung(tree: Tree, years: number | null): boolean {

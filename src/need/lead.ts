@@ -1,25 +1,25 @@
 /** Whose figures lead: one publication at a time, never a mix of several. */
 import type { Rule } from '../tables/rule.ts';
-import { NITROGEN_RULES } from '../tables/nitrogen.ts';
 import { DEFAULT_LEADS } from '../tables/leads.ts';
 import { BORDERS } from '../tables/places.ts';
 import type { Facts } from './facts.ts';
-import { applyRule, fits } from './rules.ts';
+import { applyRule, fits, leadersFor } from './rules.ts';
 
+export type Fact = 'trunk' | 'height' | 'planted' | 'spacing';
 export type Lead = {
   readonly rule: Rule;
   /** The grower's own file, the orchard's own state or country, a neighbour's publisher, or the default of the crop. */
   readonly why: 'own' | 'here' | 'near' | 'default';
   /** A nearer publication that could not be used, since it goes by a fact that nobody told. */
-  readonly wants: { readonly rule: Rule; readonly fact: 'trunk' | 'height' | 'planted' | 'spacing' } | null;
+  readonly wants: { readonly rule: Rule; readonly fact: Fact } | null;
 };
 
 /**
  * The rule that leads for this tree, of those that go by the tree itself or of those by ground alone; null where no publication prints one.
  * Order: `rules.yaml`; the orchard's own state or province; its country; a state or country that borders on it; the crop's default.
  */
-export function leadOf(f: Facts, suits: (rule: Rule) => boolean = () => true): Lead | null {
-  const usable = [...f.rules, ...NITROGEN_RULES].filter((r) => r.label === undefined && suits(r) && fits(r, f));
+export function leadOf(f: Facts, suits: (rule: Rule) => boolean = (): boolean => true): Lead | null {
+  const usable = leadersFor(f).filter((r) => suits(r) && fits(r, f));
   const ranked = usable.map((rule) => ({ rule, ...rankOf(rule, f) })).filter((x) => x.rank < Infinity);
   // A stable sort keeps one publication's rules together, in its own order.
   ranked.sort((a, b) => a.rank - b.rank);
@@ -29,15 +29,31 @@ export function leadOf(f: Facts, suits: (rule: Rule) => boolean = () => true): L
   return { rule: first.rule, why: first.why, wants: before ? { rule: before.rule, fact: factOf(before.rule) } : null };
 }
 
-const factOf = (rule: Rule): 'trunk' | 'height' | 'planted' | 'spacing' => (rule.by === 'trunk' ? 'trunk' : rule.by === 'height' ? 'height' : rule.by === 'row' ? 'spacing' : 'planted');
+/** The fact that the best rule for this tree goes by, where nobody told it and so no rule can be applied. */
+export function wantedFact(f: Facts): Fact | null {
+  const fit = leadersFor(f).find((r) => rankOf(r, f).rank < Infinity && fits(r, f) && applyRule(r, f, r.low) === null);
+  return fit ? factOf(fit) : null;
+}
+
+/** The age that a table serves, where it does not reach this one: its last printed year, or one year where nobody told the age. Null where the table begins later. */
+export function tableAge(f: Facts): number | null {
+  if (f.years === null) return 1;
+  const ends = leadersFor(f).filter((r) => r.years !== undefined && rankOf(r, f).rank < Infinity).map((r) => r.years![1] - (r.first ?? 0));
+  const before = ends.filter((end) => end < f.years!);
+  return before.length > 0 ? Math.max(...before) : null;
+}
+
+const factOf = (rule: Rule): Fact => (rule.by === 'trunk' ? 'trunk' : rule.by === 'height' ? 'height' : rule.by === 'row' ? 'spacing' : 'planted');
 
 function rankOf(rule: Rule, f: Facts): { rank: number; why: Lead['why'] } {
   if (f.rules.includes(rule)) return { rank: 0, why: 'own' };
   const { country, region } = f.where;
   if (region !== null && rule.region === region) return { rank: 1, why: 'here' };
-  if (country !== null && rule.region === country) return { rank: 2, why: 'here' };
+  // The states of these two differ too much for one page to speak for all.
+  if (country !== null && rule.region === country) return country === 'US' || country === 'CA' ? { rank: Infinity, why: 'here' } : { rank: 2, why: 'here' };
   const near = (BORDERS[region ?? ''] ?? []).indexOf(rule.region);
   if (near >= 0) return { rank: 10 + near, why: 'near' };
-  const place = DEFAULT_LEADS.indexOf(rule.source);
+  // Where a crop has orchard rates alone, any of them may serve.
+  const place = rule.label === undefined ? DEFAULT_LEADS.indexOf(rule.source) : DEFAULT_LEADS.length;
   return place < 0 ? { rank: Infinity, why: 'default' } : { rank: 1e6 + place, why: 'default' };
 }

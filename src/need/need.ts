@@ -2,10 +2,14 @@
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Question } from '../reason/notice.ts';
+import { sourceOf } from '../tables/sources.ts';
 import type { AskId } from '../words/words.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, has, organicMatter } from './facts.ts';
+import { growthOf, has, isToCome, organicMatter } from './facts.ts';
 import { ORGANIC_MATTER } from '../tables/limits.ts';
+import type { Magnesia } from './magnesium.ts';
+import { magnesiumOf } from './magnesium.ts';
+import { wantedFact } from './lead.ts';
 import type { NitrogenNeed } from './nitrogen.ts';
 import { nitrogenOf } from './nitrogen.ts';
 import type { Phosphate, Potash, SoilNeed } from './potash.ts';
@@ -22,6 +26,8 @@ export type Need = {
   readonly N: Nitrogen;
   readonly P2O5: Phosphate;
   readonly K2O: Potash;
+  /** Told, not bagged. */
+  readonly MgO: Magnesia | null;
   readonly span: { readonly N: readonly [Nitrogen, Nitrogen]; readonly P2O5: readonly [Phosphate, Phosphate]; readonly K2O: readonly [Potash, Potash] };
   /** Every published nitrogen rule that fits. */
   readonly rules: readonly Nitrogen[];
@@ -35,10 +41,10 @@ export function needOf(f: Facts): Need {
     stops.push({ id: 'not-soil', cite: ORGANIC_MATTER.cite, value: organic });
   }
   if (stops.some((s) => s.id === 'no-figures')) return refused(f, stops);
-  if (f.tree.tub === undefined && f.years === null && f.crown.guessed) return unmeasured(f, stops);
+  if (f.tree.tub === undefined && !isToCome(f) && f.years === null && f.crown.guessed) return unmeasured(f, stops);
   const nitrogen = nitrogenOf(f);
   const [p, k] = [phosphateOf(f), potashOf(f)];
-  const rules = span(f);
+  const rules = span(f, 'N');
   const spanN = spanOf(nitrogen.need, rules);
   const halted = stops.length > 0;
   const N = halted ? stopped('N', stops[0]!, nitrogen.need) : nitrogen.need;
@@ -47,7 +53,7 @@ export function needOf(f: Facts): Need {
   const any = N.value > 0 || P2O5.value > 0 || K2O.value > 0;
   return {
     verdict: halted ? 'wait' : any ? 'feed' : 'none',
-    stops, nitrogen, N, P2O5, K2O, rules, span: { N: spanN, P2O5: p.span, K2O: k.span },
+    stops, nitrogen, N, P2O5, K2O, MgO: halted ? null : magnesiumOf(f), rules, span: { N: spanN, P2O5: p.span, K2O: k.span },
     questions: halted ? [] : questionsOf(f, nitrogen, k),
   };
 }
@@ -64,11 +70,11 @@ const stopped = <S extends 'N' | 'P2O5' | 'K2O'>(of: S, stop: Stop, would: Figur
 function unmeasured(f: Facts, stops: readonly Stop[]): Need {
   const zero = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'none', { source: 'medlar', at: 'size-unknown', mark: 'judgement' });
   const [N, P2O5, K2O] = [zero('N'), zero('P2O5'), zero('K2O')];
-  const rules = span(f);
+  const rules = span(f, 'N');
   const known = has(f, 'fed lawn') ? 'fed-lawn' : has(f, 'pruned hard') ? 'pruned-hard' : null;
   const nitrogen: NitrogenNeed = { need: N, none: known ?? 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, organicHalf: false };
   const questions = (known ? [] : (['planted-missing', 'crown-missing'] as const)).map((code): Question => ({ code, about: f.tree.name, facts: { tree: f.tree.name, crop: f.tree.word }, choices: [], changes: 'changes-nitrogen', place: f.tree.place }));
-  return { verdict: stops.length > 0 ? 'wait' : 'none', stops, nitrogen, N, P2O5, K2O, rules, span: { N: spanOf(N, rules), P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: stops.length > 0 ? [] : questions };
+  return { verdict: stops.length > 0 ? 'wait' : 'none', stops, nitrogen, N, P2O5, K2O, MgO: null, rules, span: { N: spanOf(N, rules), P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: stops.length > 0 ? [] : questions };
 }
 
 function refused(f: Facts, stops: readonly Stop[]): Need {
@@ -76,7 +82,7 @@ function refused(f: Facts, stops: readonly Stop[]): Need {
   const nothing = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'stopped', stop.cite, [f.crown.area]);
   const [N, P2O5, K2O] = [nothing('N'), nothing('P2O5'), nothing('K2O')];
   const nitrogen: NitrogenNeed = { need: N, none: null, ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, organicHalf: false };
-  return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, rules: [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
+  return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, MgO: null, rules: f.tree.tub === undefined ? span(f, 'N') : [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
 }
 
 /** What the grower could still tell, each with "don't know" and what it changes. */
@@ -85,8 +91,13 @@ function questionsOf(f: Facts, nitrogen: NitrogenNeed, potash: SoilNeed<Potash>)
   const ask = (code: AskId, changes: AskId): Question => ({ code, about: tree.name, facts: { tree: tree.name, crop: tree.word }, choices: [], changes, place: tree.place });
   const questions: Question[] = [];
   if (tree.tub !== undefined) return questions;
+  if (isToCome(f)) return f.bed === null ? [ask('bed-missing', 'changes-planting')] : [];
   const idle = nitrogen.none === 'fed-lawn' || nitrogen.none === 'planting-year' || nitrogen.none === 'pruned-hard';
   if (!idle && f.years === null) questions.push(ask('planted-missing', 'changes-nitrogen'));
+  const wanted = nitrogen.lead?.wants ?? null;
+  const fact = nitrogen.none === 'fact-missing' ? wantedFact(f) : wanted?.fact ?? null;
+  const source = wanted ? sourceOf(wanted.rule.source)?.publisher ?? '' : '';
+  if (!idle && fact && fact !== 'planted') questions.push({ ...ask(`${fact}-missing`, 'changes-nitrogen'), facts: { tree: tree.name, crop: tree.word, source } });
   if (!idle && f.crown.guessed) questions.push(ask('crown-missing', 'changes-nitrogen'));
   if (nitrogen.ifBelow && growthOf(f) === null) questions.push(ask('shoots-missing', 'changes-nitrogen'));
   if (nitrogen.none === 'growth-within') questions.push(ask('fed-last-year', 'changes-nitrogen'));

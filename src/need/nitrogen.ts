@@ -5,21 +5,21 @@
 import type { Cite, Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
 import { POME, STONE } from '../tables/crops.ts';
-import { LEAF_STEP } from '../tables/growth.ts';
+import { LEAF_STEP } from '../tables/leaf.ts';
 import { ORGANIC_MATTER, TUB } from '../tables/limits.ts';
 import { SIZE_CAP } from '../tables/nitrogen.ts';
 import type { Rule } from '../tables/rule.ts';
 import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, has, organicMatter } from './facts.ts';
+import { growthOf, has, isToCome, organicMatter } from './facts.ts';
 import { growthRange, leafVerdict } from './growth.ts';
 import type { Lead } from './lead.ts';
-import { leadOf } from './lead.ts';
+import { leadOf, tableAge, wantedFact } from './lead.ts';
 import type { Nitrogen } from './rules.ts';
 import { applyRule, capOf } from './rules.ts';
 
 export type NoneId =
-  | 'planting-year' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none' | 'size-unknown';
+  | 'planting-year' | 'before-planting' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none' | 'size-unknown' | 'fact-missing';
 
 export type NitrogenNeed = {
   readonly need: Nitrogen;
@@ -37,6 +37,7 @@ export type NitrogenNeed = {
 };
 
 const zero = (cite: Cite, from: readonly Figure[] = []): Nitrogen => figure(0, 'g', 'N', 'none', cite, from);
+const untold: Cite = { source: 'medlar', at: 'fact-missing', mark: 'judgement' };
 const virginia: Cite = { source: 'virginia-note-21', at: 'no fertiliser at planting', mark: 'read' };
 
 /** In the planting year a plant is fed only by a table that begins with it and is the crop's own, or by the grower's own publisher. */
@@ -50,6 +51,7 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
     ({ need: zero(cite, from), none: id, ifBelow: null, cap: 0, doses: 0, followed: cite, lead: null, organicHalf: false });
 
   if (f.tree.tub !== undefined) return tub(f);
+  if (isToCome(f)) return none('before-planting', virginia);
   if (f.years === 0 && !fedAtPlanting(f)) return none('planting-year', virginia);
   if (has(f, 'fed lawn')) return none('fed-lawn', { source: 'iowa-fruit-trees', at: 'trees in a regularly fed lawn', mark: 'read' });
   if (has(f, 'pruned hard')) return none('pruned-hard', { source: 'utah-column', at: 'after heavy pruning', mark: 'read' });
@@ -65,10 +67,11 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
     if (growth >= range.low.value) {
       const edges = [measured, range.low, range.high];
       if (f.lastN === null || f.lastN <= 0) return none(f.lastN === null ? 'growth-within' : 'growth-repeat', range.low.cite, edges);
-      return repeated(f, f.lastN, edges);
+      return repeated(f, f.lastN, edges) ?? none('fact-missing', untold);
     }
   }
   const dose = byRule(f);
+  if (!dose) return none(wantedFact(f) ? 'fact-missing' : 'table-none', untold);
   if (!leaf && growth !== null && range) {
     const need = figure(dose.need.value, 'g', 'N', 'growth-short', range.low.cite, [dose.need, told(growth, 'm', 'growth', f.tree.name), range.low]);
     return { ...adjusted(f, { ...dose, need }, 0, dose.need.cite), ifBelow: null };
@@ -79,8 +82,9 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
 }
 
 /** Growth as it should be: what the diary has for last year, within the rules. */
-function repeated(f: Facts, lastN: number, edges: readonly Figure[]): NitrogenNeed {
+function repeated(f: Facts, lastN: number, edges: readonly Figure[]): NitrogenNeed | null {
   const dose = byRule(f);
+  if (!dose) return null;
   const last = figure(lastN, 'g', 'N', 'fed-last-year', { source: 'grower', at: 'diary', mark: 'read' });
   const cite: Cite = { source: 'medlar', at: 'repeat', mark: 'judgement' };
   const need = figure(Math.min(lastN, dose.need.value), 'g', 'N', 'repeat', cite, [last, dose.need, ...edges]);
@@ -93,16 +97,16 @@ type Dose = { need: Nitrogen; cap: number; doses: number; lead: Lead | null };
 const hasAreaRate = (f: Facts): boolean => POME.includes(f.crop) || STONE.includes(f.crop);
 const byGround = (rule: Rule): boolean => rule.by === 'area';
 
-/** The smallest of what applies. */
-function byRule(f: Facts): Dose {
+/** The smallest of what applies; null where the crop's table begins at a later age, or goes by a fact that nobody told. */
+function byRule(f: Facts): Dose | null {
   const applied = (lead: Lead | null, g: Facts): Nitrogen | null => lead && applyRule(lead.rule, g, lead.rule.low, lead.rule.base?.[0] ?? 0);
   if (!hasAreaRate(f)) {
-    // Nobody is fed as an old plant by a guess: one year in the ground, until the age is told.
-    const g = f.years === null && leadOf(f) === null ? { ...f, years: 1 } : f;
+    // A table that ends goes on as it ended; nobody is fed as an old plant by a guess.
+    const age = leadOf(f) === null ? tableAge(f) : f.years;
+    const g = age === f.years ? f : { ...f, years: age };
     const lead = leadOf(g);
     const need = applied(lead, g);
-    if (!lead || !need) throw new RangeError(`no rule for ${f.tree.word}`);
-    return { need, cap: capOf(lead.rule), doses: lead.rule.doses ?? 1, lead };
+    return lead && need && { need, cap: capOf(lead.rule), doses: lead.rule.doses ?? 1, lead };
   }
   const [lead, ground] = [leadOf(f, (r) => !byGround(r)), leadOf(f, byGround)];
   const candidates = [applied(lead, f), applied(ground, f), sizeCap(f)].filter((x): x is Nitrogen => x !== null);

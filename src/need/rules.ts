@@ -3,42 +3,35 @@ import type { Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
 import { trunkDiameter } from '../orchard/geometry.ts';
 import type { Crop } from '../tables/crops.ts';
-import { KIN } from '../tables/crops.ts';
-import { NITROGEN_RULES } from '../tables/nitrogen.ts';
+import { KIN, SOFT_FRUIT } from '../tables/crops.ts';
+import { RULES } from '../tables/nitrogen.ts';
+import { IN_ROW } from '../tables/limits.ts';
 import type { Rule } from '../tables/rule.ts';
-import { convert, FOOT, INCH, UNITS } from '../units/units.ts';
+import { gramsOf, isRate } from '../tables/rule.ts';
+import { FOOT, INCH } from '../units/units.ts';
 import type { Facts } from './facts.ts';
 import { growthOf, has, yearsOf } from './facts.ts';
 import { growthRange } from './growth.ts';
 
 export type Nitrogen = Figure<'g', 'N'>;
 
-/** Grams of N of one rule for this tree; null where the rule needs a fact that nobody gave. */
+/** Grams of N of one rule for this tree (of a rule for phosphate or potash: of that); null where the rule needs a fact that nobody gave. */
 export function applyRule(rule: Rule, f: Facts, rate: number, base = 0): Nitrogen | null {
   const measured = measureOf(rule, f);
   if (!measured) return null;
   const amount = base + rate * measured.times;
   const capped = rule.cap === undefined ? amount : Math.min(amount, rule.cap);
-  return figure(gramsN(rule, capped), 'g', 'N', capped < amount ? 'rule-capped' : stepOf(rule), rule.cite, measured.from);
+  return figure(gramsOf(rule, capped), 'g', 'N', capped < amount ? 'rule-capped' : stepOf(rule), rule.cite, measured.from);
 }
 
 /** A table's own year is a row, not a rate. */
 const stepOf = (rule: Rule): 'rule' | 'table-year' => (rule.by === 'plant' && rule.years ? 'table-year' : 'rule');
 
-/** Grams of N in so much of what the rule gives, in the rule's own unit. */
-function gramsN(rule: Rule, amount: number): number {
-  const { of, unit, percentN, ozPerCup } = rule.gives;
-  const grams = unit === 'cup' ? convert(amount * (ozPerCup ?? 0), 'oz', 'g') : isRate(rule) ? convert(amount, unit, 'g/m2') : convert(amount, unit, 'g');
-  return of === 'product' ? (grams * (percentN ?? 0)) / 100 : grams;
-}
-
-const isRate = (rule: Rule): boolean => UNITS[rule.gives.unit].kind === 'area rate';
-
 /** A rule's own ceiling in grams of N: its cap, else the high end of a row; rates of ground have none. */
 export function capOf(rule: Rule): number {
   if (isRate(rule)) return Infinity;
   const most = rule.cap ?? (rule.by === 'plant' ? rule.high : undefined);
-  return most === undefined ? Infinity : gramsN(rule, most);
+  return most === undefined ? Infinity : gramsOf(rule, most);
 }
 
 function measureOf(rule: Rule, f: Facts): { times: number; from: readonly Figure[] } | null {
@@ -46,8 +39,9 @@ function measureOf(rule: Rule, f: Facts): { times: number; from: readonly Figure
     case 'plant': return { times: 1, from: yearsOf(f) };
     case 'years': return f.years === null ? null : { times: f.years + (rule.first ?? 0), from: yearsOf(f) };
     case 'area': {
-      // Rates of orchards are for all the ground of a plant, garden rates for that under its crown.
-      const ground = rule.gives.unit === 'kg/ha' || rule.gives.unit === 'lb/acre' ? f.crown.share ?? f.crown.area : f.crown.area;
+      // Rates of orchards and of beds are for all the ground of a plant, garden rates of trees for that under the crown.
+      const whole = rule.label === 'orchard' || rule.gives.unit === 'kg/ha' || rule.gives.unit === 'lb/acre' || SOFT_FRUIT.includes(f.crop);
+      const ground = whole ? f.crown.share ?? f.crown.area : f.crown.area;
       return { times: ground.value, from: [ground] };
     }
     case 'canopy': return { times: f.crown.diameter.value / FOOT, from: [f.crown.diameter] };
@@ -56,7 +50,11 @@ function measureOf(rule: Rule, f: Facts): { times: number; from: readonly Figure
       return trunk ? { times: trunk.value / INCH, from: [trunk] } : null;
     }
     case 'height': return f.tree.high === undefined ? null : { times: f.tree.high / FOOT, from: [told(f.tree.high, 'm', 'tree', f.tree.name)] };
-    case 'row': return f.tree.spacing ? { times: Math.min(...f.tree.spacing) / (100 * FOOT), from: [told(Math.min(...f.tree.spacing), 'm', 'tree', f.tree.name)] } : null;
+    case 'row': {
+      const usual = IN_ROW.crops[f.crop];
+      const apart = f.tree.spacing ? told(Math.min(...f.tree.spacing), 'm', 'tree', f.tree.name) : usual === undefined ? null : figure(usual * FOOT, 'm', 'tree', 'in-row', IN_ROW.cite);
+      return apart && { times: apart.value / (100 * FOOT), from: [apart] };
+    }
   }
 }
 
@@ -88,20 +86,34 @@ function fitsAge(rule: Rule, f: Facts): boolean {
   return year >= rule.years[0] && year <= rule.years[1];
 }
 
-/** Whether any rule is printed for the crop, be it of an orchard or a garden. */
-const PRINTED: ReadonlySet<string> = new Set(NITROGEN_RULES.filter((r) => r.label === undefined).flatMap((r) => r.crops));
-export const hasRules = (f: Pick<Facts, 'crop' | 'rules'>): boolean => PRINTED.has(f.crop) || f.rules.some((r) => r.crops.includes(f.crop));
+type Of = 'N' | 'P2O5' | 'K2O';
+const ofRule = (rule: Rule): Of => (rule.gives.of === 'product' ? 'N' : rule.gives.of);
+
+const BY_CROP = new Map<Crop, Rule[]>();
+for (const rule of RULES) for (const crop of rule.crops) BY_CROP.set(crop, [...(BY_CROP.get(crop) ?? []), rule]);
+
+/** Every rule for the crop, the grower's own first. */
+const rulesFor = (f: Pick<Facts, 'crop' | 'rules'>, of: Of): readonly Rule[] => [...f.rules.filter((r) => r.crops.includes(f.crop)), ...(BY_CROP.get(f.crop) ?? [])].filter((r) => ofRule(r) === of);
+
+/** The rules that may lead: those for gardens and single trees; where a crop has none, the rates of orchards by ground, which shrink with the plant. */
+export function leadersFor(f: Pick<Facts, 'crop' | 'rules'>): readonly Rule[] {
+  const all = rulesFor(f, 'N');
+  const home = all.filter((r) => r.label === undefined);
+  return home.length > 0 ? home : all.filter((r) => r.label === 'orchard' && r.by === 'area');
+}
+
+export const hasRules = (f: Pick<Facts, 'crop' | 'rules'>): boolean => leadersFor(f).length > 0;
 
 /** The nearest kin with rules of its own, for a grower to choose; null where none is held. */
-export const kinOf = (word: string): Crop | null => (KIN[word] ?? []).find((c) => PRINTED.has(c)) ?? null;
+export const kinOf = (word: string): Crop | null => (KIN[word] ?? []).find((crop) => hasRules({ crop, rules: [] })) ?? null;
 
-/** Every published rule that fits the tree, low and high. */
-export function span(f: Facts): Nitrogen[] {
+/** What every published rule that fits the tree gives of a nutrient, low and high. */
+export function span<S extends Of>(f: Facts, of: S): Figure<'g', S>[] {
   if (f.tree.tub !== undefined) return [];
-  return [...f.rules, ...NITROGEN_RULES].filter((rule) => fits(rule, f)).flatMap((rule) => {
+  return rulesFor(f, of).filter((rule) => fits(rule, f)).flatMap((rule) => {
     const low = applyRule(rule, f, rule.low, rule.base?.[0] ?? 0);
     const wide = rule.high !== undefined || rule.base !== undefined;
     const high = wide ? applyRule(rule, f, rule.high ?? rule.low, rule.base?.[1] ?? 0) : null;
-    return [low, high].filter((x): x is Nitrogen => x !== null);
+    return [low, high].filter((x) => x !== null).map((x) => (of === 'N' ? x as Figure as Figure<'g', S> : figure(x.value, 'g', of, x.step, x.cite, x.from)));
   });
 }

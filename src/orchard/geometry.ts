@@ -36,6 +36,13 @@ function shareOf(tree: Tree): Figure<'m2', 'crown'> | null {
   return figure(a * b, 'm2', 'crown', 'spacing-share', sum, [told(a, 'm', 'tree', tree.name), told(b, 'm', 'tree', tree.name)]);
 }
 
+/** The ground dug over for one plant that is still to come: its part of the bed, else of the spacing; null where neither is told. */
+export function bedOf(tree: Tree): Figure<'m2', 'crown'> | null {
+  if (!tree.bed) return shareOf(tree);
+  const [a, b] = tree.bed;
+  return figure((a * b) / tree.count, 'm2', 'crown', 'bed-share', sum, [told(a, 'm', 'tree', tree.name), told(b, 'm', 'tree', tree.name)]);
+}
+
 /** Trunk diameter in metres: girth ÷ π where measured round; null where unknown or not said how. */
 export function trunkDiameter(tree: Tree): Figure<'m', 'trunk'> | null {
   if (!tree.trunk || tree.trunk.measured === null) return null;

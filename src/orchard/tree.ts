@@ -7,12 +7,13 @@ import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Crop, Size } from '../tables/crops.ts';
 import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';
+import { ROOTSTOCKS } from '../tables/rootstocks.ts';
 import { monthOf } from '../units/date.ts';
 import type { Measured } from './measure.ts';
 import { lengthOf, massOf, numberOf, volumeOf } from './measure.ts';
 
 export const FLAGS = [
-  'mulch', 'bare', 'grass', 'fed lawn', 'bearing', 'not bearing', 'pruned hard', 'standing water', 'herbicide', 'fire blight', 'drought', 'pit-prone', 'compost',
+  'mulch', 'bare', 'grass', 'fed lawn', 'bearing', 'not bearing', 'pruned hard', 'standing water', 'herbicide', 'fire blight', 'drought', 'pit-prone', 'compost', 'off year', 'spur-type',
 ] as const;
 export type Flag = (typeof FLAGS)[number];
 
@@ -28,6 +29,10 @@ export type Tree = {
   readonly fedAs?: Crop;
   readonly size?: Size;
   readonly planted?: { readonly year: number; readonly month?: number };
+  /** A tree that is still to come. */
+  readonly planting?: { readonly year: number; readonly month?: number };
+  /** The bed or strip that is dug over for all of them, metres. */
+  readonly bed?: readonly [number, number];
   readonly trunk?: { readonly m: number; readonly measured: 'round' | 'across' | null };
   readonly across?: number;
   readonly high?: number;
@@ -68,6 +73,8 @@ type Facts = {
   fedAs?: Crop;
   size?: Size;
   planted?: Tree['planted'];
+  planting?: Tree['planting'];
+  bed?: readonly [number, number];
   trunk?: NonNullable<Tree['trunk']>;
   across?: number;
   high?: number;
@@ -103,6 +110,7 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
     }
   }
   if (flags.includes('bearing') && flags.includes('not bearing')) notices.push(notice('fact-contrary', 'error', { tree: name, a: 'bearing', b: 'not bearing' }, whole));
+  if (facts.planted && facts.planting) notices.push(notice('fact-contrary', 'error', { tree: name, a: 'planted', b: 'planting' }, whole));
   if (!facts.crop && !notices.some((n) => n.code === 'item-unknown')) notices.push(notice('crop-missing', 'error', { tree: name }, whole));
   if (!facts.crop || notices.some((n) => n.severity === 'error')) return { tree: null, notices, questions: [] };
 
@@ -111,10 +119,17 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
     questions.push({ code: 'trunk-round-or-across', about: name, facts: { tree: name }, choices: ['round', 'across'], changes: 'changes-ring', place: whole });
   }
   const { crop, ...rest } = facts;
+  const size = facts.size ?? sizeOn(facts.rootstock);
   return {
-    tree: { name, count: crop.count, word: crop.word, crop: CROP_WORDS[crop.word] ?? 'other', ...rest, leaf, flags, place: whole },
+    tree: { name, count: crop.count, word: crop.word, crop: CROP_WORDS[crop.word] ?? 'other', ...rest, ...(size ? { size } : {}), leaf, flags, place: whole },
     notices, questions,
   };
+}
+
+/** The size that a rootstock makes, where nobody told it; nothing for one that is not known. */
+function sizeOn(rootstock: string | undefined): Size | undefined {
+  const name = rootstock?.toLowerCase().replace(/[^a-z\d]/g, '');
+  return name === undefined ? undefined : SIZES.find((s) => ROOTSTOCKS[s].includes(name));
 }
 
 type Read =
@@ -140,21 +155,20 @@ function readItem(item: string, zones: readonly string[]): Read {
   if (word && crop[1] && Number(crop[1]) === 0) return { wrong: 'measure-zero' };
   if (word) return { key: 'crop', value: { word, count: crop[1] ? Number(crop[1]) : 1 } };
 
-  const planted = /^planted +(?:(\p{L}+)\.? +)?(\d{4})$/u.exec(lower);
+  const planted = /^(planted|planting) +(?:(\p{L}+)\.? +)?(\d{4})$/u.exec(lower);
   if (planted) {
-    const month = planted[1] ? monthOf(planted[1]) : undefined;
-    return month === null ? { wrong: 'measure-wrong', expected: 'planted' } : { key: 'planted', value: { year: Number(planted[2]), ...(month ? { month } : {}) } };
+    const key = planted[1] as 'planted' | 'planting';
+    const month = planted[2] ? monthOf(planted[2]) : undefined;
+    return month === null ? { wrong: 'measure-wrong', expected: key } : { key, value: { year: Number(planted[3]), ...(month ? { month } : {}) } };
   }
+  const bed = /^bed +(.+?) +x +(.+)$/.exec(lower);
+  if (bed) return sides('bed', bed[1]!, bed[2]!);
   const trunk = /^trunk +(.+?)(?: +(round|across))?$/.exec(lower);
   if (trunk) return measure('trunk', lengthOf(trunk[1]!), (m) => ({ m, measured: trunk[2] ?? null }));
   const wide = /^(.+) +(across|high)$/.exec(lower);
   if (wide) return measure(wide[2] as 'across' | 'high', lengthOf(wide[1]!));
   const spacing = /^spacing +(.+?)(?: +x +(.+))?$/.exec(lower);
-  if (spacing) {
-    const other = spacing[2] ? lengthOf(spacing[2]) : lengthOf(spacing[1]!);
-    const first = lengthOf(spacing[1]!) ?? (spacing[2] && typeof numberOf(spacing[1]!) === 'number' ? lengthOf(`${spacing[1]!} ${spacing[2].replace(/^[\d.,/ ]+/, '')}`) : null);
-    return typeof other === 'number' ? measure('spacing', first, (m) => [m, other]) : { wrong: 'measure-wrong', expected: 'spacing' };
-  }
+  if (spacing) return sides('spacing', spacing[1]!, spacing[2] ?? spacing[1]!);
   const shoots = /^shoots +(.+?)(?: +(\d{4}))?$/.exec(lower);
   if (shoots) {
     const none = /^(?:none|0)\b/.test(shoots[1]!);
@@ -182,11 +196,19 @@ function readItem(item: string, zones: readonly string[]): Read {
     if (typeof value === 'number' && nutrient) return { key: 'leaf', leaf: { nutrient, value, unit: leaf[3] as '%' | 'ppm' } };
     return value !== null && typeof value === 'object' ? value : { wrong: 'measure-wrong', expected: 'leaf' };
   }
-  const fact = SIMPLE.find((f) => lower.startsWith(`${f} `) || lower.endsWith(` ${f}`));
+  // Zones may end in these words: "north bed", "new planting".
+  const fact = SIMPLE.find((f) => lower.startsWith(`${f} `) || lower.endsWith(` ${f}`)) ?? (['planting', 'bed'] as const).find((f) => /\d/.test(lower) && lower.startsWith(`${f} `));
   if (fact) return { wrong: 'measure-wrong', expected: fact };
-  const firstWord = suggest(lower.split(' ')[0]!, SIMPLE);
+  const firstWord = suggest(lower.split(' ')[0]!, [...SIMPLE, 'planting', 'bed']);
   const guess = firstWord.length > 0 && lower.includes(' ') ? firstWord : suggest(lower.replace(/^\d+ +/, ''), [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES, ...FLAGS, ...SIZES, ...SIMPLE, ...zones]);
   return { wrong: 'item-unknown', guess: guess.join(', ') };
+}
+
+/** Two lengths; the first takes the second's unit where it has none of its own. */
+function sides(key: 'spacing' | 'bed', a: string, b: string): Read {
+  const other = lengthOf(b);
+  const first = lengthOf(a) ?? (typeof numberOf(a) === 'number' ? lengthOf(`${a} ${b.replace(/^[\d.,/ ]+/, '')}`) : null);
+  return typeof other === 'number' ? measure(key, first, (m) => [m, other]) : { wrong: 'measure-wrong', expected: key };
 }
 
 function cropWord(text: string): string | null {

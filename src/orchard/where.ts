@@ -18,9 +18,11 @@ const COUNTRIES: Readonly<Record<string, string>> = {
   ireland: 'IE', ie: 'IE', canada: 'CA', ca: 'CA', australia: 'AU', au: 'AU', 'new zealand': 'NZ', nz: 'NZ', 'south africa': 'ZA', za: 'ZA',
   chile: 'CL', cl: 'CL', argentina: 'AR', ar: 'AR', brazil: 'BR', br: 'BR', uruguay: 'UY', germany: 'DE', de: 'DE', austria: 'AT', at: 'AT', switzerland: 'CH',
   france: 'FR', fr: 'FR', spain: 'ES', es: 'ES', portugal: 'PT', italy: 'IT', it: 'IT', poland: 'PL', pl: 'PL', netherlands: 'NL', belgium: 'BE', denmark: 'DK',
-  sweden: 'SE', norway: 'NO', india: 'IN', japan: 'JP', mexico: 'MX',
+  sweden: 'SE', norway: 'NO', finland: 'FI', 'czech republic': 'CZ', czechia: 'CZ', slovakia: 'SK', hungary: 'HU', slovenia: 'SI', croatia: 'HR', serbia: 'RS', romania: 'RO', bulgaria: 'BG', greece: 'GR', turkey: 'TR', turkiye: 'TR', ukraine: 'UA', lithuania: 'LT', latvia: 'LV', estonia: 'EE', luxembourg: 'LU',
+  india: 'IN', japan: 'JP', 'south korea': 'KR', korea: 'KR', china: 'CN', taiwan: 'TW', bangladesh: 'BD', pakistan: 'PK', nepal: 'NP', 'sri lanka': 'LK', philippines: 'PH', thailand: 'TH', vietnam: 'VN', indonesia: 'ID',
+  iran: 'IR', israel: 'IL', egypt: 'EG', morocco: 'MA', tunisia: 'TN', kenya: 'KE', uganda: 'UG', tanzania: 'TZ', ethiopia: 'ET', zimbabwe: 'ZW', nigeria: 'NG', mexico: 'MX', peru: 'PE', colombia: 'CO', paraguay: 'PY', bolivia: 'BO',
 };
-const SOUTH: readonly string[] = ['AU', 'NZ', 'ZA', 'CL', 'AR', 'BR', 'UY'];
+const SOUTH: readonly string[] = ['AU', 'NZ', 'ZA', 'ZW', 'TZ', 'CL', 'AR', 'BR', 'UY', 'PY', 'BO', 'PE'];
 const MILD_STATES: readonly string[] = ['florida', 'georgia', 'california', 'arizona', 'texas', 'louisiana', 'alabama', 'mississippi', 'south carolina', 'hawaii', 'nevada'];
 /** States and provinces by the letters that stand on letters there; what is planned knows them by their names. */
 const STATES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -64,7 +66,7 @@ export function parseWhere(text: string): Where | null {
   return {
     text, country, state, region: letters ? `${country}-${letters.toUpperCase()}` : country, south: SOUTH.includes(country), units: us ? 'us' : 'metric',
     paper: us || country === 'CA' || country === 'MX' ? 'letter' : 'a4', language: us ? 'en-US' : 'en-GB',
-    mildWinters: state && us ? MILD_STATES.includes(state) : us ? null : ['GB', 'IE', 'DE', 'AT', 'PL', 'CA', 'CH', 'SE', 'NO', 'DK'].includes(country) ? false : null,
+    mildWinters: state && us ? MILD_STATES.includes(state) : us ? null : ['GB', 'IE', 'DE', 'AT', 'PL', 'CA', 'CH', 'SE', 'NO', 'DK', 'FI', 'CZ', 'SK', 'HU', 'UA', 'LT', 'LV', 'EE', 'LU'].includes(country) ? false : null,
   };
 }
 

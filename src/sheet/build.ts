@@ -10,7 +10,7 @@ import { addDays, yearOf } from '../units/date.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
-import { showDay, showDose, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
+import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { drawRing, drawStrip } from './drawings.ts';
@@ -106,6 +106,10 @@ function conditionOf(plan: Plan, t: TreePlan, day: number, w: Words): string {
 }
 
 function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric', w: Words): { where: string; plain: string; ring: string } {
+  if (t.facts.bed) {
+    const where = w('bed', { area: showGround(t.facts.bed.value * t.tree.count, system) });
+    return { where, plain: where, ring: '' };
+  }
   if (!feed.ring) return { where: w('tub'), plain: w('tub'), ring: '' };
   const [from, to] = [showLength(feed.ring.from.value, system), showLength(feed.ring.to.value, system)];
   const radius = t.facts.crown.diameter.value / 2;

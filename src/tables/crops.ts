@@ -11,7 +11,6 @@ export const POME: readonly Crop[] = ['apple', 'pear'];
 export const STONE: readonly Crop[] = ['peach', 'plum', 'apricot', 'cherry'];
 /** What publications mean by fruit trees in general. */
 export const TREE_FRUIT: readonly Crop[] = [...POME, ...STONE];
-export const NUTS: readonly Crop[] = ['almond', 'walnut', 'pecan', 'hazelnut', 'chestnut'];
 /** Bushes, canes, vines and low plants: they have no trunk and no size class. */
 export const SOFT_FRUIT: readonly Crop[] = ['kiwifruit', 'grape', 'blueberry', 'currant', 'gooseberry', 'raspberry', 'blackberry', 'elderberry', 'strawberry'];
 

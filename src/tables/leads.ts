@@ -1,7 +1,9 @@
 /**
  * Whose figures lead where no publisher stands near: of a crop, the first of these that prints a rule for it.
- * The order is the default of the decision (apple and pear Michigan, stone fruit Pennsylvania), then for the other crops the more careful home page first.
+ * The order is the default of the decision (apple and pear Michigan, stone fruit Pennsylvania); for the other crops the page that gives least comes first.
  */
 export const DEFAULT_LEADS: readonly string[] = [
-  'michigan-garden-fruit', 'penn-stone', 'rhs-feeding', 'georgia-fig', 'louisiana-fig', 'california-citrus', 'florida-citrus', 'penn-blueberry',
+  'michigan-garden-fruit', 'penn-stone', 'rhs-feeding', 'georgia-fig', 'louisiana-fig', 'florida-citrus', 'california-citrus', 'penn-blueberry', 'penn-currant', 'iowa-fertilizing-tree-small-fruits',
+  'nj-small-fruit', 'ga-code-103-muscadine', 'uga-colquitt-muscadine', 'lsu-sthelena-pecan', 'missouri-chestnut', 'uc-ipm-walnut-home', 'uc-ipm-almond-home', 'uc-avocado-care', 'pnw507-kiwifruit',
+  'fl-nassau-persimmon', 'rhs-medlar', 'tw-pear', 'tw-afa-guava', 'bd-frg-2018-mango',
 ];

@@ -36,3 +36,11 @@ export const CROWN_GUESS: { readonly perYear: number; readonly sizes: Readonly<R
   },
   cite: { source: 'medlar', at: 'crown-guess', mark: 'judgement' },
 };
+
+/** A rule above these is a slip of unit or of point: g N a plant and year (an old pecan is given a kilogram), and on its ground (2 lb a square foot is ten thousand). */
+export const RULE_LIMITS = { gPerPlant: 3000, gPerM2: 40, cite: { source: 'medlar', at: 'rule-limits', mark: 'judgement' } satisfies Cite } as const;
+
+/** How far plants stand apart in their row where nobody told it, feet. */
+export const IN_ROW: { readonly crops: Readonly<Partial<Record<Crop, number>>>; readonly cite: Cite } = {
+  crops: { strawberry: 1, raspberry: 3, blackberry: 5 }, cite: { source: 'virginia-slides', at: 'spacing of small fruit', mark: 'read' },
+};

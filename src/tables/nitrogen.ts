@@ -6,6 +6,10 @@ import type { Cite } from '../reason/figure.ts';
 import type { Size } from './crops.ts';
 import { POME, STONE, TREE_FRUIT } from './crops.ts';
 import type { Rule } from './rule.ts';
+import { RULES_EUROPE } from './rules-europe.ts';
+import { RULES_US_SOUTH_EAST } from './rules-us-south-east.ts';
+import { RULES_US_WEST } from './rules-us-west.ts';
+import { RULES_WORLD } from './rules-world.ts';
 
 const read = (source: string, at: string): Cite => ({ source, at, mark: 'read' });
 const derived = (source: string, at: string): Cite => ({ source, at, mark: 'derived' });
@@ -76,7 +80,7 @@ const NEW_YORK_BLUEBERRY_UREA = byYear('new-york.blueberry.urea', { source: 'new
   [[1, 0, 0, 1], [2, 2, 2, 1], [3, 2.5, 2.5, 1], [4, 3, 3, 1], [5, 3.5, 3.5, 1], [6, 4, 4, 1]]);
 
 /** Home rules and orchard rates that make the span of a tree; the default decision picks from the named ones above. */
-export const NITROGEN_RULES: readonly Rule[] = [
+export const RULES: readonly Rule[] = [
   MICHIGAN_POME, PENN_STONE, LOUISIANA_FIG, RHS_APPLE_BARE, RHS_APPLE_GRASS, RHS_PEAR_YOUNG, RHS_PEAR_STONE, ...GEORGIA_FIG,
   ...FLORIDA_CITRUS, ...CALIFORNIA_CITRUS, ...PENN_BLUEBERRY, ...NEW_YORK_BLUEBERRY, ...NEW_YORK_BLUEBERRY_UREA,
   { id: 'michigan.stone.years', source: 'michigan-garden-fruit', crops: STONE, region: 'US-MI', by: 'years', gives: TEN, low: 0.5, cap: 5, years: [1, 99], cite: read('michigan-garden-fruit', 'stone fruit by age; its cap taken a tree, not an inch') },
@@ -121,6 +125,7 @@ export const NITROGEN_RULES: readonly Rule[] = [
   { id: 'post.1977.dwarf-apple', source: 'post-1977', crops: ['apple'], size: 'dwarf', region: 'US', by: 'plant', gives: TEN, low: 5, high: 10, bearing: true, years: [5, 99], label: 'old', cite: read('post-1977', 'dwarf apple') },
   { id: 'post.1977.large-apple', source: 'post-1977', crops: ['apple'], size: 'standard', region: 'US', by: 'plant', gives: TEN, low: 15, bearing: true, years: [5, 99], label: 'old', cite: read('post-1977', 'large apple') },
   { id: 'post.1977.dwarf-stone', source: 'post-1977', crops: STONE, size: 'dwarf', region: 'US', by: 'plant', gives: TEN, low: 4, high: 8, bearing: true, years: [5, 99], label: 'old', cite: read('post-1977', 'dwarf stone fruit') },
+  ...RULES_US_SOUTH_EAST, ...RULES_US_WEST, ...RULES_EUROPE, ...RULES_WORLD,
 ];
 
 /** Size caps: Maryland prints them for pear; on another fruit they are our judgement. lb of 10-10-10 a tree. */

@@ -12,6 +12,7 @@ import * as growth from './growth.ts';
 import * as indexes from './indexes.ts';
 import { METHODS } from './items.ts';
 import * as labs from './labs.ts';
+import * as leaf from './leaf.ts';
 import * as lime from './lime.ts';
 import * as limits from './limits.ts';
 import * as materials from './materials.ts';
@@ -23,17 +24,20 @@ import * as phScales from './ph-scales.ts';
 import * as potash from './potash.ts';
 import { RATING_WORDS } from './rating-words.ts';
 import * as ratings from './ratings.ts';
+import * as removal from './removal.ts';
+import * as rootstocks from './rootstocks.ts';
 import * as salts from './salts.ts';
 import * as europe from './scales-europe.ts';
 import * as us from './scales-us.ts';
 import * as world from './scales-world.ts';
 import * as sense from './sense.ts';
 import * as soilFacts from './soil-facts.ts';
+import * as soilRates from './soil-rates.ts';
 import * as sulphur from './sulphur.ts';
 import * as texture from './texture.ts';
 import * as timing from './timing.ts';
 
-const TABLES: Readonly<Record<string, object>> = { nitrogen, growth, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, lime, sulphur, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
+const TABLES: Readonly<Record<string, object>> = { nitrogen, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, lime, sulphur, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {
@@ -73,7 +77,7 @@ const KEY_UNITS: Readonly<Record<string, string>> = {
   phUnder: 'pH', organicUnder: '%', organicOver: '%', threshold: 'dS/m', mgPerL: 'mg/L', ph: 'pH', old: 'years', tooOld: 'years', density: 'g/cm3', mostPh: 'pH', shallow: 'in', deep: 'in',
 };
 const TABLE_UNITS: Readonly<Record<string, string>> = {
-  GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft', WEINSBERG: 'kg/ha', POLAND_K2O: 'kg/ha',
+  GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft',
   FIRST_DOSE: 'days from bud break', FIRST_DOSE_SAND: 'days from bud break', SECOND_DOSE: 'days from bud break', PH_RANGES: 'pH', TREE_FRUIT_PH: 'pH', BLUEBERRY_PH: 'pH', TEXTURE_BY_CEC: 'meq/100g', LIME_WINDOW: 'days', SULPHUR_WINDOW: 'days',
   SHARES_SUM: '%', AUSTRIA_CLAY: '%', CLAY_ALONE: '%', VDLUFA_CLAY: '%', UK_FEEL: '%', AUSTRALIA_FIELD: '%', HEAVINESS_BY_CEC: 'meq/100g', SALT_LOSS: '% a dS/m', SALT_PH_ERROR: 'pH', KCL_PH_ERROR: 'pH', QUIET: 'mg/kg', QUIET_PH: 'pH', SALT_GAP: 'pH', LIMY_PH: 'pH', ORGANIC_ODD: '%', BASE_SUM: '%',
 };
@@ -133,12 +137,13 @@ function knownOf(x: Thing, above: Known): Known {
   const own = typeof x.id === 'string' || said.length > 0 ? [] : [...OWN.flatMap((k) => texts(x[k])), ...(typeof x.number === 'number' ? [`equation ${x.number}`] : [])];
   const table = own.length > 0 && above.label.length === 0 ? [spoken(above.name)] : [];
   const year = typeof x.year === 'number' ? [`year ${x.year}`] : typeof x.under === 'number' && Number.isFinite(x.under) ? [`under ${printed(x.under)}`] : [];
+  const bears = typeof x.bearing === 'boolean' ? [x.bearing ? 'bearing' : 'not bearing'] : [];
   const gives = isThing(x.gives) ? x.gives : null;
   const crops = [...texts(x.crops), ...texts(x.crop)];
   const scale = Array.isArray(x.bands) && typeof x.id === 'string' ? x.id : above.scale;
   return {
     ...above,
-    label: [...above.label, ...(typeof x.id === 'string' ? [x.id] : said), ...table, ...own, ...year],
+    label: [...above.label, ...(typeof x.id === 'string' ? [x.id] : said), ...table, ...own, ...year, ...bears],
     unit: gives ? `${String(gives.unit)}${gives.of === 'N' ? ' N' : ` at ${String(gives.percentN)} % N`}` : typeof x.unit === 'string' ? x.unit : above.unit,
     per: gives ? PER[String(x.by)] ?? '' : above.per,
     cite: isCite(x.cite) ? x.cite : above.cite,
@@ -175,7 +180,7 @@ function add(here: Known, key: string, value: number | null, rows: Row[], unitKe
   const named = typeof here.label[0] === 'string' && /[.-]/.test(here.label[0]) ? label : [spoken(here.name), ...label];
   rows.push({
     ...rest, cite, value: value === null ? null : printed(value), unit: value === null || base === null || base === '' ? null : `${base}${key === 'low' || key === 'high' ? per : ''}`,
-    what: [...named, ...(here.crops.length > 0 ? [`(${here.crops.join(', ')})`] : []), key].filter((w, i, all) => w !== '' && w !== 'value' && all.indexOf(w) === i).join(' '),
+    what: [...named, ...(here.crops.length > 0 ? [`(${[...here.crops, ...here.kinds].join(', ')})`] : []), key].filter((w, i, all) => w !== '' && w !== 'value' && all.indexOf(w) === i).join(' '),
   });
 }
 

@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import type { Cite } from '../reason/figure.ts';
 import { MARKS } from '../reason/figure.ts';
 import type { Unit } from '../units/units.ts';
+import { convert, UNITS } from '../units/units.ts';
 import type { Crop, Size } from './crops.ts';
 import { CROP_WORDS, SIZES } from './crops.ts';
 
@@ -53,8 +54,8 @@ export type Rule = {
 const positive = z.number().check(z.nonnegative(), z.refine(Number.isFinite));
 const pair = z.tuple([positive, positive]);
 
-/** Every rule inside and of the grower's own file. */
-export const ruleSchema = z.strictObject({
+/** The keys of a rule and what each may hold: of those inside, and of the grower's own file. */
+export const ruleShape = z.strictObject({
   id: z.string().check(z.minLength(1)),
   source: z.string().check(z.minLength(1)),
   crops: z.array(z.enum([...new Set(Object.values(CROP_WORDS))])).check(z.minLength(1)),
@@ -77,6 +78,25 @@ export const ruleSchema = z.strictObject({
   if: z.optional(z.enum(['growth-short', 'no-soil-test'])),
   label: z.optional(z.enum(['orchard', 'old', 'weak'])),
   cite: z.strictObject({ source: z.string(), at: z.string().check(z.minLength(1)), mark: z.enum(MARKS) }),
-}).check(z.refine((r) => r.gives.of !== 'product' || r.gives.percentN !== undefined, 'a product needs its percent of nitrogen'),
-  z.refine((r) => r.gives.unit !== 'cup' || r.gives.ozPerCup !== undefined, 'a cup needs its weight'),
-  z.refine((r) => r.high === undefined || r.high >= r.low, 'the high end lies below the low one'));
+});
+
+/** What the keys of one rule must be to each other. */
+export function withSense<T extends z.ZodMiniType<Pick<Rule, 'gives' | 'low' | 'high' | 'years' | 'by'>>>(shape: T): T {
+  return shape.check(
+    z.refine((r) => r.gives.of !== 'product' || r.gives.percentN !== undefined, { path: ['gives'], message: 'a product needs its percent of nitrogen, "percentN: 10"' }),
+    z.refine((r) => r.gives.unit !== 'cup' || r.gives.ozPerCup !== undefined, { path: ['gives'], message: 'a cup needs its weight, "ozPerCup: 8"' }),
+    z.refine((r) => r.high === undefined || r.high >= r.low, { path: ['high'], message: 'the high end lies below the low one' }),
+    z.refine((r) => r.years === undefined || r.years[1] >= r.years[0], { path: ['years'], message: 'the years run backwards' }),
+    z.refine((r) => (r.by === 'area') === isRate(r), { path: ['gives'], message: 'by area wants a rate of ground such as g/m2, and nothing else does' }),
+  );
+}
+
+/** Whether a rule gives a rate of ground. */
+export const isRate = ({ gives }: Pick<Rule, 'gives'>): boolean => UNITS[gives.unit].kind === 'area rate';
+
+/** Grams of the nutrient in so much of what a rule gives, in the rule's own unit; of a rate, g/m². */
+export function gramsOf(rule: Pick<Rule, 'gives'>, amount: number): number {
+  const { of, unit, percentN, ozPerCup } = rule.gives;
+  const grams = unit === 'cup' ? convert(amount * (ozPerCup ?? 0), 'oz', 'g') : isRate(rule) ? convert(amount, unit, 'g/m2') : convert(amount, unit, 'g');
+  return of === 'product' ? (grams * (percentN ?? 0)) / 100 : grams;
+}

@@ -1,17 +1,15 @@
-/**
- * The publications that figures are taken from. Addresses are the publishers' own;
- * where only a copy was read, the figure's own mark and the `note` say so.
- */
-export type Source = {
-  readonly title: string;
-  readonly publisher: string;
-  readonly year?: number;
-  readonly url?: string;
-  readonly note?: 'read in a copy' | 'weak page' | 'recalled';
-};
+/** The publications, by their ids; those of a region stand in its file. */
+import type { Source } from './source.ts';
+import { SOURCES_EUROPE } from './sources-europe.ts';
+import { SOURCES_TISSUE } from './sources-tissue.ts';
+import { SOURCES_US_SOUTH_EAST } from './sources-us-south-east.ts';
+import { SOURCES_US_WEST } from './sources-us-west.ts';
+import { SOURCES_WORLD } from './sources-world.ts';
 
 const SOURCES = {
+  ...SOURCES_US_SOUTH_EAST, ...SOURCES_US_WEST, ...SOURCES_EUROPE, ...SOURCES_WORLD, ...SOURCES_TISSUE,
   grower: { title: 'What you wrote in your own folder', publisher: 'you' },
+  'own-rules': { title: 'Your own rules.yaml', publisher: 'you' },
   lab: { title: 'Your soil report', publisher: 'your laboratory' },
   definition: { title: 'A definition or plain arithmetic', publisher: 'international standards' },
   medlar: { title: 'Our own judgement, with its reason', publisher: 'Medlar' },

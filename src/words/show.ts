@@ -92,3 +92,6 @@ export function showRate(gPerM2: number, system: System): string {
   if (system === 'metric') return `${gPerM2 < 10 ? rounded(gPerM2, 2) : Math.round(gPerM2)} g/m²`;
   return `${rounded((gPerM2 / POUND) * 1000 * FOOT * FOOT, 3)} lb/1,000 sq ft`;
 }
+
+/** Square feet, or square metres. */
+export const showGround = (m2: number, system: System): string => (system === 'us' ? `${Math.round(m2 / FOOT ** 2)} sq ft` : `${rounded(m2, 2)} m²`);

@@ -2,6 +2,7 @@
 // and the few ways in which a printed figure is looked for in an answer.
 import { describe, expect, test } from 'vitest';
 import type { Answer } from '../medlar.ts';
+import { CROP_WORDS } from '../../src/tables/crops.ts';
 import { medlar } from '../medlar.ts';
 
 export const LB = 453.59237;
@@ -260,5 +261,33 @@ export function expectTargets(
         expect(reading(await report(row), item).target).toBe(target);
       });
     });
+  }
+}
+
+type Range = readonly [crop: string, what: string, low: number, high: number, unit: string];
+
+interface Row {
+  readonly table: string;
+  readonly what: string;
+  readonly value: number | null;
+  readonly unit: string | null;
+}
+
+/** Leaf ranges, wanted growth and what a crop takes off, as `sources` lists them for one publication. */
+export function expectTissue(id: string, tables: { readonly leaf?: readonly Range[]; readonly growth?: readonly Range[]; readonly removal?: readonly Range[] }): void {
+  for (const [table, ranges] of Object.entries(tables)) {
+    for (const [crop, what, low, high, unit] of ranges) {
+      test(`${table}: ${crop}, ${what} ${low.toPrecision(4)} to ${high.toPrecision(4)} ${unit}`, async () => {
+        const { result } = await answer(['sources', id, '--json']);
+        const found = (result.sources as { id: string; rows?: Row[] }[]).find((s) => s.id === id)?.rows ?? [];
+        const names = [crop, CROP_WORDS[crop] ?? crop];
+        const age = (text: string): boolean => (table === 'growth' ? text.includes(' not bearing ') === (what === 'not bearing') : text.split(/[ ,()]+/).includes(what));
+        const mine = found.filter((r) => r.table === table && age(r.what) && names.some((name) => new RegExp(`[(, ]${name}[,)]`).test(r.what)));
+        const ends = (end: string): number[] => mine.filter((r) => r.what.endsWith(end) && r.unit?.startsWith(unit)).map((r) => r.value!);
+        const near = (x: number) => (y: number): boolean => Math.abs(x - y) <= 1e-4 * Math.max(1, Math.abs(x));
+        expect(ends('low').some(near(low)), `${String(low)} among ${ends('low').join(', ')}`).toBe(true);
+        expect(ends('high').some(near(high)), `${String(high)} among ${ends('high').join(', ')}`).toBe(true);
+      });
+    }
   }
 }

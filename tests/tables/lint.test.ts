@@ -45,7 +45,7 @@ describe('the tables', () => {
   });
 
   test('ids are unique', () => {
-    for (const ids of [nitrogen.NITROGEN_RULES.map((r) => r.id), [...SCALES, ...INDEX_SCHEMES].map((s) => s.id), materials.MATERIALS.map((m) => m.id)]) {
+    for (const ids of [nitrogen.RULES.map((r) => r.id), [...SCALES, ...INDEX_SCHEMES].map((s) => s.id), materials.MATERIALS.map((m) => m.id)]) {
       expect(new Set(ids).size).toBe(ids.length);
     }
   });
@@ -102,7 +102,7 @@ describe('the tables', () => {
   });
 
   test('a rule gives no less than nothing, its high is above its low, and its own cap is above its rate', () => {
-    for (const r of nitrogen.NITROGEN_RULES) {
+    for (const r of nitrogen.RULES) {
       expect(r.low, r.id).toBeGreaterThanOrEqual(0);
       if (r.high !== undefined) expect(r.high, r.id).toBeGreaterThan(r.low);
       if (r.cap !== undefined) expect(r.cap, r.id).toBeGreaterThanOrEqual(r.high ?? r.low);

@@ -95,12 +95,11 @@ describe('an orchard worked by hand', () => {
     expect([dose.from, dose.until]).toEqual(firstDose);
   });
 
-  test('Gate apple: other leaflets from about 3 oz to 11.2 oz of nitrogen', async () => {
+  test('Gate apple: other leaflets give from 3 oz and less to 11.2 oz and more of nitrogen', async () => {
     const [low, high] = (await tree('Gate apple')).span.N;
+    // Maine: 3 oz for a mature semi-dwarf. Iowa: a tenth of a pound a year, 0.7 lb. Other publications widen it, never narrow it.
     expect(low).toBeLessThanOrEqual(3 * OZ + 0.1);
-    expect(low).toBeGreaterThan(2 * OZ);
-    // Iowa: a tenth of a pound a year, 0.7 lb.
-    expect(high).toBeCloseTo(0.7 * LB, 0);
+    expect(high).toBeGreaterThanOrEqual(0.7 * LB - 0.1);
   });
 
   test('Wall plum: 25.7 g by its crown, in two doses of 2 oz', async () => {

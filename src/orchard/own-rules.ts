@@ -1,0 +1,74 @@
+/**
+ * `rules.yaml`: the grower's own feeding rules, in the shape of the published ones and checked as strictly; every mistake at its line.
+ * A rule here leads over every publication for the crops it names.
+ */
+import { isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
+import type { Node } from 'yaml';
+import * as z from 'zod/mini';
+import type { Notice, Place } from '../reason/notice.ts';
+import { notice, placeIn } from '../reason/notice.ts';
+import { suggest } from '../reason/suggest.ts';
+import { RULE_LIMITS } from '../tables/limits.ts';
+import type { Rule } from '../tables/rule.ts';
+import { gramsOf, isRate, ruleShape, withSense } from '../tables/rule.ts';
+
+export const RULES_FILE = 'rules.yaml';
+export type OwnRules = { readonly rules: readonly Rule[]; readonly notices: readonly Notice[] };
+
+/** What a grower writes; the rest of a published rule is known of it. */
+const ownShape = withSense(z.strictObject({ ...z.omit(ruleShape, { source: true, region: true, label: true, cite: true }).shape, from: z.string().check(z.minLength(1)) }));
+const KEYS = [...Object.keys(z.omit(ruleShape, { source: true, region: true, label: true, cite: true }).shape), 'from'];
+const LARGEST = 200_000;
+
+/** Reads the text of the file. Never throws; what is wrong is told, and then no rule of the file holds. */
+export function loadRules(source: string): OwnRules {
+  const lines = source.split(/\r\n|\n|\r/);
+  const counter = new LineCounter();
+  if (source.length > LARGEST) return { rules: [], notices: [notice('report-too-large', 'error', { file: RULES_FILE, size: source.length, most: LARGEST })] };
+  const doc = parseDocument(source, { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
+  const at = (start: number, end = start + 1): Place => {
+    const from = counter.linePos(Math.min(start, source.length));
+    const line = lines[from.line - 1] ?? '';
+    return placeIn(RULES_FILE, from.line, line, from.col - 1, Math.min(line.length, from.col - 1 + end - start));
+  };
+  const placeOf = (node: unknown): Place => at((node as Node | null)?.range?.[0] ?? 0, (node as Node | null)?.range?.[1]);
+  const broken = doc.errors.map((e) => notice('yaml-broken', 'error', { yaml: e.code.toLowerCase().replace(/_/g, ' ') }, at(e.pos[0], e.pos[1])));
+  if (broken.length > 0) return { rules: [], notices: broken };
+  if (doc.contents === null) return { rules: [], notices: [] };
+  if (!isSeq(doc.contents) || doc.contents.items.some((item) => !isMap(item))) return { rules: [], notices: [notice('rules-shape', 'error', {}, at(0))] };
+
+  const notices: Notice[] = [];
+  const rules: Rule[] = [];
+  const ids = new Set<string>();
+  doc.contents.items.forEach((item, i) => {
+    if (!isMap(item)) return;
+    const checked = ownShape.safeParse((doc.toJS({ maxAliasCount: 0 }) as unknown[])[i]);
+    if (!checked.success) {
+      for (const issue of checked.error.issues) {
+        if (issue.code === 'unrecognized_keys') notices.push(...issue.keys.map((key) => notice('rule-key', 'error', { read: key, guess: suggest(key, KEYS).join(', '), expected: KEYS.join(', ') }, placeOf(item.items.find((p) => isScalar(p.key) && p.key.value === key)?.key ?? item))));
+        else notices.push(notice('rule-value', 'error', { key: issue.path.map(String).join(' → ') || 'rule', why: whyOf(issue) }, placeOf(item.getIn(issue.path, true) ?? item)));
+      }
+      return;
+    }
+    const { from, ...own } = checked.data;
+    const rule: Rule = { ...own, source: 'own-rules', region: 'own', cite: { source: 'own-rules', at: from, mark: 'read' } };
+    if (ids.has(rule.id)) notices.push(notice('name-twice', 'error', { read: rule.id }, placeOf(item)));
+    ids.add(rule.id);
+    const most = gramsOf(rule, rule.cap ?? rule.high ?? rule.low);
+    const limit = isRate(rule) ? RULE_LIMITS.gPerM2 : RULE_LIMITS.gPerPlant;
+    if (most > limit) notices.push(notice('rule-absurd', 'error', { id: rule.id, grams: Math.round(most), limit, unit: isRate(rule) ? 'g/m²' : 'g' }, placeOf(item)));
+    rules.push(rule);
+  });
+  return { rules: notices.some((n) => n.severity === 'error') ? [] : rules, notices };
+}
+
+/** What was expected, for a grower. */
+function whyOf(issue: z.core.$ZodIssue): string {
+  switch (issue.code) {
+    case 'invalid_value': return `one of ${issue.values.map(String).join(', ')} is expected`;
+    case 'invalid_type': return issue.input === undefined ? `${issue.expected} is expected, and nothing is there` : `${issue.expected} is expected`;
+    case 'too_small': return `more than ${String(issue.minimum)} is expected`;
+    case 'too_big': return `at most ${String(issue.maximum)} is expected`;
+    default: return issue.message;
+  }
+}

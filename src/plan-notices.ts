@@ -1,0 +1,122 @@
+/** What a plan has to say beside its doses, and what it asks of a zone's soil. */
+import { ROUNDING } from './bags/round.ts';
+import type { ZoneSoil } from './gather.ts';
+import { growthOf } from './need/facts.ts';
+import { kinOf } from './need/rules.ts';
+import type { Stop } from './need/stops.ts';
+import type { Orchard } from './orchard/load.ts';
+import { phFacts, phSentence } from './ph/ph.ts';
+import type { Amended, TreePlan } from './planned.ts';
+import type { Notice, Question } from './reason/notice.ts';
+import { notice } from './reason/notice.ts';
+import { CHLORIDE_SENSITIVE } from './tables/crops.ts';
+import type { Item } from './tables/items.ts';
+import type { Target } from './tables/ratings.ts';
+import { sourceOf } from './tables/sources.ts';
+import type { Nutrient } from './units/substance.ts';
+import { NUTRIENTS } from './units/substance.ts';
+import { FOOT, OUNCE } from './units/units.ts';
+import type { Season } from './when/season.ts';
+import { showGround, showMass, showNutrient } from './words/show.ts';
+import { say } from './words/words.ts';
+
+/** One notice for all trees of one verdict, one reason and one goal. */
+function phNotices(plans: readonly TreePlan[]): Notice[] {
+  const groups = new Map<string, { ph: Amended; code: ReturnType<typeof phSentence>; trees: string[] }>();
+  for (const { ph, tree } of plans) {
+    if (!ph || ph.plan.reason === 'inside') continue;
+    const code = phSentence(ph.plan, tree.crop);
+    const key = `${ph.zone} ${code} ${ph.plan.goal.value}`;
+    const group = groups.get(key) ?? { ph, code, trees: [] };
+    group.trees.push(tree.name);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ ph: { plan }, code, trees }) => notice(code, plan.verdict === 'leave' ? 'note' : 'warning', phFacts(plan, trees.join(', '))));
+}
+
+/** A zone whose lime hangs on a buffer without a name, or whose lime or sulphur on a texture that nobody told. */
+export function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil[]): Question[] {
+  const limed = (z: ZoneSoil): boolean => plans.some(({ ph }) => ph?.zone === z.zone && ph.plan.reason === 'texture');
+  const buffers = zones.filter((z) => z.ph?.buffer?.test === null && limed(z))
+    .map((z): Question => ({ code: 'buffer-method', about: z.zone, facts: { zone: z.zone, value: z.ph!.buffer!.value }, choices: ['SMP', 'Sikora'], changes: 'changes-lime' }));
+  const textures = zones.filter((z) => z.ph?.texture === null && plans.some(({ ph }) => ph?.zone === z.zone && (ph.plan.reason === 'texture' || (ph.plan.reason === 'sulphur' && z.ph?.cec === null))))
+    .map((z): Question => ({ code: 'texture-missing', about: z.zone, facts: { zone: z.zone }, choices: ['sand', 'sandy loam', 'loam', 'clay'], changes: 'changes-lime' }));
+  return [...buffers, ...textures];
+}
+
+/** Why a nutrient stays short: a tub takes coated feed alone; what may hold chloride is kept from what takes it badly. */
+function shortReason({ tree, feeds }: TreePlan, n: Nutrient, orchard: Orchard): 'short' | 'short-tub' | 'short-chloride' {
+  if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
+  const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
+  return withheld ? 'short-chloride' : 'short';
+}
+
+/** What the report prints of a converted conductivity, dS/m. */
+const printedOf = ({ from: [printed], value }: NonNullable<Stop['from']>): number => Math.round((printed?.value ?? value) * 100) / 100;
+
+export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[], season: Season, orchard: Orchard): Notice[] {
+  const notices: Notice[] = [];
+  const fed = plans.filter((p) => p.need.verdict === 'feed');
+  if (fed.length > 0 && orchard.shed.length + orchard.store.length === 0) notices.push(notice('no-bags', 'warning'));
+  for (const assumed of season.assumed) notices.push(notice(assumed === 'bud-break' ? 'bud-break-assumed' : 'first-frost-assumed', 'note'));
+  for (const plan of plans) {
+    const { tree, need, short, over } = plan;
+    const name = tree.name;
+    for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.id === 'no-figures' ? { kin: kinOf(tree.word) ?? '' } : {}), ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }), ...(stop.from ? { diluted: printedOf(stop.from) } : {}) }));
+    if (tree.fedAs !== undefined && tree.fedAs !== tree.crop) notices.push(notice('fed-as', 'note', { tree: name, word: tree.word, kin: tree.fedAs }));
+    if (need.verdict !== 'feed') continue;
+    const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
+    for (const n of NUTRIENTS) {
+      // An unfed tub says so once.
+      if (n !== 'N' && tree.tub !== undefined && plan.feeds.length === 0) continue;
+      if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 10) notices.push(notice(shortReason(plan, n, orchard), 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], orchard.where.units) }));
+      if (n === 'N' && plan.fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1) notices.push(notice('fed-over', 'warning', { tree: name }));
+      if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], orchard.where.units) }));
+    }
+    const { area, share } = plan.facts.crown;
+    if (share && tree.across !== undefined && Math.abs(share.value - area.value) > AREAS_DIFFER * Math.max(share.value, area.value)) notices.push(notice('area-two-ways', 'note', { tree: name, crown: showGround(area.value, orchard.where.units), share: showGround(share.value, orchard.where.units) }));
+    if (plan.fed.some((f) => f.brought === null)) notices.push(notice('fed-unknown', 'note', { tree: name }));
+    if (cut) notices.push(notice('dose-cut', 'warning', { tree: name }));
+    const chloride = CHLORIDE_SENSITIVE.includes(tree.crop) ? plan.feeds.find((f) => f.bag.chloride) : undefined;
+    if (chloride) notices.push(notice('chloride', 'warning', { tree: name, bag: chloride.bag.label, word: tree.word }));
+    if (need.nitrogen.organicHalf) notices.push(notice('organic-half', 'note', { tree: name }));
+    if (tree.shoots && tree.shoots.year === undefined) notices.push(notice('fact-last-season', 'note', { tree: name, year: season.year - 1 }));
+    if (tree.shoots && growthOf(plan.facts) === null) notices.push(notice('growth-old', 'note', { tree: name, year: tree.shoots.year ?? 0 }));
+    if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
+    if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
+  }
+  return [...notices, ...leadNotices(plans, orchard), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans)];
+}
+
+/** Crown and share of the spacing are both told where they differ by more than a fifth. */
+const AREAS_DIFFER = 0.2;
+
+/** Whose figures lead where the grower's own state prints none, once for each publisher. */
+function leadNotices(plans: readonly TreePlan[], orchard: Orchard): Notice[] {
+  const near = new Map<string, Set<string>>();
+  for (const { need, tree } of plans) {
+    const lead = need.nitrogen.lead;
+    if (lead?.why === 'near') near.set(lead.rule.source, (near.get(lead.rule.source) ?? new Set()).add(tree.word));
+  }
+  return [...near].map(([source, crops]) => notice('lead-near', 'note', { where: orchard.where.text, crops: [...crops].join(', '), source: sourceOf(source)?.publisher ?? source }));
+}
+
+/** Epsom salts are MgSO4 with seven waters: 16.35 % MgO by their formula. */
+const EPSOM_MGO = 40.304 / 246.47;
+const MINOR: readonly Item[] = ['boron', 'zinc', 'manganese', 'copper', 'iron'];
+
+/** What a zone is short of that no bag of feed brings. */
+function zoneNotices({ zone, soil }: ZoneSoil, plans: readonly TreePlan[], orchard: Orchard): Notice[] {
+  const mine = plans.filter((p) => p.tree.zone === zone || (p.tree.zone === undefined && p.facts.soil === soil));
+  const short = (target: Target | null): boolean => target === 'below' || target === 'far-below';
+  const magnesium = mine.find((p) => p.need.MgO && p.need.MgO.value > 0 && short(soil.rated.find((r) => r.reading.item === 'magnesium')?.target ?? null));
+  const limed = mine.some((p) => p.ph?.plan.verdict === 'lime' && (p.ph.bag?.amends.dolomitic ?? false));
+  const us = orchard.where.units === 'us';
+  const ground = us ? 100 * FOOT * FOOT : 10;
+  const grams = magnesium ? (magnesium.need.MgO!.value / magnesium.facts.crown.area.value) * ground : 0;
+  const minors = MINOR.filter((item) => short(soil.rated.find((r) => r.reading.item === item)?.target ?? null));
+  return [
+    ...(magnesium ? [notice('magnesium-short', 'note', { zone, amount: showMass(grams, orchard.where.units), area: us ? '100 sq ft' : '10 m²', epsom: limed ? '' : showMass(grams / EPSOM_MGO, orchard.where.units), lime: limed ? 'yes' : '' })] : []),
+    ...(minors.length > 0 ? [notice('minor-short', 'note', { zone, items: minors.map((m) => say(orchard.where.language, 'item', m)).join(', ') })] : []),
+  ];
+}

@@ -1,0 +1,57 @@
+/** What a plan holds: each tree with its need, its feeds and its lime, the working days, what to buy, and what there is to say and to ask. */
+import type { AmendmentBag } from './bags/amend.ts';
+import type { Purchase } from './bags/buy.ts';
+import type { Feed } from './bags/doses.ts';
+import type { ZoneSoil } from './gather.ts';
+import type { Facts } from './need/facts.ts';
+import type { Need } from './need/need.ts';
+import type { Ring } from './orchard/geometry.ts';
+import type { Amounts, Fed } from './orchard/history.ts';
+import type { Orchard } from './orchard/load.ts';
+import type { Tree } from './orchard/tree.ts';
+import type { PhPlan } from './ph/ph.ts';
+import type { Notice, Question } from './reason/notice.ts';
+import type { Day } from './units/date.ts';
+import type { Season, Window } from './when/season.ts';
+
+/** Lime or sulphur of one plant: g rounded, for one plant; no dose where the answer is to leave it or a no. */
+export type Amended = {
+  readonly zone: string | null;
+  readonly plan: PhPlan;
+  /** Null where none is listed: any ground limestone, or sulphur, will do. */
+  readonly bag: AmendmentBag | null;
+  readonly g: number;
+  readonly ring: Ring;
+  readonly window: Window | null;
+  /** When lime or sulphur last went on. */
+  readonly last: Day | null;
+};
+
+export type TreePlan = {
+  readonly tree: Tree;
+  readonly facts: Facts;
+  readonly need: Need;
+  readonly ring: Ring | null;
+  readonly feeds: readonly Feed[];
+  /** What the diary has for this season. */
+  readonly fed: readonly Fed[];
+  /** With what was fed already. */
+  readonly supplied: Amounts;
+  readonly over: Amounts;
+  readonly short: Amounts;
+  readonly ph: Amended | null;
+};
+
+/** `number` stays that of the first sheet, also when earlier days are done. */
+export type WorkingDay = { readonly number: number; readonly from: Day; readonly until: Day; readonly doses: readonly { readonly plan: TreePlan; readonly feed: Feed }[] };
+
+export type Plan = {
+  readonly orchard: Orchard;
+  readonly season: Season;
+  readonly zones: readonly ZoneSoil[];
+  readonly trees: readonly TreePlan[];
+  readonly days: readonly WorkingDay[];
+  readonly buy: readonly Purchase[];
+  readonly notices: readonly Notice[];
+  readonly questions: readonly Question[];
+};

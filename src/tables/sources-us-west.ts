@@ -1,0 +1,30 @@
+/** Publications of the rules of the American Midwest and West and of Canada. */
+import type { Source } from './source.ts';
+
+export const SOURCES_US_WEST = {
+  'iowa-fertilizing-tree-small-fruits': { title: 'Fertilizing Tree and Small Fruits in the Home Garden', publisher: 'Iowa State University Extension and Outreach', url: 'https://yardandgarden.extension.iastate.edu/how-to/fertilizing-tree-and-small-fruits-home-garden' },
+  'iowa-small-fruits-1995': { title: 'Fertilizing Tree and Small Fruits', publisher: 'Iowa State University Extension', year: 1995, url: 'https://hortnews.extension.iastate.edu/1995/3-24-1995/fert.html' },
+  'ksu-grapes': { title: 'Fertilizing Grapes', publisher: 'Kansas State University Research and Extension', year: 2021, url: 'https://www.ksuhortnewsletter.org/newsletters/previous/2' },
+  'ksu-strawberry-august': { title: 'Fertilizing Strawberries', publisher: 'Kansas State University Research and Extension, Post Rock District', year: 2021, url: 'https://enewsletters.k-state.edu/postrockdistrictfcs/tag/horticulture/' },
+  'michigan-blueberry-small-plantings': { title: 'Blueberry Fertilizer Recommendations for New Growers', publisher: 'Michigan State University Extension, at Ask Extension', year: 2020, url: 'https://ask.extension.org/questions/624785' },
+  'michigan-blueberry-new-replants': { title: 'blueberry fertilization', publisher: 'Ask Extension, Berrien County, Michigan', year: 2018, url: 'https://ask.extension.org/questions/451283' },
+  'michigan-blueberry-time': { title: 'Time to fertilize blueberries', publisher: 'Michigan State University Extension', url: 'http://msue.anr.msu.edu/news/time_to_fertilize_blueberries1' },
+  'missouri-chestnut': { title: 'Nitrogen Rate Enhances Chestnut Yield and Tree Growth', publisher: 'University of Missouri', year: 2015, url: 'https://ipm.missouri.edu/MEG/index.cfm?ID=358' },
+  'usu-intermountain-macronutrients': { title: 'Orchard Nutrition: Macronutrients', publisher: 'Utah State University Extension, Intermountain Fruit', url: 'https://intermountainfruit.org/nutrition/macronutrition' },
+  'nmsu-h319-apple': { title: 'Fertilization Programs for Apple Orchards, Guide H-319', publisher: 'New Mexico State University', url: 'https://aces.nmsu.edu/pubs/_h/H319/welcome.html', note: 'read in a copy' },
+  'arizona-ng-fruit-trees': { title: 'Deciduous fruit trees, as the National Gardening Association quotes it', publisher: 'University of Arizona Cooperative Extension', year: 2007, note: 'read in a copy' },
+  'arizona-young-navel-trial': { title: 'Nitrogen and Phosphorus Fertilizer Management for Young, Bearing Microsprinkler-Irrigated Citrus', publisher: 'University of Arizona', note: 'read in a copy' },
+  'uc-avocado-care': { title: 'Avocado care', publisher: 'University of California Agriculture and Natural Resources', url: 'https://ucanr.edu/blogs/blogcore/postdetail.cfm?postnum=18546' },
+  'ucce-ventura-avocado': { title: 'Ventura County UCCE Farm Advisor Ben Faber shares his knowledge of avocados', publisher: 'University of California Cooperative Extension, Ventura County', url: 'https://ceventura.ucanr.edu/index.cfm/*file161551*?blogasset=109383&blogpost=1732' },
+  'uc-ipm-walnut-home': { title: 'Fertilizing walnuts', publisher: 'University of California Statewide IPM Program', year: 2017, url: 'https://ipm.ucanr.edu/PMG/GARDEN/FRUIT/ENVIRON/depbrkcanfert.html' },
+  'ucce-young-walnut': { title: 'Match fertilizer rates in young orchards to growing needs', publisher: 'Farm Progress', year: 2015, url: 'https://www.farmprogress.com/tree-nuts/match-fertilizer-rates-in-young-orchards-to-growing-needs' },
+  'sandiego-mg-fruit-trees': { title: 'Fertilize fruit trees', publisher: 'Master Gardener Association of San Diego County', url: 'http://www.mastergardenerssandiego.org/resources/todo/item.php?ID=62' },
+  'ucce-ventura-fruit-trees': { title: 'Fertilizing Fruit Trees', publisher: 'University of California Cooperative Extension, Ventura County', url: 'http://ceventura.ucanr.edu/Gardening/Coastal/Veg-Fruit/Fertilizing' },
+  'uc-stonefruit-n': { title: 'Nitrogen (N), Fruit Report', publisher: 'University of California Agriculture and Natural Resources', url: 'https://ucanr.edu/sites/fruitreport/Nutrition_-_Fertilization/Individual_Nutrients/Nitrogen' },
+  'uc-ipm-almond-home': { title: 'Fertilizing almonds', publisher: 'University of California Statewide IPM Program', year: 2017, url: 'http://ipm.ucanr.edu/PMG/GARDEN/FRUIT/CULTURAL/fertilizing.html' },
+  'uc-young-almond': { title: 'Fertilizing one-year old trees - be careful!', publisher: 'The Almond Doctor, University of California Cooperative Extension', year: 2010, url: 'http://thealmonddoctor.com/2010/03/15/fertilizing-one-year-old-trees-be-careful/' },
+  'uc-young-almond-tips': { title: 'Fertilizing Young Almond Trees - A Few Tips', publisher: 'The Almond Doctor, University of California Cooperative Extension', year: 2011, url: 'https://thealmonddoctor.com/tag/first-leaf-almond/' },
+  'pnw507-kiwifruit': { title: 'Growing Kiwifruit, PNW 507', publisher: 'Oregon State University, Pacific Northwest Extension', year: 2000, note: 'read in a copy' },
+  'berrygrape-kiwi': { title: 'Fertilization of Established Kiwifruit Vines', publisher: 'Northwest Berry & Grape Information Network', url: 'http://berrygrape.org/fertilization-of-established-kiwifruit-vines/' },
+  'penn-currant': { title: 'Planting and Nutritional Requirements, gooseberries and currants', publisher: 'Penn State Extension', url: 'http://extension.psu.edu/plants/gardening/fphg/gooseberries-currants/planting-nutrition' },
+} as const satisfies Record<string, Source>;

@@ -1,0 +1,68 @@
+// Washington State University Extension, "Tree Fruit Soil Fertility and Plant Nutrition in Cropping Orchards in Central Washington, EM119E" (2022). The figures were typed a second time, from a stored text of the page.
+import { expectTissue, published } from '../helpers.ts';
+
+const source = {
+  id: 'washington-em119e',
+  title: 'Tree Fruit Soil Fertility and Plant Nutrition in Cropping Orchards in Central Washington, EM119E',
+  publisher: 'Washington State University Extension',
+  url: 'https://treefruit.wsu.edu/?p=40877',
+  mark: 'read',
+} as const;
+
+published(source, () => {
+  // Table 4, recently mature leaves; mg/kg is ppm. Its sulphur row is left out.
+  expectTissue(source.id, {
+    leaf: [
+      ['apple', 'N', 1.7, 2.5, '%'],
+      ['apple', 'P', 0.15, 0.3, '%'],
+      ['apple', 'K', 1.2, 1.9, '%'],
+      ['apple', 'Ca', 1.5, 2, '%'],
+      ['apple', 'Mg', 0.25, 0.35, '%'],
+      ['apple', 'B', 20, 60, 'ppm'],
+      ['apple', 'Zn', 15, 200, 'ppm'],
+      ['apple', 'Mn', 25, 150, 'ppm'],
+      ['apple', 'Fe', 60, 120, 'ppm'],
+      ['apple', 'Cu', 5, 12, 'ppm'],
+      ['pear', 'N', 1.8, 2.6, '%'],
+      ['pear', 'P', 0.12, 0.25, '%'],
+      ['pear', 'K', 1, 2, '%'],
+      ['pear', 'Ca', 1, 3.7, '%'],
+      ['pear', 'Mg', 0.25, 0.9, '%'],
+      ['pear', 'B', 20, 60, 'ppm'],
+      ['pear', 'Zn', 20, 60, 'ppm'],
+      ['pear', 'Mn', 20, 170, 'ppm'],
+      ['pear', 'Fe', 100, 800, 'ppm'],
+      ['pear', 'Cu', 6, 20, 'ppm'],
+      ['cherry', 'N', 2, 3.03, '%'],
+      ['cherry', 'P', 0.1, 0.27, '%'],
+      ['cherry', 'K', 1.2, 3.3, '%'],
+      ['cherry', 'Ca', 1.2, 2.37, '%'],
+      ['cherry', 'Mg', 0.3, 0.77, '%'],
+      ['cherry', 'B', 17, 60, 'ppm'],
+      ['cherry', 'Zn', 12, 50, 'ppm'],
+      ['cherry', 'Mn', 17, 160, 'ppm'],
+      ['cherry', 'Fe', 57, 250, 'ppm'],
+      ['cherry', 'Cu', 0, 16, 'ppm'],
+      ['peach', 'N', 2.7, 3.5, '%'],
+      ['peach', 'P', 0.1, 0.3, '%'],
+      ['peach', 'K', 1.2, 3, '%'],
+      ['peach', 'Ca', 1, 2.5, '%'],
+      ['peach', 'Mg', 0.25, 0.5, '%'],
+      ['peach', 'B', 20, 80, 'ppm'],
+      ['peach', 'Zn', 20, 50, 'ppm'],
+      ['peach', 'Mn', 20, 200, 'ppm'],
+      ['peach', 'Fe', 120, 200, 'ppm'],
+      ['peach', 'Cu', 4, 16, 'ppm'],
+      ['apricot', 'N', 2.4, 3.3, '%'],
+      ['apricot', 'P', 0.1, 0.3, '%'],
+      ['apricot', 'K', 2, 3.5, '%'],
+      ['apricot', 'Ca', 1.1, 4, '%'],
+      ['apricot', 'Mg', 0.25, 0.8, '%'],
+      ['apricot', 'B', 20, 70, 'ppm'],
+      ['apricot', 'Zn', 16, 50, 'ppm'],
+      ['apricot', 'Mn', 20, 160, 'ppm'],
+      ['apricot', 'Fe', 60, 250, 'ppm'],
+      ['apricot', 'Cu', 4, 16, 'ppm'],
+    ],
+  });
+});
