@@ -16,8 +16,7 @@ export function gridEvents(grid: Grid, header: Line, context: Context, notices: 
   const { file } = context;
   const own = grid.commas ? { ...context, style: 'point' as const, look: lookFor(context.words, 'point') } : context;
   const bySample = new Map<string | null, Event[]>();
-  const unread: Event[] = [];
-  let last: Line | null = null;
+  const silent = new Set(grid.rows.map((row) => row.line));
   for (const row of grid.rows) {
     const list = bySample.get(row.sample) ?? [];
     bySample.set(row.sample, list);
@@ -34,11 +33,11 @@ export function gridEvents(grid: Grid, header: Line, context: Context, notices: 
       const found = readLine({ number: row.line.number, raw: text, text }, own);
       notices.push(...found.notices.map((n) => ({ ...n, place })));
       got += found.readings.length + found.notices.filter((n) => n.severity === 'error').length;
-      list.push(...found.readings.map((r): Event => ({ kind: 'readings', readings: [{ ...r, asPrinted: row.lines.length > 1 ? row.line.raw.slice(piece.start, piece.end).trim() : row.line.raw.trim(), place }] })));
+      list.push(...found.readings.map((r): Event => ({ kind: 'readings', readings: [{ ...r, asPrinted: row.lines.length > 1 || row.sample !== null ? row.line.raw.slice(piece.start, piece.end).trim() : row.line.raw.trim(), place }] })));
     }
-    if (got === 0 && row.line !== last) unread.push({ kind: 'unread', line: row.line.number, text: row.line.raw.trim() });
-    last = row.line;
+    if (got > 0) silent.delete(row.line);
   }
+  const unread = [...silent].map((line): Event => ({ kind: 'unread', line: line.number, text: line.raw.trim() }));
   const lineOf = new Map(grid.rows.flatMap((r) => (r.sample !== null && r.line.text.includes(r.sample) ? [[r.sample, r.line] as const] : [])));
   const typed = (name: string): string => asTyped(name, lineOf.get(name) ?? header);
   const named = [...bySample.keys()].filter((k) => k !== null).length;

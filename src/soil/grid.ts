@@ -2,15 +2,13 @@
  * Tables: items down or across the page, samples down or across, parted by tabs, bars, commas or wide gaps.
  * Each row becomes one line for each value, in its own words, so that one reader serves all.
  */
-import type { Role } from '../tables/report-words.ts';
-import { ROLES } from '../tables/report-words.ts';
+import type { Cell, Parting } from './grid-cells.ts';
+import { cellsOf, hasNumber, isRule, nearest, partedLike, under } from './grid-cells.ts';
+import type { Column } from './grid-heads.ts';
+import { besideOf, besides, isIgnored, isItem, labelled, namesIn, ratingOnly, roleOf, rolesOf, sampleColumn, twoRows } from './grid-heads.ts';
 import type { Line } from './text.ts';
 import type { Words } from './vocabulary.ts';
 import { blank, findMethods, findUnits } from './vocabulary.ts';
-
-export type Cell = { readonly text: string; readonly start: number; readonly end: number };
-/** Tabs are bars in a prepared line; a tab at the edge is an empty cell, a bar there is decoration. */
-type Parting = ',' | ';' | '|' | '\t' | ' ';
 
 /** A value of a table in words of its own, and where it stands. */
 export type GridLine = { readonly line: Line; readonly text: string; readonly start: number; readonly end: number };
@@ -26,30 +24,6 @@ export type Grid = {
 };
 
 
-export const isRule = (text: string): boolean => /^[\s|:+=-]+$/.test(text) && /[-=]/.test(text);
-const hasNumber = (text: string): boolean => /\d/.test(text);
-const inner = (text: string): string => text.toLowerCase().replace(/[*"]/g, '').trim();
-
-/** Cells of a line. Empty ones are kept between bars and commas; wide gaps have none. */
-function cellsOf(text: string, by: Parting): Cell[] {
-  if (by === ' ') return [...text.matchAll(/\S(?:\S| (?! ))*/g)].map((m) => ({ text: m[0].trim(), start: m.index, end: m.index + m[0].length }));
-  const edged = by === '|' ? text.replace(/^(\s*)\|/, '$1 ').replace(/\|(\s*)$/, ' $1') : text;
-  const sign = by === '\t' ? '|' : by;
-  const cells: Cell[] = [];
-  let start = 0;
-  let quoted = false;
-  for (let i = 0; i <= edged.length; i++) {
-    if (edged[i] === '"') quoted = !quoted;
-    if (i < edged.length && (edged[i] !== sign || (quoted && sign !== '|'))) continue;
-    const raw = edged.slice(start, i);
-    const lead = raw.length - raw.trimStart().length;
-    const cell = raw.trim().replace(/^"|"$/g, '').trim();
-    cells.push({ text: cell, start: start + lead, end: start + lead + Math.max(1, raw.trim().length) });
-    start = i + 1;
-  }
-  return cells;
-}
-
 /** Two free numbers or more: a line of values heads no table. */
 const FREE = /(?<![\w.,:/(#-])(?<!(?:mehlich|bray|sample|bed|plot|no\.?|index|<|>) ?)\d+(?:[.,]\d+)?(?![\w:/(-])(?! ?(?:g|gr|gm|ml|cm|in|cc)\b)/gi;
 const isValues = (text: string): boolean => (text.match(FREE)?.length ?? 0) > 1;
@@ -57,59 +31,30 @@ const isValues = (text: string): boolean => (text.match(FREE)?.length ?? 0) > 1;
 /** Reads a table that starts at `at`, or null where the lines are something else. */
 export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | null {
   const header = lines[at]!.text;
-  if (isValues(header)) return null;
+  const values = isValues(header);
   const tabbed = lines[at]!.raw.includes('\t');
   for (const by of [tabbed ? '\t' : '|', ',', ';', ' '] as const) {
     if (by !== ' ' && !header.includes(by === '\t' ? '|' : by)) continue;
     const heads = cellsOf(header, by);
     if (heads.filter((c) => c.text).length < 2) continue;
-    const grid = itemsAcross(lines, at, heads, by, w) ?? itemsDown(lines, at, heads, by, w);
-    if (grid) return grid;
+    const second = lines[at + 1] && isRule(lines[at + 1]!.text) ? at + 2 : at + 1;
+    const both = lines[second] ? twoRows(heads, cellsOf(lines[second]!.text, by), by, w) : null;
+    const grid = both ? tableOf(lines, second, both, by, w) : values ? null : tableOf(lines, at, labelled(heads, w) ?? heads, by, w);
+    if (grid) return both ? { ...grid, length: grid.length + second - at } : grid;
   }
+  if (values) return null;
   return singleBlanks(lines, at, w);
 }
 
-/** A table of wide gaps may have bars in its rows. */
-const partedLike = (text: string, by: Parting): Parting => (by === ' ' && text.includes('|') ? '|' : by);
-
-/** The head that a cell stands under, or is nearest to. */
-function nearest(heads: readonly Cell[], cell: Cell): number {
-  let best = 0;
-  let reach = -Infinity;
-  heads.forEach((h, i) => {
-    const shared = Math.min(h.end, cell.end) - Math.max(h.start, cell.start);
-    if (shared > reach) [best, reach] = [i, shared];
-  });
-  return best;
-}
-
-/** A row's cells under the heads: by count where it fits, by place in a table of blanks. */
-function under(heads: readonly Cell[], cells: readonly Cell[], by: Parting): (Cell | undefined)[] | null {
-  if (by !== ' ') return cells.length > heads.length + 1 || cells.length < 2 ? null : heads.map((_, i) => cells[i]);
-  if (cells.length === heads.length) return [...cells];
-  const out: (Cell | undefined)[] = heads.map(() => undefined);
-  for (const cell of cells) {
-    const best = nearest(heads, cell);
-    if (out[best]) return null;
-    out[best] = cell;
-  }
-  return out;
-}
-
-const namesIn = (text: string, w: Words): number => new Set(w.names(text).filter((n) => n.is.item !== 'ratio').map((n) => n.is.item)).size;
-/** A head that names one item, perhaps with its unit and method, and holds no value. */
-const isItem = (text: string, w: Words): boolean => {
-  if (!text || namesIn(text, w) !== 1) return false;
-  const rest = blank(blank(blank(text, w.names(text)), findMethods(text)), findUnits(blank(text, findMethods(text))));
-  return !/\d/.test(rest.replace(/100 ?g\b|\d+ ?(?:-|to) ?\d+ ?(?:cm|in)\b|\d+ ?(?:cm|in)\b/gi, ''));
-};
-const isIgnored = (text: string, w: Words): boolean => w.names(text).some((n) => n.is.item === 'ratio');
+const tableOf = (lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null => itemsAcross(lines, at, heads, by, w) ?? itemsDown(lines, at, heads, by, w);
 
 /** Names across the page, a row a sample; perhaps rows of units, methods or kinds between. */
 function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null {
-  const items = heads.map((c) => isItem(c.text, w));
+  const beside = besideOf(heads, w);
+  const items = heads.map((c, i) => beside[i] === null && isItem(c.text, w));
   const count = items.filter(Boolean).length;
-  const strange = heads.filter((c, i) => i > 0 && c.text && !items[i] && !isIgnored(c.text, w));
+  const named = sampleColumn(heads.map((c, i) => (items[i] || beside[i] || isIgnored(c.text, w) ? null : c.text)));
+  const strange = heads.filter((c, i) => i > 0 && i !== named && c.text && !items[i] && !beside[i] && !isIgnored(c.text, w) && roleOf(c.text) !== 'skip');
   if (count < 2 || strange.length > count || strange.some((c) => hasNumber(blank(c.text, findUnits(c.text))))) return null;
   let next = at + 1;
   while (lines[next] && isRule(lines[next]!.text)) next++;
@@ -135,6 +80,7 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     }
   }
   const rows: Grid['rows'][number][] = [];
+  const unplaced = new Set<Cell>();
   for (; lines[next]; next++) {
     const line = lines[next]!;
     if (isRule(line.text)) continue;
@@ -151,12 +97,17 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     if (!placed || fits.filter((f) => !f).length > (fits.length > 3 ? 1 : 0) || heads.some((h, i) => items[i] && !/texture/.test(w.names(h.text)[0]!.is.item) && w.names(placed[i]?.text ?? '').length > 0)) break;
     const made = heads.flatMap((head, i): GridLine[] => {
       const cell = placed[i];
-      return items[i] && cell?.text ? [{ line, text: `${head.text} | ${cell.text}${extra[i]}`, start: cell.start, end: cell.end }] : [];
+      const said = beside.flatMap((b, k) => (b?.of === i && placed[k]?.text ? [{ cell: placed[k], says: besides(placed[k].text, b.role, heads[k]!.text, w) ?? '' }] : []));
+      const where = cell?.text ? cell : said[0]?.cell;
+      return items[i] && where ? [{ line, text: `${head.text} | ${cell?.text ?? ''}${extra[i]}${said.map((d) => d.says).join('')}`, start: where.start, end: where.end }] : [];
     });
-    const first = items[0] || isIgnored(heads[0]!.text, w) ? null : placed[0]?.text ?? null;
-    rows.push({ sample: first, line, lines: made });
+    heads.forEach((h, i) => {
+      const cell = placed[i]?.text ?? '';
+      if (beside[i] ? besides(cell, beside[i].role, h.text, w) === null : strange.includes(h) && hasNumber(cell)) unplaced.add(h);
+    });
+    rows.push({ sample: named < 0 ? null : placed[named]?.text ?? null, line, lines: made });
   }
-  return rows.length > 0 ? { strange: strange.filter((c) => rows.some((r) => /\d/.test(under(heads, cellsOf(r.line.text, partedLike(r.line.text, by)), by)?.[heads.indexOf(c)]?.text ?? ''))), commas: by === ',', length: next - at, rows } : null;
+  return rows.length > 0 ? { strange: [...unplaced], commas: by === ',', length: next - at, rows } : null;
 }
 
 /** A cell under an item: a number, nothing, or a word for nothing found; a texture has words. */
@@ -184,15 +135,6 @@ function byKind(heads: readonly Cell[], kinds: readonly Cell[], cells: readonly 
   return made;
 }
 
-const roleOf = (text: string): Role | null => ROLES.find(([, p]) => p.test(inner(text)))?.[0] ?? null;
-const ratingOnly = (text: string, w: Words): boolean => /^[a-z ]+$/i.test(text.trim()) && w.ratings(text).length === 1 && blank(text, w.ratings(text)).trim() === '';
-const unitOnly = (text: string): boolean => {
-  const units = findUnits(text);
-  return units.length === 1 && /^[\s():]*$/.test(blank(text, units));
-};
-
-type Column = { readonly head: Cell; readonly role: Role | 'mark' | 'sample' | null };
-
 /** Items down the page: columns of results, or a column a sample, or a column a rating word. */
 function itemsDown(lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null {
   if (heads.some((c) => c.text && isItem(c.text, w) && roleOf(c.text) === null && !ratingOnly(c.text, w))) return null;
@@ -218,39 +160,23 @@ function itemsDown(lines: readonly Line[], at: number, heads: readonly Cell[], b
   return named > 0 && named * 2 >= rows.length ? { strange: [], commas: by === ',', length: next - at, rows } : null;
 }
 
-/** The columns of a header; null where it heads no table of results. A column of names without a head stands first. */
-function rolesOf(heads: readonly Cell[], by: Parting, w: Words, below: readonly Cell[]): readonly Column[] | null {
-  const words = heads.filter((c) => ratingOnly(c.text, w)).length;
-  let columns: Column[] = heads.map((head) => {
-    if (words > 1 && ratingOnly(head.text, w)) {
-      // "Low, High" are ends of a range; three words or more are columns of marks.
-      return { head, role: words > 2 ? 'mark' : roleOf(head.text) ?? 'mark' };
-    }
-    return { head, role: unitOnly(head.text) ? 'value' : roleOf(head.text) };
-  });
-  // A head that nobody knows: what stands below it may tell.
-  if (by !== ' ' && below.length === heads.length) columns = columns.map((c, i) => (c.role === null && i > 0 ? { ...c, role: unitOnly(below[i]!.text) ? 'unit' : ratingOnly(below[i]!.text, w) ? 'rating' : null } : c));
-  if (heads[0]!.text === '') columns[0] = { ...columns[0]!, role: 'name' };
-  if (columns[0]!.role !== 'name') {
-    if (columns[0]!.role === null && columns.length > 2 && columns.slice(1).some((c) => c.role === 'value' || c.role === 'mark')) columns[0] = { ...columns[0]!, role: 'name' };
-    else columns = [{ head: { text: '', start: -1, end: Math.max(1, columns[0]!.head.start - 2) }, role: 'name' }, ...columns];
-  }
-  // "Result, Level": the second is a word of rating.
-  if (columns.filter((c) => c.role === 'value').length > 1) columns = columns.map((c) => (c.role === 'value' && /^level/.test(inner(c.head.text)) && !unitOnly(c.head.text) && columns.find((d) => d.role === 'value') !== c ? { ...c, role: 'rating' } : c));
-  const roles = columns.map((c) => c.role);
-  if (roles.includes('value') || roles.filter((r) => r === 'mark').length > 1) return roles.filter((r) => r === null).length - heads.filter((h) => !h.text).length > 1 ? null : columns;
-  const unknown = columns.slice(1).filter((c) => c.role === null && c.head.text);
-  if (unknown.some((c) => namesIn(c.head.text, w) > 0)) return null;
-  if (unknown.length < 2 || unknown.length !== columns.length - 1 - columns.filter((c) => c.role === 'unit' || c.role === 'method' || c.role === 'range').length || columns[0]!.head.start < 0 || (columns[0]!.head.text === '' && by === ' ')) return null;
-  return columns.map((c) => (unknown.includes(c) ? { ...c, role: 'sample' } : c));
-}
-
 /** One row of items down; null where the line is no row. */
 function rowOf(columns: readonly Column[], cells: readonly Cell[], by: Parting, line: Line, w: Words): Grid['rows'] | null {
   const heads = columns.map((c) => c.head);
   const marked = columns.some((c) => c.role === 'mark') && by === ' ';
   const placed = marked ? barRow(columns, line) : under(heads, cells, by);
   if (!placed) return null;
+  const samples = [...new Set(heads.flatMap((h) => h.sample ?? []))];
+  if (samples.length === 0) return rowUnder(columns, placed, by, line, w);
+  const rows = samples.map((sample) => {
+    const own = columns.map((c, i) => (c.head.sample ?? sample) === sample && (c.role === 'name' || placed[i] !== undefined) ? i : -1).filter((i) => i >= 0);
+    const row = rowUnder(own.map((i) => columns[i]!), own.map((i) => placed[i]), by, line, w);
+    return row?.map((r) => ({ ...r, sample, lines: own.some((i) => columns[i]!.head.sample && placed[i]!.text) ? r.lines : [] })) ?? null;
+  });
+  return rows.some((r) => r === null) ? null : rows.flatMap((r) => r!);
+}
+
+function rowUnder(columns: readonly Column[], placed: readonly (Cell | undefined)[], by: Parting, line: Line, w: Words): Grid['rows'] | null {
   const at = (role: Column['role']): Cell | undefined => placed[columns.findIndex((c) => c.role === role)];
   const name = at('name');
   if (!name?.text) return by === ' ' ? null : [{ sample: null, line, lines: [] }];

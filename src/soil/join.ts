@@ -41,7 +41,7 @@ function belongs(here: Seen, below: Seen, above: Seen | null, after: Seen | null
   const alone = here.tokens.every((t) => t === tail.name || tail.rest.includes(t) || t.kind === 'unit' || t.kind === 'method');
   const isName = (s: Seen | null): boolean => s !== null && pieceTail(s.tokens) !== null && !valued(s.tokens);
   const isValue = (s: Seen | null): boolean => s !== null && valued(s.tokens) && (s.tokens[0]!.kind === 'number' || s.tokens[0]!.kind === 'between' || s.tokens[0]!.kind === 'trace') && !s.tokens.some((t) => t.kind === 'name' || t.kind === 'word');
-  if (!alone) return !isValue(below) && (valued(here.tokens) || here.line.text.length > 60);
+  if (!alone) return !isValue(below) && (valued(here.tokens) || (here.line.text.length > 60 && !/\S {2,}\S/.test(here.line.text)));
   return isValue(below) && !isName(above) && !isValue(after);
 }
 

@@ -1,0 +1,242 @@
+// Kinds of reports that growers sent, and what a careful reader takes from each. All are invented: made-up places and
+// numbers. The form is that of expected.ts; layouts are practice.
+// mg/kg by definition: mg/100 g x 10; P2O5 x 0.4364; K2O x 0.8301. mg/L without a density is no mg/kg.
+
+import { either, open } from './expectation.ts';
+import type { Expected } from './expectation.ts';
+
+export const sent: Readonly<Record<string, Expected>> = {
+  // "K rating" beside "K (ppm)": the lab's word for that item.
+  'rating-columns-csv': {
+    samples: [
+      {
+        name: 'North rows',
+        readings: [
+          [2, 'ph', 6.3, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 41, 'ppm', 'element', null, 41, 'optimum', null, 'at'],
+          [2, 'potassium', 156, 'ppm', 'element', null, 156, 'low', null, 'below'],
+          [2, 'magnesium', 146, 'ppm', 'element', null, 146, 'optimum', null, 'at'],
+        ],
+      },
+      {
+        name: 'South rows',
+        readings: [
+          [3, 'ph', 5.8, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 12, 'ppm', 'element', null, 12, 'low', null, 'below'],
+          [3, 'potassium', 88, 'ppm', 'element', null, 88, 'very-low', null, 'far-below'],
+          [3, 'magnesium', 97, 'ppm', 'element', null, 97, 'medium', null, 'below'],
+        ],
+      },
+    ],
+  },
+
+  // Letters under "P rating": L, H, VL.
+  'rating-columns-tabs': {
+    samples: [
+      {
+        name: 'B-1',
+        readings: [
+          [2, 'ph', 6.4, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 22, 'ppm', 'element', 'mehlich-3', 22, 'low', null, 'below'],
+          [2, 'potassium', 196, 'ppm', 'element', 'mehlich-3', 196, 'high', null, 'above'],
+          [2, 'organic-matter', 3.4, '%', null, null, null, null, null, open],
+        ],
+      },
+      {
+        name: 'B-2',
+        readings: [
+          [3, 'ph', 6, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 61, 'ppm', 'element', 'mehlich-3', 61, 'high', null, 'above'],
+          [3, 'potassium', 78, 'ppm', 'element', 'mehlich-3', 78, 'very-low', null, 'far-below'],
+          [3, 'organic-matter', 2.9, '%', null, null, null, null, null, open],
+        ],
+      },
+    ],
+  },
+
+  'rating-columns-spaced': {
+    samples: [
+      {
+        name: 'Hilltop',
+        readings: [
+          [2, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 18, 'ppm', 'element', null, 18, 'low', null, 'below'],
+          [2, 'potassium', 140, 'ppm', 'element', null, 140, 'medium', null, 'below'],
+          [2, 'calcium', 1202, 'ppm', 'element', null, 1202, 'optimum', null, 'at'],
+        ],
+      },
+      {
+        name: 'Orchard',
+        readings: [
+          [3, 'ph', 6.6, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 55, 'ppm', 'element', null, 55, 'high', null, 'above'],
+          [3, 'potassium', 243, 'ppm', 'element', null, 243, 'very-high', null, 'above'],
+          [3, 'calcium', 1600, 'ppm', 'element', null, 1600, 'optimum', null, 'at'],
+        ],
+      },
+    ],
+  },
+
+  // "Bewertung" A to E: A very low, C the goal, D high. 18 mg/100 g P2O5 = 78.6 mg/kg P, 9 mg/100 g K2O = 74.7 mg/kg K.
+  'rating-columns-german': {
+    samples: [
+      {
+        name: 'Garten',
+        readings: [
+          [2, 'ph', 6.4, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 18, 'mg/100g', 'oxide', null, 78.6, 'optimum', null, 'at'],
+          [2, 'potassium', 9, 'mg/100g', 'oxide', null, 74.7, 'low', null, 'below'],
+        ],
+      },
+      {
+        name: 'Wiese',
+        readings: [
+          [3, 'ph', 5.9, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 6, 'mg/100g', 'oxide', null, 26.2, 'very-low', null, 'far-below'],
+          [3, 'potassium', 24, 'mg/100g', 'oxide', null, 199, 'high', null, 'above'],
+        ],
+      },
+    ],
+  },
+
+  // "Rating" behind each item, and last year's phosphorus.
+  'rating-columns-bare': {
+    samples: [
+      {
+        name: 'A',
+        readings: [
+          [2, 'ph', 6.3, 'pH', null, null, null, 'optimum', null, 'at'],
+          [2, 'phosphorus', 41, 'ppm', 'element', null, 41, 'optimum', null, 'at'],
+          [2, 'potassium', 156, 'ppm', 'element', null, 156, 'low', null, 'below'],
+        ],
+      },
+      {
+        name: 'B',
+        readings: [
+          [3, 'ph', 5.8, 'pH', null, null, null, 'low', null, 'below'],
+          [3, 'phosphorus', 12, 'ppm', 'element', null, 12, 'low', null, 'below'],
+          [3, 'potassium', 88, 'ppm', 'element', null, 88, 'very-low', null, 'far-below'],
+        ],
+      },
+    ],
+  },
+
+  // A rating in figures is a scale of the lab's own: no word and no index is made of it.
+  'rating-columns-of-numbers': {
+    samples: [
+      { name: 'A', readings: [[2, 'phosphorus', 41, 'ppm', 'element', null, 41, null, null, open], [2, 'potassium', 156, 'ppm', 'element', null, 156, null, null, open]] },
+      { name: 'B', readings: [[3, 'phosphorus', 12, 'ppm', 'element', null, 12, null, null, open], [3, 'potassium', 88, 'ppm', 'element', null, 88, null, null, open]] },
+    ],
+    ask: ['method-missing phosphorus', 'method-missing potassium'],
+  },
+
+  // Names of two samples in one row, "mg/l" and "Index" under each.
+  'two-names-spaced': {
+    samples: [
+      {
+        name: 'Top orchard',
+        readings: [
+          [3, 'phosphorus', 34, 'mg/L', 'element', 'olsen', null, null, null, open],
+          [4, 'potassium', 165, 'mg/L', 'element', null, null, null, null, open],
+          [5, 'magnesium', 48, 'mg/L', 'element', null, null, null, null, open],
+          [6, 'ph', 6.2, 'pH', null, null, null, null, null, open],
+        ],
+      },
+      {
+        name: 'Bottom orchard',
+        readings: [
+          [3, 'phosphorus', 18, 'mg/L', 'element', 'olsen', null, null, null, open],
+          [4, 'potassium', 95, 'mg/L', 'element', null, null, null, null, open],
+          [5, 'magnesium', 70, 'mg/L', 'element', null, null, null, null, open],
+          [6, 'ph', 6.8, 'pH', null, null, null, null, null, open],
+        ],
+      },
+    ],
+  },
+
+  'two-names-tabs': {
+    samples: [
+      {
+        name: 'Home Field',
+        readings: [
+          [3, 'phosphorus', 28, 'mg/L', 'element', null, null, null, null, open],
+          [4, 'potassium', 150, 'mg/L', 'element', null, null, null, null, open],
+          [5, 'magnesium', 70, 'mg/L', 'element', null, null, null, null, open],
+          [6, 'ph', 6.4, 'pH', null, null, null, null, null, open],
+        ],
+      },
+      {
+        name: 'Far Field',
+        readings: [
+          [3, 'phosphorus', 14, 'mg/L', 'element', null, null, null, null, open],
+          [4, 'potassium', 260, 'mg/L', 'element', null, null, null, null, open],
+          [5, 'magnesium', 110, 'mg/L', 'element', null, null, null, null, open],
+          [6, 'ph', 5.9, 'pH', null, null, null, null, null, open],
+        ],
+      },
+    ],
+  },
+
+  // Units in the names of the items; each sample has a texture of its own.
+  'two-names-csv': {
+    samples: [
+      {
+        name: either('1 Walled garden', 'Walled garden'),
+        readings: [
+          [3, 'ph', 6.4, 'pH', null, null, null, null, null, open],
+          [4, 'phosphorus', 28, 'mg/L', 'element', null, null, null, null, open],
+          [5, 'potassium', 150, 'mg/L', 'element', null, null, null, null, open],
+          [6, 'texture', null, null, null, null, null, null, null, open, { words: 'sandy loam' }],
+        ],
+      },
+      {
+        name: either('2 Paddock', 'Paddock'),
+        readings: [
+          [3, 'ph', 5.9, 'pH', null, null, null, null, null, open],
+          [4, 'phosphorus', 14, 'mg/L', 'element', null, null, null, null, open],
+          [5, 'potassium', 260, 'mg/L', 'element', null, null, null, null, open],
+          [6, 'texture', null, null, null, null, null, null, null, open, { words: 'clay loam' }],
+        ],
+      },
+    ],
+  },
+
+  // "Index" and "mg/l (Available)" each over P, K and Mg; a row a sample, whose name is not the lab's number.
+  'kinds-over-items': {
+    samples: [
+      {
+        name: 'Top orchard',
+        readings: [
+          [3, 'ph', 6.2, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 34.2, 'mg/L', 'element', null, null, null, null, open],
+          [3, 'potassium', 165, 'mg/L', 'element', null, null, null, null, open],
+          [3, 'magnesium', 48, 'mg/L', 'element', null, null, null, null, open],
+        ],
+      },
+      {
+        name: 'Bottom orchard',
+        readings: [
+          [4, 'ph', 6.8, 'pH', null, null, null, null, null, open],
+          [4, 'phosphorus', 18, 'mg/L', 'element', null, null, null, null, open],
+          [4, 'potassium', 95, 'mg/L', 'element', null, null, null, null, open],
+          [4, 'magnesium', 70, 'mg/L', 'element', null, null, null, null, open],
+        ],
+      },
+    ],
+  },
+
+  'names-in-heads': {
+    samples: [
+      { name: 'Top', readings: [[2, 'phosphorus', 34, 'mg/L', 'element', null, null, null, null, open], [3, 'potassium', 165, 'mg/L', 'element', null, null, null, null, open], [4, 'magnesium', 48, 'mg/L', 'element', null, null, null, null, open]] },
+      { name: 'Bottom', readings: [[2, 'phosphorus', 18, 'mg/L', 'element', null, null, null, null, open], [3, 'potassium', 95, 'mg/L', 'element', null, null, null, null, open], [4, 'magnesium', 70, 'mg/L', 'element', null, null, null, null, open]] },
+    ],
+  },
+
+  'two-results': {
+    samples: [
+      { name: 'A', readings: [[2, 'phosphorus', 41, 'ppm', 'element', 'mehlich-3', 41, null, null, open], [3, 'potassium', 156, 'ppm', 'element', null, 156, null, null, open], [4, 'ph', 6.3, 'pH', null, null, null, null, null, open]] },
+      { name: 'B', readings: [[2, 'phosphorus', 18, 'ppm', 'element', 'mehlich-3', 18, null, null, open], [3, 'potassium', 95, 'ppm', 'element', null, 95, null, null, open], [4, 'ph', 5.9, 'pH', null, null, null, null, null, open]] },
+    ],
+    ask: ['method-missing potassium'],
+  },
+};
