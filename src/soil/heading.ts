@@ -1,8 +1,8 @@
 /** Lines that say by which method, in which unit or of what the lines below them are. */
-import type { Item } from '../tables/items.ts';
 import { HEADING_WORDS, SATURATION } from '../tables/report-words.ts';
 import type { Context } from './line.ts';
 import type { Line } from './text.ts';
+import { toldBy } from './told.ts';
 import { blank, findMethods, findUnits } from './vocabulary.ts';
 
 /** The context below a line that says nothing else; null for any other line. */
@@ -20,16 +20,6 @@ export function headingOf(line: Line, context: Context): Context | null {
 
 /** "P2O5 und K2O nach CAL, Mg nach CaCl2": a title that says the methods of the lines below. */
 export function toldMethods(line: Line, context: Context): Context {
-  const tokens = context.look(line.text);
-  if (tokens.some((t) => t.kind === 'number' || t.kind === 'between') || !tokens.some((t) => t.kind === 'method')) return context;
-  const methods = new Map(context.methods);
-  let waiting: Item[] = [];
-  for (const t of tokens) {
-    if (t.kind === 'name' && t.is.item !== 'ratio' && t.is.item !== 'lime') waiting.push(t.is.item);
-    else if (t.kind === 'method' && waiting.length > 0) {
-      for (const item of waiting) methods.set(item, t.is);
-      waiting = [];
-    }
-  }
-  return { ...context, methods };
+  const told = toldBy(line, context, false);
+  return told ? { ...context, methods: new Map([...context.methods, ...told.items]) } : context;
 }

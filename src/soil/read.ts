@@ -31,6 +31,7 @@ import { samplesOf } from './samples.ts';
 import type { Line } from './text.ts';
 import { LARGEST_REPORT, linesOf, LONGEST_LINE, spot } from './text.ts';
 import { lookFor } from './token.ts';
+import { toldBelow } from './told.ts';
 import type { Words } from './vocabulary.ts';
 import { languageOf, wordsOf } from './vocabulary.ts';
 
@@ -84,6 +85,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
   const { file } = first;
   const dayFirst = first.words.language !== null && first.words.language !== 'en';
   const events: Event[] = [];
+  const below = toldBelow(lines, first);
   let context = first;
   let advice = false;
   const unread = (line: Line): void => {
@@ -129,6 +131,11 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     const answer = answerOf(line, file, notices);
     if (answer) {
       answers.set(answer.item, { ...answers.get(answer.item), ...answer.says });
+      continue;
+    }
+    const told = below.get(line.number);
+    if (told) {
+      events.push({ kind: 'told', told });
       continue;
     }
     const heading = headingOf(line, context);

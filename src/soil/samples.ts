@@ -1,7 +1,10 @@
 /** What the lines of a report said, in order → its samples: where one ends and the next begins. */
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
+import { ELEMENT_OF } from '../tables/items.ts';
 import type { Reading, Unread } from './reading.ts';
+import type { Told } from './told.ts';
+import { methodFor } from './told.ts';
 
 export type Event =
   | { readonly kind: 'sample'; readonly name: string }
@@ -10,11 +13,16 @@ export type Event =
   | { readonly kind: 'gap' }
   | { readonly kind: 'taken' | 'depth'; readonly is: string; readonly weak: boolean }
   | { readonly kind: 'unread'; readonly line: number; readonly text: string }
+  /** A line below the values that says their methods. */
+  | { readonly kind: 'told'; readonly told: Told }
   | { readonly kind: 'readings'; readonly readings: readonly Reading[] };
 
-export type Draft = { name: string; named: boolean; heading: Unread | null; taken?: string; depth?: string; readings: Reading[]; unread: Unread[] };
+/** What is told for all counts from one reading to another. */
+type ToldHere = { readonly told: Told; readonly from: number; readonly to: number };
 
-const fresh = (name: string | null): Draft => ({ name: name ?? '', named: name !== null, heading: null, readings: [], unread: [] });
+export type Draft = { name: string; named: boolean; heading: Unread | null; taken?: string; depth?: string; readings: Reading[]; unread: Unread[]; told: ToldHere[] };
+
+const fresh = (name: string | null): Draft => ({ name: name ?? '', named: name !== null, heading: null, readings: [], unread: [], told: [] });
 
 /** The samples of a report. A thing said twice that no new sample explains is a mistake, told in `notices`. */
 export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] {
@@ -49,6 +57,12 @@ export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] 
       case 'unread':
         draft.unread.push({ line: event.line, text: event.text });
         break;
+      case 'told': {
+        const last = draft.told.at(-1);
+        const to = draft.readings.length;
+        draft.told.push({ told: event.told, from: !last ? 0 : last.to === to ? last.from : last.to, to });
+        break;
+      }
       case 'readings':
         if (beginsAnew(draft, events, i, event.readings)) open(null);
         for (const reading of event.readings) keep(draft, reading, notices);
@@ -56,7 +70,25 @@ export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] 
       default:
     }
   });
-  return named(drafts, events);
+  return named(withTold(drafts), events);
+}
+
+/** Readings without a method or unit have what a line below says, in their own sample or else for the whole report; two that differ say nothing. */
+function withTold(drafts: readonly Draft[]): Draft[] {
+  if (drafts.every((d) => d.told.length === 0)) return [...drafts];
+  const only = <T>(all: readonly (T | null)[]): T | null => {
+    const found = [...new Set(all.filter((x) => x !== null))];
+    return found.length === 1 ? found[0]! : null;
+  };
+  const everywhere = drafts.flatMap((d) => d.told);
+  const pick = <T>(d: Draft, i: number, of: (told: Told) => T | null): T | null => {
+    const here = d.told.filter(({ told, from, to }) => of(told) !== null && (told.items.size > 0 || (i >= from && i < to)));
+    const elsewhere = d.told.some(({ told }) => told.items.size === 0) ? everywhere.filter(({ told }) => told.items.size > 0) : everywhere;
+    return only((here.length > 0 ? here : elsewhere).map(({ told }) => of(told)));
+  };
+  return drafts.map((d) => ({
+    ...d, readings: d.readings.map((r, i) => ({ ...r, method: r.method ?? pick(d, i, (told) => methodFor(r.item, told)), unit: r.unit ?? (ELEMENT_OF[r.item] && r.value !== null ? pick(d, i, (told) => told.unit) : null) })),
+  }));
 }
 
 /** A heading above the first sample is its name only where a second sample has one too; else it is a line like any other. */

@@ -37,3 +37,17 @@ export type Method = (typeof METHODS)[number];
 
 /** Buffers: a pH read in one of them is a buffer pH, never that of the soil. */
 export const BUFFERS: readonly Method[] = ['smp', 'sikora', 'moore-sikora', 'mehlich-buffer', 'modified-mehlich', 'adams-evans', 'woodruff'];
+
+const CATIONS = ['potassium', 'calcium', 'magnesium', 'sodium'] as const;
+const TRACES = ['zinc', 'manganese', 'copper', 'iron'] as const;
+const UNIVERSAL = ['phosphorus', ...CATIONS, 'sulphur', 'boron', ...TRACES, 'aluminium'] as const;
+/** What an extractant stands for where a report names it for all its values; practice. For others it must be named beside them. */
+export const EXTRACTS: Partial<Record<Method, readonly Item[]>> = {
+  'mehlich-1': UNIVERSAL, 'mehlich-3': UNIVERSAL, 'mehlich-3-colorimetric': ['phosphorus'], morgan: UNIVERSAL, 'modified-morgan': UNIVERSAL, 'ab-dtpa': ['phosphorus', 'potassium', ...TRACES],
+  olsen: ['phosphorus'], 'bray-1': ['phosphorus'], 'bray-2': ['phosphorus'], 'joret-hebert': ['phosphorus'], dyer: ['phosphorus'], resin: ['phosphorus'],
+  colwell: ['phosphorus', 'potassium'], cal: ['phosphorus', 'potassium'], dl: ['phosphorus', 'potassium'], al: ['phosphorus', 'potassium'], 'egner-riehm': ['phosphorus', 'potassium'],
+  'ammonium-acetate': CATIONS, 'ammonium-nitrate': CATIONS, dtpa: TRACES, edta: TRACES, 'hot-water': ['boron'], loi: ['organic-matter'], 'walkley-black': ['organic-matter', 'organic-carbon'],
+};
+/** Items that a report names together. */
+export const CATION_ITEMS: readonly Item[] = CATIONS;
+export const TRACE_ITEMS: readonly Item[] = TRACES;

@@ -4,6 +4,9 @@
  * A language is added here, in the names-*.ts files, in rating-words.ts and in report-patterns.ts.
  */
 
+import type { Item } from './items.ts';
+import { CATION_ITEMS, TRACE_ITEMS } from './items.ts';
+
 /** No value, by the lab's own word. */
 export const ABSENT = /\b(?:(?:this value )?(?:was |is )?not (?:requested|tested|determined|analy[sz]ed|measured|reported|run)|n\/a|no data|nicht (?:untersucht|bestimmt)|no (?:solicitado|determinado|analizado)|non (?:demande|determine|analyse|richiesto|determinato)|nao (?:solicitado|determinado))\b/g;
 /** A test was made and found nothing. */
@@ -43,6 +46,15 @@ export const ROLES: readonly (readonly [Role, RegExp])[] = [
 export const SATURATION = /\b(?:cation|base) sat(?:uration\b|\.|\b)|\bsaturation ?%|% ?saturation|basensattigung|saturacion de bases|saturation en bases|saturacao por bases/i;
 /** All that a heading of a method or unit may hold beside them. */
 export const HEADING_WORDS = /^(?:[\s:;,.()/|&-]|\b(?:extract(?:able|ion|ant|ed)?|method|methods|results?|in|units?|by|using|with|methode|verfahren|nach|all|values?|nutrients?|soil|test|analysis|available|exchangeable|major|minor|macronutrients|micronutrients|are|given|as|for|the|cations?|anions?|base|saturation|percent|%)\b)*$/i;
+/** A line that says a unit for all values says so. */
+export const OF_ALL = /\b(?:all|results?|values?|alle|werte|todos|resultados|valores|tous|resultats|valeurs|tutti|risultati|valori)\b/i;
+/** Words that name several items at once. */
+export const ITEM_GROUPS: readonly (readonly [readonly Item[], RegExp])[] = [
+  [CATION_ITEMS, /\b(?:exchangeable |basic )?(?:cations|bases)\b|\b(?:kationen|cationes|cationi)\b/gi],
+  [TRACE_ITEMS, /\b(?:micronutrients|micros|trace elements|minor elements|spurenelemente|mikronahrstoffe|micronutrientes|oligoelementos|oligo-elements|microelementi)\b/gi],
+];
+/** Words that a line of methods below the values may hold; any other word may turn its meaning. */
+export const TOLD_WORDS = /^(?:extract(?:s|able|ion|ions|ant|ants|ed|ing)?|method|methods|methodology|used|uses|was|were|been|are|is|determined|measured|analy[sz]ed|analysis|tested|test|tests|reported|samples?|soils?|nutrients?|elements?|minerals?|results?|values?|all|other|others|both|each|report|this|these|lab|laboratory|solution|buffer|icp|icp-oes|icp-aes|oes|universal|major|minor|macronutrients?|available|exchangeable|after|on|from|sodium|methode|methoden|verfahren|extraktionsmittel|untersuchung|bestimmt|gemessen|metodo|metodos|extractante|extractor|extractores|determinado|determinados|por|con|con el|methodes?|extraction|extracteur|dose|doses|selon|par|metodi|estratto|estrazione|estraente|determinati|secondo|extrator|determinacao|extraidos?|pelo|com|note|notes)$/i;
 /** Words of a German report, in which a lone letter A to E is a class. */
 export const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
 /** Advice: amounts to bring out. Below such a heading no number is a content. */

@@ -239,4 +239,175 @@ export const sent: Readonly<Record<string, Expected>> = {
     ],
     ask: ['method-missing potassium'],
   },
+
+  // An extractant below the values serves those above it; nitrate is not Mehlich 3's.
+  'method-last': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'ph', 6.3, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 41, 'ppm', 'element', 'mehlich-3', 41, null, null, open],
+          [3, 'potassium', 156, 'ppm', 'element', 'mehlich-3', 156, null, null, open],
+          [4, 'magnesium', 146, 'ppm', 'element', 'mehlich-3', 146, null, null, open],
+          [5, 'nitrate-n', 12, 'ppm', 'element', null, 12, null, null, open],
+        ],
+        mayBeUnread: [7],
+      },
+    ],
+  },
+
+  // Of phosphorus alone: potassium's is asked.
+  'method-of-one': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'ph', 6.8, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 18, 'ppm', 'element', 'olsen', 18, null, null, open],
+          [3, 'potassium', 210, 'ppm', 'element', null, 210, null, null, open],
+        ],
+        mayBeUnread: [4],
+      },
+    ],
+    ask: ['method-missing potassium'],
+  },
+
+  // One line for both samples.
+  'methods-of-two-samples': {
+    samples: [
+      {
+        name: 'East bed',
+        readings: [
+          [2, 'ph', 6.1, 'pH', null, either('water', '1:1'), null, null, null, open],
+          [2, 'phosphorus', 22, 'ppm', 'element', 'mehlich-3', 22, null, null, open],
+          [2, 'potassium', 140, 'ppm', 'element', 'mehlich-3', 140, null, null, open],
+          [2, 'organic-matter', 3.2, '%', null, 'loi', null, null, null, open],
+        ],
+      },
+      {
+        name: 'West bed',
+        readings: [
+          [4, 'ph', 6.4, 'pH', null, either('water', '1:1'), null, null, null, open],
+          [4, 'phosphorus', 35, 'ppm', 'element', 'mehlich-3', 35, null, null, open],
+          [4, 'potassium', 180, 'ppm', 'element', 'mehlich-3', 180, null, null, open],
+          [4, 'organic-matter', 2.8, '%', null, 'loi', null, null, null, open],
+        ],
+        mayBeUnread: [6],
+      },
+    ],
+  },
+
+  // The method beside phosphorus stays; boron's own is told.
+  'method-of-others': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'phosphorus', 41, 'ppm', 'element', 'bray-1', 41, null, null, open],
+          [2, 'potassium', 156, 'ppm', 'element', 'mehlich-3', 156, null, null, open],
+          [3, 'calcium', 1202, 'ppm', 'element', 'mehlich-3', 1202, null, null, open],
+          [4, 'zinc', 2.1, 'ppm', 'element', 'mehlich-3', 2.1, null, null, open],
+          [5, 'boron', 0.6, 'ppm', 'element', 'hot-water', 0.6, null, null, open],
+        ],
+        mayBeUnread: [7, 8],
+      },
+    ],
+  },
+
+  // 18 mg/100 g P2O5 = 78.6 mg/kg P, 21 mg/100 g K2O = 174 mg/kg K.
+  'method-last-german': {
+    samples: [
+      {
+        name: open,
+        readings: [
+          [2, 'ph', 6.2, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 18, 'mg/100g', 'oxide', 'cal', 78.6, null, null, open],
+          [4, 'potassium', 21, 'mg/100g', 'oxide', 'cal', 174, null, null, open],
+          [5, 'magnesium', 9, 'mg/100g', 'element', 'cacl2', 90, null, null, open],
+        ],
+        mayBeUnread: [1, 6],
+      },
+    ],
+  },
+
+  // Each bed has its own; Olsen says nothing of potassium, and the other bed's extractant is not taken for it.
+  'method-of-each-bed': {
+    samples: [
+      {
+        name: 'Bed 1',
+        readings: [
+          [2, 'ph', 6.4, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 22, 'mg/kg', 'element', 'olsen', 22, null, null, open],
+          [4, 'potassium', 160, 'mg/kg', 'element', null, 160, null, null, open],
+        ],
+        mayBeUnread: [5],
+      },
+      {
+        name: 'Bed 2',
+        readings: [
+          [8, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+          [9, 'phosphorus', 41, 'mg/kg', 'element', 'mehlich-3', 41, null, null, open],
+          [10, 'potassium', 130, 'mg/kg', 'element', 'mehlich-3', 130, null, null, open],
+        ],
+        mayBeUnread: [11],
+      },
+    ],
+    ask: ['method-missing potassium'],
+  },
+
+  // Unit and methods below a table of two samples.
+  'method-below-table': {
+    samples: [
+      {
+        name: 'Ridge',
+        readings: [
+          [2, 'ph', 6.2, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 18, 'mg/kg', 'element', 'olsen', 18, null, null, open],
+          [2, 'potassium', 140, 'mg/kg', 'element', 'ammonium-acetate', 140, null, null, open],
+          [2, 'magnesium', 96, 'mg/kg', 'element', 'ammonium-acetate', 96, null, null, open],
+        ],
+      },
+      {
+        name: 'Hollow',
+        readings: [
+          [3, 'ph', 6.6, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 33, 'mg/kg', 'element', 'olsen', 33, null, null, open],
+          [3, 'potassium', 210, 'mg/kg', 'element', 'ammonium-acetate', 210, null, null, open],
+          [3, 'magnesium', 150, 'mg/kg', 'element', 'ammonium-acetate', 150, null, null, open],
+        ],
+        mayBeUnread: [5],
+      },
+    ],
+  },
+
+  // Sentences that speak of a method are no statement of this report's.
+  'method-in-prose': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'ph', 6.3, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 41, 'ppm', 'element', null, 41, null, null, open],
+          [3, 'potassium', 156, 'ppm', 'element', null, 156, null, null, open],
+        ],
+        unread: [4, 5],
+      },
+    ],
+    ask: ['method-missing phosphorus', 'method-missing potassium'],
+  },
+
+  // A method behind each value, not before the next.
+  'method-behind-each': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'phosphorus', 22, 'ppm', 'element', 'olsen', 22, null, null, open],
+          [3, 'potassium', 156, 'ppm', 'element', 'ammonium-acetate', 156, null, null, open],
+        ],
+        mayBeUnread: [2, 4],
+      },
+    ],
+  },
 };
