@@ -113,6 +113,6 @@ export const ANSWERS = {
 export const INPUTS = { orchard: orchardSchema, view: viewSchema } as const;
 
 export const closedLists = (): Record<string, readonly string[]> => ({
-  crops: [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES], sizes: SIZES, flags: FLAGS, items: ITEMS, methods: METHODS, units: [...UNIT_PATTERNS.map(([u]) => u), 'pH', 'index'],
+  crops: [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES], sizes: SIZES, flags: FLAGS, items: ITEMS, methods: METHODS, units: [...UNIT_PATTERNS.map(([u]) => u), 'index'],
   whys: WHYS, ratings: RATINGS, marks: MARKS, notices: keysOf('notice'), questions: keysOf('ask').filter((k) => !k.startsWith('changes-') && k !== 'dont-know'), steps: keysOf('step'),
 });

@@ -7,7 +7,7 @@ import type { Notice, Place } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
-import { BUFFERS, ELEMENT_OF, RATES, SATURATION_OF } from '../tables/items.ts';
+import { BUFFERS, CATION_ITEMS, ELEMENT_OF, RATES, SATURATION_OF } from '../tables/items.ts';
 import type { Rating } from '../tables/ratings.ts';
 import { CONDITION, GOAL, SATURATION } from '../tables/report-words.ts';
 import type { Oxide } from '../units/substance.ts';
@@ -78,7 +78,7 @@ export function readLine(line: Line, context: Context): LineResult {
     if (lost) notices.push(lost);
   }
   if (readings.length > 0) notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slipsBeside(pieces, line, context));
-  return { readings, notices };
+  return { readings: readings.map((r) => (r.unit === null && CATION_ITEMS.includes(r.item) && readings.some((o) => o.unit === 'MAF') ? { ...r, unit: 'MAF' as const } : r)), notices };
 }
 
 /** "Micronutrients (DTPA, ppm): Zn 2.1; Mn 14.8": what stands before the first name holds for the whole line. */
@@ -236,8 +236,10 @@ function shape(piece: Pick<Piece, 'item' | 'form' | 'method' | 'name'>, unit: Re
   // Acidity in % is hydrogen's share of the exchange sites.
   if (piece.item === 'acidity' && unit === '%') return { item: 'saturation-h', unit, form: null, method: null };
   if (piece.item.startsWith('saturation') || piece.item === 'base-saturation') return { item: piece.item, unit: '%', form: null, method: null };
+  // Quick-test units are those of cations alone.
+  const told = context.unit === 'MAF' && !CATION_ITEMS.includes(piece.item) ? null : context.unit;
   return {
-    item: piece.item, form: piece.form, unit: unit ?? (element ? context.unit : null),
+    item: piece.item, form: piece.form, unit: unit ?? (element ? told : null),
     method: method ?? context.methods.get(piece.item) ?? (element && extracted(piece.item) ? context.method : null),
   };
 }

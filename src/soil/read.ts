@@ -66,6 +66,8 @@ export function readReport(text: string, file: string): Report {
   const events = eventsOf(lines, { ...contextOf(text, file, told.kind === 'leaf'), words, look, style, indexBeside: keys.indexBeside }, keys, notices, questions, answers, labs);
   const drafts = samplesOf(events, notices).filter((d, _, all) => d.readings.length > 0 || d.named || all.length === 1);
   const samples = drafts.map((d, i) => finish(d, i, answers, labs, told.kind === 'leaf'));
+  const quick = samples.flatMap((s) => s.readings.filter((r) => r.unit === 'MAF' && r.lab.rating === null && r.lab.range === null));
+  if (quick[0]) notices.push(notice('quick-test', 'note', { item: quick[0].item }, quick[0].place));
   if (samples.every((s) => s.readings.length === 0) && questions.length === 0 && !notices.some((n) => n.severity === 'error')) {
     const form = blankOf(lines, samples.flatMap((s) => s.unread), words);
     notices.push(form ? notice('form-blank', 'warning', { file }, placeIn(file, form.number, form.raw, 0, form.raw.length)) : notice('nothing-read', 'error', { file }));

@@ -22,7 +22,7 @@ export const SATURATION_OF: Partial<Record<Item, Item>> = {
 
 export type ReportUnit =
   | 'ppm' | 'mg/kg' | 'mg/L' | 'mg/100g' | 'lb/acre' | 'kg/ha' | 'meq/100g' | 'cmol/kg' | 'mmolc/dm3' | 'cmol/dm3' | '%' | 'g/kg' | 'mmol/kg' | 'g/dm3'
-  | 'dS/m' | 'mS/cm' | 'mmho/cm' | 'uS/cm' | 'mS/m' | 'pH' | 'index' | 'g/cm3'
+  | 'dS/m' | 'mS/cm' | 'mmho/cm' | 'uS/cm' | 'mS/m' | 'pH' | 'index' | 'MAF' | 'g/cm3'
   | 'lb/100sqft' | 'lb/1000sqft' | 'ton/acre' | 't/ha' | 'g/m2';
 
 /** Units of advice: an amount to bring out, never a content of the soil. */

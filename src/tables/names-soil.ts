@@ -4,6 +4,8 @@ import type { NameSet } from './name-set.ts';
 export const SOIL_NAMES: readonly NameSet[] = [
   // Known so that their numbers are never taken for something else.
   { of: 'ratio', language: 'any', mark: 'practice', names: ['cadmium', 'cadmio', 'molybdenum', 'molybdän', 'molibdeno', 'molybdène', 'molibdênio', 'chloride', 'chlorid', 'chlorure', 'cloruro', 'cloreto', 'nickel', 'níquel', 'chromium', 'chrom', 'cromo', 'arsenic', 'arsen', 'arsénico', 'mercury', 'quecksilber', 'mercurio', 'selenium', 'cobalt', 'moisture', 'humedad', 'humidité', 'umidità', 'umidade', 'feuchte', 'dry matter', 'trockensubstanz', 'materia seca', 'matière sèche', 'sostanza secca', 'silicon', 'silicio', 'bicarbonate', 'sulphate', 'sulfate'] },
+  { of: 'ratio', language: 'en', mark: 'practice', names: ['anion storage capacity', 'phosphate retention', 'p retention'] },
+  { of: 'ratio', language: 'en', mark: 'practice', exact: true, names: ['ASC'] },
   { of: 'organic-matter', language: 'en', mark: 'read', at: 'massachusetts-report', names: ['soil organic matter'] },
   { of: 'organic-matter', language: 'en', mark: 'practice', names: ['organic matter', 'org. matter', 'org matter', 'organic material', 'organic content', 'som', 'humus', 'total organic matter'] },
   { of: 'organic-matter', language: 'en', mark: 'practice', exact: true, names: ['OM', 'O.M.', 'OM%', '%OM'] },

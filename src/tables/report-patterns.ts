@@ -17,7 +17,7 @@ export const UNIT_PATTERNS: readonly (readonly [unit: ReportUnit, starts: string
   ['ppm', 'pt', '(?:parts per million(?: ?\\(ppm\\))?|partes por (?:millon|milhao)|parties par million|parti per milione|teile pro million|ppm\\b(?: ?\\(parts per million\\))?|p\\.p\\.m\\.)'],
   ['mg/100g', 'm', 'mg ?(?:p2o5|k2o|mgo|cao|p|k|mg|ca)? ?(?:/|per|in|je|pro|na|por|par|auf|%) ?100 ?g(?:r|m|ramm?s?)?\\b(?: (?:boden|soil|gleby|suelo|sol|solo|suolo|terreno))?\\.?'],
   ['mg/kg', 'mu', `(?:${over('mg', 'kg')}|${over('(?:ug|mcg)', 'g')}|milligrams? per kilogram(?:me)?\\b)`],
-  ['mg/L', 'm', `(?:${over('mg', 'l|litre|liter|litro')}|${over('mg', 'dm3', '-3')}|${over('mg', 'dm', '-3')})`],
+  ['mg/L', 'mu', `(?:${over('mg', 'l|litre|liter|litro')}|${over('(?:ug|mcg)', 'ml')}|${over('mg', 'dm3', '-3')}|${over('mg', 'dm', '-3')})`],
   ['mmolc/dm3', 'm', '(?:mmol|meq) {0,3}c{0,3} {0,3}(?:(?:/|por) ?(?:dm3|l\\b)|[ .]?dm[ ^]?-3(?!\\d))'],
   ['mmol/kg', 'm', '(?:(?:mmol {0,3}(?:c|\\+|\\(p?\\+\\))? {0,3}(?:ie ?)?|meq ?)(?:/ ?kg\\b|[ .]?kg[ ^]?-1(?!\\d)))'],
   ['meq/100g', 'm', '(?:milliequivalents? (?:per|in) 100 ?(?:grams?|g)\\b|m\\.?e\\.?q?\\.?(?: ?%)? ?(?:/|per|por|par|pro|je|su) ?100 ?(?:grs?|gms?|gramos|grammi|gramas|cm3|cc|ml|g)?\\b|m\\.?e\\.?q?\\.?[ .]?100 ?g[ ^]?-1(?!\\d)|mval ?/ ?100 ?g\\b|me%|meq ?%)'],
@@ -25,6 +25,10 @@ export const UNIT_PATTERNS: readonly (readonly [unit: ReportUnit, starts: string
   ['cmol/kg', 'c', 'cmol {0,3}(?:c{1,3}|\\+|\\(p?\\+\\))? {0,3}(?:(?:/|per|por) ?kg\\b|[ .]?kg[ ^]?-1(?!\\d))'],
   ['g/kg', 'g\u2030', `(?:${over('g', 'kg')}|\u2030)`],
   ['g/dm3', 'g', `(?:${over('g', 'dm3|l')}|${over('g', 'dm', '-3')})`],
+  // "pH | pH units | 6.1": the second is the unit.
+  ['pH', 'p', '(?<=\\bph\\b[^a-z]{1,40})ph units?\\b'],
+  // New Zealand's quick test: an index of its own for each cation.
+  ['MAF', 'mq', '(?:maf(?: (?:qt|quick[ -]?test))?|qt|quick[ -]?test(?= units?\\b))(?: units?)?\\b'],
   ['g/m2', 'g', 'g ?(?:/|per) ?m2\\b'],
   ['g/cm3', 'gmtk', '(?:(?:g ?(?:/|por|per|par) ?(?:cm3|cc|ml)|(?:mg|t) ?/ ?m3|kg ?/ ?(?:dm3|l))\\b|g[ .]?cm[ ^]?-3(?!\\d)|mg[ .]?m[ ^]?-3(?!\\d))'],
   ['dS/m', 'd', `(?:${over('ds', 'm')}|decisiemens? per met(?:re|er)\\b)`],

@@ -410,4 +410,91 @@ export const sent: Readonly<Record<string, Expected>> = {
       },
     ],
   },
+
+  // New Zealand. MAF quick-test units are no content: they stand as their own unit. Olsen's has none here and is asked.
+  'quick-test-line': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'phosphorus', 22, null, 'element', 'olsen', null, null, null, open],
+          [1, 'potassium', 8, 'MAF', 'element', null, null, null, null, null],
+          [1, 'calcium', 9, 'MAF', 'element', null, null, null, null, null],
+          [1, 'magnesium', 21, 'MAF', 'element', null, null, null, null, null],
+          [1, 'sodium', 5, 'MAF', 'element', null, null, null, null, null],
+          [1, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+        ],
+      },
+    ],
+    ask: ['unit-missing phosphorus'],
+  },
+
+  'quick-test-before': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 34, 'mg/L', 'element', 'olsen', null, null, null, open],
+          [4, 'potassium', 8, 'MAF', 'element', null, null, null, null, null],
+          [5, 'calcium', 9, 'MAF', 'element', null, null, null, null, null],
+          [6, 'magnesium', 21, 'MAF', 'element', null, null, null, null, null],
+          [7, 'sodium', 5, 'MAF', 'element', null, null, null, null, null],
+        ],
+        mayBeUnread: [1, 8],
+      },
+    ],
+  },
+
+  // The lab's range rates them all the same.
+  'quick-test-ranges': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'ph', 6.1, 'pH', null, null, null, open, [5.8, 6.5], 'at'],
+          [3, 'phosphorus', 22, 'mg/L', 'element', 'olsen', null, open, [20, 30], 'at'],
+          [4, 'potassium', 8, 'MAF', 'element', null, null, open, [5, 8], 'at'],
+          [5, 'calcium', 9, 'MAF', 'element', null, null, open, [4, 10], 'at'],
+          [6, 'magnesium', 21, 'MAF', 'element', null, null, open, [8, 10], 'above'],
+          [7, 'sodium', 5, 'MAF', 'element', null, null, open, [2, 12], 'at'],
+        ],
+        mayBeUnread: [1],
+      },
+    ],
+  },
+
+  // A microgram in a millilitre is a milligram in a litre.
+  'quick-test-csv': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 22, 'mg/L', 'element', 'olsen', null, null, null, open],
+          [4, 'potassium', 8, 'MAF', 'element', null, null, null, null, null],
+          [5, 'calcium', 9, 'MAF', 'element', null, null, null, null, null],
+          [6, 'magnesium', 21, 'MAF', 'element', null, null, null, null, null],
+        ],
+      },
+    ],
+  },
+
+  // A heading of quick tests is none of Olsen's phosphorus.
+  'quick-test-heading': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'calcium', 9, 'MAF', 'element', null, null, null, null, null],
+          [1, 'potassium', 8, 'MAF', 'element', null, null, null, null, null],
+          [1, 'phosphorus', 22, null, 'element', 'olsen', null, null, null, open],
+          [1, 'magnesium', 21, 'MAF', 'element', null, null, null, null, null],
+          [1, 'sodium', 5, 'MAF', 'element', null, null, null, null, null],
+          [2, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+        ],
+      },
+    ],
+    ask: ['unit-missing phosphorus'],
+  },
 };
