@@ -151,7 +151,7 @@ export function rolesOf(heads: readonly Cell[], by: Parting, w: Words, below: re
   // "Result, Level": the second is a word of rating.
   if (columns.filter((c) => c.role === 'value').length > 1) columns = columns.map((c) => (c.role === 'value' && /^level/.test(inner(c.head.text)) && !unitOnly(c.head.text) && columns.find((d) => d.role === 'value') !== c ? { ...c, role: 'rating' } : c));
   const roles = columns.map((c) => c.role);
-  if (roles.includes('value') || roles.filter((r) => r === 'mark').length > 1) return roles.filter((r) => r === null).length - heads.filter((h) => !h.text).length > 1 ? null : columns;
+  if (roles.includes('value') || roles.filter((r) => r === 'mark').length > 1) return by === ' ' && roles.filter((r) => r === null).length - heads.filter((h) => !h.text).length > 1 ? null : columns;
   const unknown = columns.slice(1).filter((c) => c.role === null && c.head.text);
   if (unknown.some((c) => namesIn(c.head.text, w) > 0)) return null;
   if (unknown.length < 2 || unknown.length !== columns.length - 1 - columns.filter((c) => c.role === 'unit' || c.role === 'method' || c.role === 'range').length || columns[0]!.head.start < 0 || (columns[0]!.head.text === '' && by === ' ')) return null;

@@ -157,7 +157,9 @@ function itemsDown(lines: readonly Line[], at: number, heads: readonly Cell[], b
     rows.push(...row);
   }
   const named = rows.filter((r) => r.lines.length > 0).length;
-  return named > 0 && named * 2 >= rows.length ? { strange: [], commas: by === ',', length: next - at, rows } : null;
+  if (named === 0 || named * 2 < rows.length) return null;
+  const strange = by === ' ' ? [] : columns.filter((c, i) => c.role === null && c.head.text && rows.some((r) => /^[<>]?\d[\d.,]*$/.test(under(heads, cellsOf(r.line.text, by), by)?.[i - columns.length + heads.length]?.text ?? ''))).map((c) => c.head);
+  return { strange, commas: by === ',', length: next - at, rows };
 }
 
 /** One row of items down; null where the line is no row. */
@@ -182,7 +184,7 @@ function rowUnder(columns: readonly Column[], placed: readonly (Cell | undefined
   if (!name?.text) return by === ' ' ? null : [{ sample: null, line, lines: [] }];
   const across = columns.some((c) => c.role === 'sample');
   if (namesIn(name.text, w) === 0 && !across) return hasNumber(line.text) || by !== ' ' ? [{ sample: null, line, lines: [] }] : null;
-  const text = (role: Column['role']): string => (at(role)?.text ?? '').replace(/^[-.]+$/, '');
+  const text = (role: Column['role']): string => (at(role)?.text ?? '').replace(/^\(?[-.]+\)?$/, '');
   const samples = columns.flatMap((c, i) => (c.role === 'sample' ? [{ head: c.head, cell: placed[i] }] : []));
   if (samples.length > 0) {
     return samples.map(({ head, cell }) => ({
@@ -195,7 +197,7 @@ function rowUnder(columns: readonly Column[], placed: readonly (Cell | undefined
   const value = at('value') ?? (mark >= 0 && hasNumber(placed[mark]!.text) ? placed[mark] : undefined);
   const unit = columns.map((c) => c.head).filter((_, i) => columns[i]!.role === 'value' || i === 0).flatMap((h) => findUnits(h.text).slice(0, 1).map((u) => h.text.slice(u.start, u.end)))[0] ?? '';
   const own = findUnits(`${name.text} ${value?.text ?? ''}`).length > 0 || text('unit') !== '' || (value !== undefined && /^pH\b/.test(name.text));
-  const [low, high] = [text('low'), text('high')];
+  const [low, high] = [text('low'), text('high')].map((limit) => limit.replace(/[()]/g, ''));
   const range = text('range') || (low && high ? `${low}-${high}` : low ? `>${low}` : high ? `<${high}` : '');
   const method = columns.filter((c) => c.role === 'name' || c.role === 'value').flatMap((c) => findMethods(c.head.text).slice(0, 1).map((m) => c.head.text.slice(m.start, m.end)))[0] ?? '';
   const told = text('method') || (findMethods(name.text).length > 0 ? '' : method);
@@ -211,6 +213,7 @@ function rowUnder(columns: readonly Column[], placed: readonly (Cell | undefined
 
 /** A bar of signs that ends under a rating word: the rest of the line is the reading. */
 function barRow(columns: readonly Column[], line: Line): (Cell | undefined)[] | null {
+  if (columns.some((c) => c.role === 'value')) return besideMarks(columns, line);
   const bar = /(?:x{1,60}|X{1,60}|#{1,60}|={2,60}|█{1,60}|■{1,60})\s*$/.exec(line.text);
   const text = (bar ? line.text.slice(0, bar.index) : line.text).trimEnd();
   const start = text.length - text.trimStart().length;
@@ -218,6 +221,18 @@ function barRow(columns: readonly Column[], line: Line): (Cell | undefined)[] | 
   const end = bar ? bar.index + bar[0].trimEnd().length : -1;
   const under = columns.map((c, i) => (c.role === 'mark' && c.head.start < end ? i : -1)).filter((i) => i >= 0).at(-1) ?? -1;
   return columns.map((_, i) => (i === 0 ? { text: text.trim(), start, end: text.length } : i === under ? { text: 'x', start: bar!.index, end } : undefined));
+}
+
+/** Columns of results before those of marks. A bar or advice under the marks is none of them; a lone mark is. */
+function besideMarks(columns: readonly Column[], line: Line): (Cell | undefined)[] | null {
+  const first = columns.find((c) => c.role === 'mark')!.head.start;
+  const own = columns.filter((c) => c.role !== 'mark' && c.head.start < first);
+  const cells = cellsOf(line.text, ' ');
+  const placed = under(own.map((c) => c.head), cells.filter((c) => c.start < first), ' ');
+  if (!placed?.slice(1).some((c) => c && hasNumber(c.text))) return null;
+  const mark = cells.filter((c) => c.start >= first && /^[xX#✓■█]$/.test(c.text));
+  const under1 = mark.length === 1 ? nearest(columns.map((c) => c.head), mark[0]!) : -1;
+  return columns.map((c, i) => (i === under1 && c.role === 'mark' ? mark[0] : placed[own.indexOf(c)]));
 }
 
 /** "Area pH N P K" over "SE border 6.7/good 0/depleted ...": a kit's table, one blank between. */

@@ -152,6 +152,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
       i += pairs.length - 1;
       continue;
     }
+    line = parted(line);
     const day = takenWithin(line.text, dayFirst);
     if (day) events.push({ kind: 'taken', is: day, weak: true });
     const found = readLine(line, context);
@@ -174,6 +175,12 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (kept.length > 0) events.push({ kind: 'readings', readings: signed(kept, line, keys) });
   }
   return events;
+}
+
+/** A row of a table whose head was not understood, "Zinc,12,50,ppm": its commas part cells and are none of the numbers'. */
+function parted(line: Line): Line {
+  const rowLike = /[a-z%)],\S/i.test(line.text) && (line.text.match(/\S,(?=\S)/g)?.length ?? 0) > 2 && !line.text.includes('"');
+  return rowLike ? { ...line, text: line.text.replaceAll(',', '|') } : line;
 }
 
 /** Below a heading of advice, or behind a word of advice, a rate or a bare number is an amount to bring out; a lime need is kept. */

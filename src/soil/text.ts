@@ -37,6 +37,8 @@ function prepare(raw: string): string {
     // Marks that nobody sees within a word go behind it, so that what follows stays where it is.
     .replace(/[\p{L}\p{N}]+(?:[\p{M}\p{Cf}]+[\p{L}\p{N}]*)+/gu, (word) => word.replace(/[\p{M}\p{Cf}]/gu, '').padEnd(word.length))
     .replace(/\p{Cf}/gu, (c) => ' '.repeat(c.length))
+    // A bar of strokes draws how much there is; cells have no three edges in a row with blanks about them.
+    .replace(/(?<!\S)\|{3,}(?!\S)/g, (bar) => ' '.repeat(bar.length))
     .replace(/(?<=\d)[²³⁺]/g, '\u00a4')
     .replace(/\.{3,}|(?: \.){3,}/g, (dots) => ' '.repeat(dots.length))
     .replace(/[^\x20-\x7e]|[*_]/g, (c) => SINGLE[c] ?? (c === '\t' ? '\t' : /\s/.test(c) ? ' ' : plainLetter(c)))

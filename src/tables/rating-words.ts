@@ -10,13 +10,13 @@ export type RatingSet = WordSet & { readonly rating: Rating; readonly words: rea
 
 export const RATING_SETS: readonly RatingSet[] = [
   { rating: 'very-low', language: 'en', mark: 'read', at: 'rutgers-words', words: ['very low'] },
-  { rating: 'very-low', language: 'en', mark: 'practice', words: ['extremely low', 'severely low', 'very deficient', 'severely deficient', 'extremely deficient', 'strongly deficient', 'depleted', 'very poor', 'much too low', 'far too low', 'very much below'] },
+  { rating: 'very-low', language: 'en', mark: 'practice', words: ['vlow', 'v. low', 'exlow', 'ex. low', 'extremely low', 'severely low', 'very deficient', 'severely deficient', 'extremely deficient', 'strongly deficient', 'depleted', 'very poor', 'much too low', 'far too low', 'very much below'] },
   { rating: 'low', language: 'en', mark: 'read', at: 'rutgers-words', words: ['low'] },
   { rating: 'low', language: 'en', mark: 'read', at: 'penn-words', words: ['below optimum'] },
   { rating: 'low', language: 'en', mark: 'read', at: 'virginia-report', words: ['def'] },
   { rating: 'low', language: 'en', mark: 'practice', words: ['moderately low', 'fairly low', 'slightly low', 'a bit low', 'a little low', 'too low', 'below optimal', 'below normal', 'below range', 'below', 'deficient', 'slightly deficient', 'insufficient', 'inadequate', 'poor'] },
   { rating: 'medium', language: 'en', mark: 'read', at: 'rutgers-words', words: ['medium'] },
-  { rating: 'medium', language: 'en', mark: 'practice', words: ['medium-low', 'medium low', 'medium-high', 'medium high', 'moderate', 'average', 'marginal', 'borderline'] },
+  { rating: 'medium', language: 'en', mark: 'practice', words: ['mod', 'medium-low', 'medium low', 'medium-high', 'medium high', 'moderate', 'average', 'marginal', 'borderline'] },
   { rating: 'medium', language: 'en', mark: 'practice', in: 'en', words: ['fair'] },
   { rating: 'optimum', language: 'en', mark: 'read', at: 'penn-words', words: ['optimum'] },
   { rating: 'optimum', language: 'en', mark: 'read', at: 'clemson-words', words: ['sufficient'] },
@@ -29,7 +29,7 @@ export const RATING_SETS: readonly RatingSet[] = [
   { rating: 'very-high', language: 'en', mark: 'read', at: 'rutgers-words', words: ['very high'] },
   { rating: 'very-high', language: 'en', mark: 'read', at: 'virginia-report', words: ['extremely high'] },
   { rating: 'very-high', language: 'en', mark: 'memory', words: ['excessive'] },
-  { rating: 'very-high', language: 'en', mark: 'practice', words: ['excessively high', 'excess', 'far too high', 'much too high', 'off the charts', 'toxic'] },
+  { rating: 'very-high', language: 'en', mark: 'practice', words: ['vhigh', 'v. high', 'exhigh', 'ex. high', 'excessively high', 'excess', 'far too high', 'much too high', 'off the charts', 'toxic'] },
 
   { rating: 'very-low', language: 'es', mark: 'practice', words: ['muy bajo', 'muy baja', 'muy bajos', 'muy bajas', 'muy pobre', 'muy pobres', 'muy deficiente', 'muy escaso', 'muy escasa', 'extremadamente bajo', 'extremadamente baja'] },
   { rating: 'low', language: 'es', mark: 'practice', words: ['bajo', 'baja', 'bajos', 'bajas', 'moderadamente bajo', 'moderadamente baja', 'deficiente', 'deficientes', 'pobre', 'pobres', 'escaso', 'escasa', 'insuficiente', 'insuficientes', 'demasiado bajo', 'demasiado baja', 'ligeramente bajo', 'ligeramente baja'] },

@@ -11,7 +11,7 @@ export const UNIT_PATTERNS: readonly (readonly [unit: ReportUnit, starts: string
   ['lb/100sqft', 'l', 'lbs?\\.?,? ?(?:/|per) ?100 ?(?:sq\\.? ?(?:ft|feet)\\.?|square feet|ft2)'],
   ['lb/1000sqft', 'l', '(?:lbs?\\.?,? ?(?:/|per) ?1,?000 ?(?:sq\\.? ?(?:ft|feet)\\.?|square feet|ft2)|lbs?/m\\b)'],
   ['lb/acre', 'lp#', '(?:(?:lbs?\\.?|pounds?|libras?|#) ?(?:/|per|por|an?) ?(?:acre|ac\\b|a\\b)\\.?|lbs?[ .]?ac(?:re)?[ ^]?-1(?!\\d)|pp2m\\b)'],
-  ['ton/acre', 't', 'tons? ?(?:/|per|an) ?(?:acre|ac\\b|a\\b)'],
+  ['ton/acre', 't', 'tons?(?: ?100 ?%? ?ecce)? ?(?:/|per|an) ?(?:acre|ac\\b|a\\b)'],
   ['t/ha', 't', '(?:t(?:onn?es?)?|toneladas?|tonnellate)(?: ?(?:/|per|por|par|pro|je|a l\'|ad) ?(?:ha\\b|hectares?\\b|hectareas?\\b|ettaro\\b)|[ .]ha[ ^]?-1(?!\\d))'],
   ['kg/ha', 'k', '(?:kgs?|kilos?)(?: ?(?:/|per|por|par|pro|je|a l\'|ad) ?(?:ha\\b|hectares?\\b|hectareas?\\b|ettaro\\b)|[ .]ha[ ^]?-1(?!\\d))'],
   ['ppm', 'pt', '(?:parts per million(?: ?\\(ppm\\))?|partes por (?:millon|milhao)|parties par million|parti per milione|teile pro million|ppm\\b(?: ?\\(parts per million\\))?|p\\.p\\.m\\.)'],

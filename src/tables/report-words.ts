@@ -34,11 +34,11 @@ export const ROLES: readonly (readonly [Role, RegExp])[] = [
   ['index', /\bind(?:ex|ices)$/],
   ['unit', /^(?:units?|einheit(?:en)?|unidad(?:es)?|unidade|unites?|unita|u\.?m\.?|masseinheit)(?: (?:of|di|de) (?:measure|misura|medida|mesure))?$/],
   ['method', /^(?:method|extractant|extractor|extrator|extracteur|estraente|extraktionsmittel|extract|methode|metodo|procedure|verfahren|extraktion)s?$/],
-  ['low', /^(?:low|min|minimum|minimo|mini|from|lower(?: limit)?|von)$/],
+  ['low', /^(?:low|min|minimum|minimo|mini|from|lower(?: limit)?|von|cl|crit(?:ical)?\.?(?: (?:level|value|limit)s?)?)$/],
   ['high', /^(?:high|max|maximum|massimo|maximo|maxi|to|upper(?: limit)?|bis)$/],
   ['range', /\b(?:range|optimum|optimal|optimo|target|guideline|sufficiency|normale?s?|rango|referencia|zielbereich|richtwert|zielwert|sollwert|faixa|intervall[oe]|adequate|souhaitable|ottimale|desejavel|seuils?)\b/],
   ['name', /^(?:test|nutrient|nutriment|nutriente|element|analysis|analyte|item|parameter|determinand|determination|measurement|parametro|parametre|determinacion|determinacao|determinazione|analisis|analise|analisi|analyse|elemento|symbol|nahrstoff|merkmal|untersuchung|property|characteristic|bestimmung|what)s?\b/],
-  ['value', /^(?:results?|values?|found|level found|level|reading|wert|messwert|ergebnis|gehalt|resultado|valor|resultat|valeur|risultato|valore|teneur|contenido|teor|your (?:soil|value|result|level|test|sample)|this year|current|amount|concentration)s?\b/],
+  ['value', /^(?:soil[ -]test(?: (?:results?|values?|levels?))?$|results?|values?|found|level found|level|reading|wert|messwert|ergebnis|gehalt|resultado|valor|resultat|valeur|risultato|valore|teneur|contenido|teor|your (?:soil|value|result|level|test|sample)|this year|current|amount|concentration)s?\b/],
   ['rating', /^(?:rating|status|interpretation|interpretacion|interpretazione|comment|class|klasse|gehaltsklasse|versorgungsklasse|gehaltsstufe|stufe|bewertung|einstufung|beurteilung|calificacion|interpretacao|classe|nivel|valutazione|giudizio|appreciation|valoracion|evaluacion|evaluation|avaliacao|niveau|level)s?$/],
 ];
 

@@ -497,4 +497,81 @@ export const sent: Readonly<Record<string, Expected>> = {
     ],
     ask: ['unit-missing phosphorus'],
   },
+
+  // Texas: a critical level, to be reached, beside each result; bars and the advice behind them are no readings.
+  'critical-stars': {
+    samples: [
+      {
+        name: 'Back orchard',
+        readings: [
+          [5, 'ph', 6.3, 'pH', null, null, null, null, [5.8, null], 'at'],
+          [6, 'salts', 85, 'uS/cm', null, null, null, null, null, open],
+          [7, 'nitrate-n', 7, 'ppm', 'element', null, 7, null, null, open],
+          [8, 'phosphorus', 41, 'ppm', 'element', 'mehlich-3', 41, null, [50, null], 'below'],
+          [9, 'potassium', 156, 'ppm', 'element', 'mehlich-3', 156, null, [175, null], 'below'],
+          [10, 'calcium', 2405, 'ppm', 'element', 'mehlich-3', 2405, null, [180, null], 'at'],
+          [11, 'magnesium', 243, 'ppm', 'element', 'mehlich-3', 243, null, [50, null], 'at'],
+          [12, 'sulphur', 11, 'ppm', 'element', 'mehlich-3', 11, null, [13, null], 'below'],
+          [13, 'sodium', 14, 'ppm', 'element', 'mehlich-3', 14, null, null, open],
+          [14, 'lime-requirement', 0, 'ton/acre', null, null, null, null, null, open],
+        ],
+        mayBeUnread: [1, 16, 17],
+      },
+    ],
+  },
+
+  'critical-strokes': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'phosphorus', 12, 'ppm', 'element', null, 12, null, [50, null], 'far-below'],
+          [3, 'potassium', 96, 'ppm', 'element', null, 96, null, [175, null], 'below'],
+          [4, 'zinc', 0.45, 'ppm', 'element', null, 0.45, null, [0.27, null], 'at'],
+        ],
+      },
+    ],
+  },
+
+  'critical-tabs': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'phosphorus', 12, 'ppm', 'element', null, 12, null, [50, null], 'far-below'],
+          [3, 'potassium', 196, 'ppm', 'element', null, 196, null, [175, null], 'at'],
+          [4, 'ph', 6.9, 'pH', null, null, null, null, [6.1, null], 'at'],
+        ],
+      },
+    ],
+  },
+
+  // "12,50" is two cells, never 12.5.
+  'critical-csv': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'phosphorus', 12, 'ppm', 'element', null, 12, null, [50, null], 'far-below'],
+          [3, 'potassium', 196, 'ppm', 'element', null, 196, null, [175, null], 'at'],
+          [4, 'boron', 0.4, 'ppm', 'element', null, 0.4, null, [0.6, null], 'below'],
+        ],
+      },
+    ],
+  },
+
+  // A column that nobody knows beside results: told, its numbers left out.
+  'strange-heads': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'phosphorus', 12, 'ppm', 'element', null, 12, null, null, open],
+          [3, 'potassium', 196, 'ppm', 'element', null, 196, null, null, open],
+          [4, 'boron', 0.4, 'ppm', 'element', null, 0.4, null, null, open],
+        ],
+      },
+    ],
+    ask: ['method-missing phosphorus', 'method-missing potassium'],
+  },
 };
