@@ -274,8 +274,8 @@ function replyText(s: Sitting, reply: Exclude<Reply, { readonly is: 'twice' }>, 
     case 'sample': return say(L, 'hand', 'sample', { name: reply.name });
     case 'lab': return labText(s, reply.named);
     case 'same': return say(L, 'hand', 'same', { line: reply.line });
-    case 'unread': return say(L, 'hand', 'unread', { read: typed });
-    case 'wrong': return reply.notices.length > 0 ? reply.notices.map((n) => noticeText(n, L)).join('\n') : say(L, 'hand', 'unread', { read: typed });
+    case 'unread': return say(L, 'hand', 'unread', { read: typed, number: /\d+(?:[.,]\d+)?/.exec(typed)?.[0] ?? '180' });
+    case 'wrong': return reply.notices.length > 0 ? reply.notices.map((n) => noticeText(n, L)).join('\n') : say(L, 'hand', 'unread', { read: typed, number: /\d+(?:[.,]\d+)?/.exec(typed)?.[0] ?? '180' });
   }
 }
 

@@ -23,7 +23,15 @@ export function slipOf(piece: Piece, said: Judged, line: Line, file: string): No
   const mixed = /\d/.test(text) && (!/^[\d.,]+\p{L}+$/u.test(text) || /^[\d.,]+[lIOoBSeE]$/.test(line.raw.slice(odd.start, odd.end)));
   const spelt = /^\p{L}+$/u.test(text) && said.unitAt !== null && piece.tokens[piece.tokens.indexOf(odd) + 1] === said.unitAt;
   const none = /^(?:-?inf(?:inity)?|nan)$/i.test(text);
-  return mixed || spelt || none ? notice('not-a-number', 'error', { item: piece.item, read: text }, spot(line, file, odd.start, odd.end)) : null;
+  return mixed || spelt || none ? notice('not-a-number', 'error', { item: piece.item, read: text, number: likeNumber(line.raw.slice(odd.start, odd.end)) }, spot(line, file, odd.start, odd.end)) : null;
+}
+
+/** Letters that a scan or a hand puts for figures. */
+const LIKE: Readonly<Record<string, string>> = { l: '1', I: '1', i: '1', o: '0', O: '0', B: '8', S: '5', s: '5', Z: '2', z: '2' };
+/** The number that was perhaps meant, as an example to write; empty where the letters are none of these. */
+function likeNumber(read: string): string {
+  const figures = read.replace(/[lIioOBSsZz]/g, (c) => LIKE[c]!);
+  return /\d/.test(read) && /^\d+(?:[.,]\d+)?$/.test(figures) ? figures : '';
 }
 
 /** More unknown words than these beside name and number are prose. */

@@ -57,6 +57,20 @@ test.each(['I don\'t know', 'I don’t know', 'i dont know', 'don\'t know', 'I d
   expect(json.questions).toEqual([]);
 });
 
+// l is a 1, O a 0 in a scan (practice); nothing is made of a number spelt out.
+test.each([['Potassium l56 ppm', 'l56', '156'], ['Phosphorus 4O ppm', '4O', '40'], ['Calcium 12B5 ppm', '12B5', '1285']])('%s: the example is the value itself', async (line, read, meant) => {
+  const { code, json } = await medlar(['read', '--json', '-'], {}, `pH 6.4\n${line}\n`);
+  expect(code).toBe(3);
+  expect(json.notices.map((n) => n.code)).toEqual(['not-a-number']);
+  expect(json.notices[0]!.text).toContain(`"${read}"`);
+  expect(json.notices[0]!.text).toContain(`for instance ${meant} `);
+});
+test('a number spelt out has no example', async () => {
+  const { json } = await medlar(['read', '--json', '-'], {}, 'pH 6.4\nMagnesium forty ppm\n');
+  expect(json.notices.map((n) => n.code)).toEqual(['not-a-number']);
+  expect(json.notices[0]!.text).not.toContain('for instance');
+});
+
 describe('what a reading without a scale is for', () => {
   // The pH in salt is raised by 0.6 (nsw-ac19, see tables/lime.ts); texture chooses the lime and sulphur tables.
   test('pH in salt and texture do not "change nothing"', async () => {
