@@ -8,7 +8,7 @@ import { notice, placeIn } from '../reason/notice.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
 import { ELEMENT_OF, RATES } from '../tables/items.ts';
 import { labMethods } from '../tables/labs.ts';
-import { ADVICE, GERMAN } from '../tables/report-words.ts';
+import { ADVICE, ELSEWHERE, GERMAN, OF_SOIL } from '../tables/report-words.ts';
 import { gridEvents, pairEvents } from './blocks.ts';
 import { kindOfText, repairedText } from './decode.ts';
 import { isRule } from './grid-cells.ts';
@@ -30,6 +30,7 @@ import type { Draft, Event } from './samples.ts';
 import { samplesOf } from './samples.ts';
 import type { Line } from './text.ts';
 import { LARGEST_REPORT, linesOf, LONGEST_LINE, spot } from './text.ts';
+import type { Look } from './token.ts';
 import { lookFor } from './token.ts';
 import { toldBelow } from './told.ts';
 import type { Words } from './vocabulary.ts';
@@ -90,6 +91,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
   const below = toldBelow(lines, first);
   let context = first;
   let advice = false;
+  let elsewhere = false;
   const unread = (line: Line): void => {
     for (const part of line.parts?.map((p) => p.line) ?? [line]) events.push({ kind: 'unread', line: part.number, text: part.raw.trim() });
   };
@@ -107,6 +109,11 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     const unsure = dateTwoWays(line, file, dayFirst);
     if (unsure) {
       notices.push(unsure);
+      continue;
+    }
+    elsewhere = headsElsewhere(lines, i, first.look) || (elsewhere && !OF_SOIL.test(line.text) && !metaOf(line, dayFirst)?.sample);
+    if (elsewhere || saysElsewhere(line, first.look)) {
+      unread(line);
       continue;
     }
     const grid = readGrid(lines, i, first.words);
@@ -175,6 +182,21 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (kept.length > 0) events.push({ kind: 'readings', readings: signed(kept, line, keys) });
   }
   return events;
+}
+
+/** "Removed by 10 bushels" over values: a line of words of what is not this soil. */
+function headsElsewhere(lines: readonly Line[], at: number, look: Look): boolean {
+  const text = lines[at]!.text.trim();
+  if (text.length > 80 || /[|.!?]| {3,}/.test(text) || !ELSEWHERE.test(text)) return false;
+  const isValued = (line: Line | undefined): boolean => line !== undefined && look(line.text).some((t) => t.kind === 'name') && look(line.text).some((t) => t.kind === 'number' || t.kind === 'between');
+  return !isValued(lines[at]) && lines.slice(at + 1, at + 4).some(isValued);
+}
+
+/** "Your compost supplies: P 20 ppm, K 60 ppm". */
+function saysElsewhere(line: Line, look: Look): boolean {
+  if (!ELSEWHERE.test(line.text) || OF_SOIL.test(line.text) || line.text.includes('|')) return false;
+  const name = look(line.text).find((t) => t.kind === 'name');
+  return name !== undefined && ELSEWHERE.test(line.text.slice(0, name.start));
 }
 
 /** A row of a table whose head was not understood, "Zinc,12,50,ppm": its commas part cells and are none of the numbers'. */

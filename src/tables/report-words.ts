@@ -59,6 +59,16 @@ export const TOLD_WORDS = /^(?:extract(?:s|able|ion|ions|ant|ants|ed|ing)?|metho
 export const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
 /** Advice: amounts to bring out. Below such a heading no number is a content. */
 export const ADVICE = /\b(?:removal|crop (?:need|removal|uptake)|nutrient advice|fertility guidelines|(?<=^\s*)(?:add|use|apply)\b|recommend(?:ed|ations?|s)?|suggest(?:ed|ions?)|appl(?:y|ication rates?)|fertili[sz]er (?:needed|rates?|required|program)|nutrients? (?:needed|required)|amounts? to apply|to apply|dungeempfehlung|empfehlung(?:en)?|recomendacion(?:es)?|recomendacao|recomendacoes|abonado|conseils?|preconisations?|consigli(?:o)?|concimazione)\b/i;
+const BROUGHT = 'compost|manure|mulch|fertili[sz]ers?|irrigation|prunings|kompost|mist|gulle|dunger|estiercol|abono|fumier|engrais|letame|concime|esterco|adubo|composto|composta';
+/** A heading of what something else than this soil holds, brings or takes: nothing below it is a content of the soil. */
+export const ELSEWHERE = new RegExp([
+  `\\b(?:nutrients?|elements?|amounts?|nahrstoffe|nutrientes|elementi nutritivi)\\b.{0,30}\\b(?:suppl(?:y|ied)|provided|contributed|added|delivered|from|in|removed|taken|used|von|aus|mit|del|du|dal|do|da)\\b.{0,24}\\b(?:${BROUGHT}|crops?|fruits?|harvest|leaves)\\b`,
+  `\\b(?:${BROUGHT})\\b.{0,24}\\b(?:analysis|test|contributes?|suppl(?:y|ies)|provides?|brings?|contains?|contents?|holds|zugefuhrt|liefert|enthalt|bringt|aporta|apporte|apporta)\\b`,
+  `\\b(?:zufuhr|aportes?|aportacion(?:es)?|apports?|apporti|aportes)\\b.{0,24}\\b(?:${BROUGHT})\\b`,
+  '\\b(?:crop|nutrients?|fruit) (?:removal|uptake|offtake|demand|requirements?)\\b|\\b(?:removed|exported|taken (?:up|off|out)|takes (?:up|off|out)|used) (?:by|per|in|with|from)\\b|\\b(?:nahrstoff)?(?:entzug|entzuge|abfuhr)\\b|\\b(?:exportations?|extracciones|exportaciones|asportazioni|exportacao|extracao) (?:par|por|del?|della|pela|da|do)\\b',
+].join('|'), 'i');
+/** What speaks of the soil again. */
+export const OF_SOIL = /\b(?:soils?|boden[a-z]*|suelos?|sols?|terres?|terren[oi]|suol[oi]|solos?)\b/i;
 /** "Raise pH to 6.5" is no reading. */
 export const GOAL = /^(?:raise|lower|bring|increase|reduce|decrease|adjust|maintain|keep|aim|target|desired|optimal|ideal|anheben|subir|elevar|bajar|relever|aumentare|portare|corregir)$/;
 /** "Add lime if the pH is below 6" is no reading. */

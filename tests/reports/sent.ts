@@ -574,4 +574,102 @@ export const sent: Readonly<Record<string, Expected>> = {
     ],
     ask: ['method-missing phosphorus', 'method-missing potassium'],
   },
+
+  // What a compost brings is no content of the soil, whatever its unit.
+  'compost-below': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'ph', 6.4, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 41, 'ppm', 'element', 'mehlich-3', 41, null, null, open],
+          [3, 'potassium', 156, 'ppm', 'element', 'mehlich-3', 156, null, null, open],
+        ],
+        unread: [6, 7, 8, 9],
+        mayBeUnread: [5],
+      },
+    ],
+  },
+
+  // Nor is what a crop takes, or a compost told of in one line.
+  'removed-by-crop': {
+    samples: [
+      {
+        name: either('sample 1', 'Soil test results'),
+        readings: [
+          [2, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 22, 'ppm', 'element', 'bray-1', 22, null, null, open],
+          [4, 'potassium', 140, 'ppm', 'element', null, 140, null, null, open],
+        ],
+        unread: [7, 8, 9, 10],
+        mayBeUnread: [1, 6],
+      },
+    ],
+    ask: ['method-missing potassium'],
+  },
+
+  'uptake-tabs': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'ph', 6.2, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 34, 'mg/kg', 'element', 'olsen', 34, null, null, open],
+          [3, 'potassium', 180, 'mg/kg', 'element', null, 180, null, null, open],
+        ],
+        unread: [5, 6, 7],
+        mayBeUnread: [4],
+      },
+    ],
+    ask: ['method-missing potassium'],
+  },
+
+  // 18 mg/100 g P2O5 = 78.6 mg/kg P, 21 mg/100 g K2O = 174 mg/kg K.
+  'removed-german': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'ph', 6.2, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 18, 'mg/100g', 'oxide', 'cal', 78.6, null, null, open],
+          [3, 'potassium', 21, 'mg/100g', 'oxide', 'cal', 174, null, null, open],
+        ],
+        unread: [5, 6, 8, 9],
+        mayBeUnread: [4, 7],
+      },
+    ],
+  },
+
+  // The soil's own values follow.
+  'compost-above': {
+    samples: [
+      {
+        name: either('sample 1', 'Soil'),
+        readings: [
+          [either(5, 6), 'ph', 6.4, 'pH', null, null, null, null, null, open],
+          [7, 'phosphorus', 41, 'ppm', 'element', 'mehlich-3', 41, null, null, open],
+          [8, 'potassium', 156, 'ppm', 'element', 'mehlich-3', 156, null, null, open],
+        ],
+        unread: [2, 3, 4],
+        mayBeUnread: [1, 5],
+      },
+    ],
+  },
+
+  // 45 mg/kg P2O5 = 19.6 mg/kg P, 180 mg/kg K2O = 149 mg/kg K.
+  'removed-french': {
+    samples: [
+      {
+        name: either('sample 1', 'Analyse de sol'),
+        readings: [
+          [2, 'ph', 6.8, 'pH', null, 'water', null, null, null, open],
+          [3, 'phosphorus', 45, 'mg/kg', 'oxide', 'olsen', 19.6, null, null, open],
+          [4, 'potassium', 180, 'mg/kg', 'oxide', null, 149, null, null, open],
+        ],
+        unread: [6, 7, 9, 10],
+        mayBeUnread: [1, 5, 8],
+      },
+    ],
+    ask: ['method-missing potassium'],
+  },
 };
