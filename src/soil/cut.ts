@@ -52,7 +52,8 @@ function numberNext(tokens: readonly Token[], i: number): boolean {
 }
 
 /** Cuts the tokens of a line at its names. */
-export function cut(tokens: readonly Token[], length: number): Piece[] {
+export function cut(line: readonly Token[], length: number): Piece[] {
+  const tokens = line.flatMap(opened);
   const drafts: Draft[] = [];
   const before: Token[] = [];
   tokens.forEach((token, i) => {
@@ -97,6 +98,15 @@ export function cut(tokens: readonly Token[], length: number): Piece[] {
     prefix = theirs;
     return piece;
   });
+}
+
+/** "(sand 55 %, silt 20 %, clay 25 %)" holds values of its own: its parts stand as outside of brackets. */
+function opened(token: Token): readonly Token[] {
+  if (token.kind !== 'group') return [token];
+  const names = token.tokens.filter((t) => t.kind === 'name').length;
+  if (names < 2 || token.tokens.filter((t) => t.kind === 'number').length < names) return [token];
+  const edge = (at: number): Token => ({ kind: 'separator', start: at, end: at + 1 });
+  return [edge(token.start), ...token.tokens, edge(token.end - 1)];
 }
 
 /** From which name on numbers stand before their names: "62 % sand, 25 % silt, 13 % clay"; Infinity where they stand behind. */

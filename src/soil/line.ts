@@ -10,6 +10,7 @@ import type { Item, Method, ReportUnit } from '../tables/items.ts';
 import { BUFFERS, CATION_ITEMS, ELEMENT_OF, RATES, SATURATION_OF } from '../tables/items.ts';
 import type { Rating } from '../tables/ratings.ts';
 import { CONDITION, GOAL, SATURATION } from '../tables/report-words.ts';
+import { TEXTURE_WORDS } from '../tables/texture.ts';
 import type { Oxide } from '../units/substance.ts';
 import type { Parsed, Style } from './number.ts';
 import type { Piece } from './cut.ts';
@@ -23,7 +24,7 @@ import { spot } from './text.ts';
 import type { Between, Look, Numeral, Token } from './token.ts';
 import { valueOf } from './token.ts';
 import type { Words } from './vocabulary.ts';
-import { findMethods, KNOWN_UNITS } from './vocabulary.ts';
+import { findMethods, KNOWN_UNITS, lower } from './vocabulary.ts';
 
 /** What headings said about the lines below them. */
 export type Context = {
@@ -77,6 +78,8 @@ export function readLine(line: Line, context: Context): LineResult {
     const lost = unclear(pieces[0]!, line, context.file);
     if (lost) notices.push(lost);
   }
+  const texture = readings.length > 0 && !readings.some((r) => r.item === 'texture') ? bareTexture(line, context.file) : null;
+  if (texture) readings.push(texture);
   if (readings.length > 0) notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slipsBeside(pieces, line, context));
   return { readings: readings.map((r) => (r.unit === null && CATION_ITEMS.includes(r.item) && readings.some((o) => o.unit === 'MAF') ? { ...r, unit: 'MAF' as const } : r)), notices };
 }
@@ -153,7 +156,7 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   const index = said.index !== null && said.index !== value ? numberOf(said.index.is) : null;
   return {
     item: shaped.item, value: number, unit: shaped.unit, form: shaped.form, method: shaped.method,
-    asPrinted: line.raw.slice(said.start ?? piece.start, piece.end).replace(/\*+/g, '').replace(/[\s,;|]+$/, '').trim(),
+    asPrinted: asStands(line.raw.slice(said.start ?? piece.start, piece.end)),
     place: place({ start: piece.start, end: piece.end }),
     lab: {
       rating: rating ?? indexWord(unit === 'index' ? number : index, shaped.method ?? context.method, context),
@@ -166,6 +169,12 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     ...(value?.kind === 'trace' || (value?.kind === 'number' && value.sign === '<') ? { below: true as const } : {}),
     ...(value?.kind === 'number' && value.sign === '>' ? { above: true as const } : {}),
   };
+}
+
+/** As printed, without bold marks, what parts it from its neighbour, or the end of brackets that began before it. */
+function asStands(raw: string): string {
+  const text = raw.replace(/\*+/g, '').replace(/(?:[\s,;|]| -)+$/, '').trim();
+  return text.includes('(') ? text : text.replace(/\)$/, '');
 }
 
 /** Goals, conditions and footnotes, which look like readings. */
@@ -261,8 +270,18 @@ function implausible(item: Item, value: number, unit: ReportUnit | null): 'ph-im
 /** A texture is told in words alone. */
 function textureOf(piece: Piece, line: Line, place: Place): Reading | null {
   if (!piece.tokens.some((t) => t.kind === 'word' || t.kind === 'name' || t.kind === 'rating')) return null;
-  const asPrinted = line.raw.slice(piece.start, piece.end).replace(/\*+/g, '').trim();
-  return { item: 'texture', value: null, unit: null, form: null, method: null, asPrinted, place, lab: { rating: null, range: null } };
+  return { item: 'texture', value: null, unit: null, form: null, method: null, asPrinted: asStands(line.raw.slice(piece.start, piece.end)), place, lab: { rating: null, range: null } };
+}
+
+/** Textures that mean nothing else where they stand alone between commas. */
+const BARE_TEXTURES: ReadonlySet<string> = new Set(TEXTURE_WORDS.flatMap(({ words }) => words.filter((w) => w.includes(' ') || w === 'loam' || w === 'lehm')));
+
+/** "Silt loam, pH 6.4, ...": a texture beside other items that nothing announces. */
+function bareTexture(line: Line, file: string): Reading | null {
+  const found = [...line.text.matchAll(/[^,;|()\s](?:[^,;|()\s]| (?! ))*/g)].find((m) => BARE_TEXTURES.has(lower(m[0].trim())));
+  if (!found) return null;
+  const end = found.index + found[0].trimEnd().length;
+  return { item: 'texture', value: null, unit: null, form: null, method: null, asPrinted: line.raw.slice(found.index, end), place: spot(line, file, found.index, end), lab: { rating: null, range: null } };
 }
 
 /** The lab's range: a printed span beside the value, or a limit such as ">10" after it. */

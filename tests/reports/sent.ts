@@ -672,4 +672,70 @@ export const sent: Readonly<Record<string, Expected>> = {
     ],
     ask: ['method-missing potassium'],
   },
+
+  // A texture that shares its line: named or bare, in several languages, its shares in brackets.
+  'texture-lines': {
+    samples: [
+      {
+        name: 'one',
+        readings: [
+          [2, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+          [2, 'texture', null, null, null, null, null, null, null, open, { words: 'loam' }],
+          [2, 'phosphorus', 22, 'ppm', 'element', 'bray-1', 22, null, null, open],
+        ],
+      },
+      {
+        name: 'two',
+        readings: [
+          [4, 'texture', null, null, null, null, null, null, null, open, { words: 'Silt loam' }],
+          [4, 'ph', 6.4, 'pH', null, null, null, null, null, open],
+          [4, 'organic-matter', 4.1, '%', null, null, null, null, null, open],
+        ],
+      },
+      {
+        name: 'three',
+        readings: [
+          [6, 'texture', null, null, null, null, null, null, null, open, { words: 'Sandy clay loam' }],
+          [6, 'sand', 55, '%', null, null, null, null, null, open],
+          [6, 'silt', 20, '%', null, null, null, null, null, open],
+          [6, 'clay', 25, '%', null, null, null, null, null, open],
+          [6, 'ph', 6.2, 'pH', null, null, null, null, null, open],
+        ],
+      },
+      {
+        name: 'four',
+        readings: [
+          [8, 'ph', 5.9, 'pH', null, null, null, null, null, open],
+          [8, 'texture', null, null, null, null, null, null, null, open, { words: 'sandy loam' }],
+          [8, 'phosphorus', 22, 'ppm', 'element', 'mehlich-3', 22, null, null, open],
+        ],
+      },
+    ],
+  },
+
+  'texture-line-german': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'texture', null, null, null, null, null, null, null, open, { words: 'lehmiger Sand' }],
+          [1, 'ph', 5.8, 'pH', null, null, null, null, null, open],
+          [1, 'phosphorus', 12, 'mg/100g', 'oxide', 'cal', 52.4, null, null, open],
+        ],
+      },
+    ],
+  },
+
+  'texture-line-italian': {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [1, 'texture', null, null, null, null, null, null, null, open, { words: 'franco sabbioso' }],
+          [1, 'ph', 7.2, 'pH', null, null, null, null, null, open],
+          [1, 'phosphorus', 14, 'mg/kg', 'element', 'olsen', 14, null, null, open],
+        ],
+      },
+    ],
+  },
 };
