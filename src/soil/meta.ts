@@ -6,6 +6,7 @@ import { ITEMS } from '../tables/items.ts';
 import { isoDate } from '../units/date.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
+import type { Span } from './vocabulary.ts';
 import { blank, findNames, isUnknown, methodCalled, unitCalled } from './vocabulary.ts';
 
 export type Answer = { readonly method?: Method; readonly unit?: ReportUnit | 'unknown' };
@@ -26,7 +27,7 @@ const MONTHS: Readonly<Record<string, string>> = {
 };
 
 /** A day of sampling as ISO; "5/11/2026" gives both its days, another text none. */
-function daysOf(text: string): string[] {
+export function daysOf(text: string): string[] {
   const m = /^(\d{1,2})\/(\d{1,2})\/((?:20)?\d{2})$/.exec(text);
   const year = m?.[3]!.padStart(4, '20');
   const plain = text.replace(/\bde[l]?\s+/gi, '').replace(/^(\d{1,2})-([a-z]{3,})-(\d{4})$/i, '$1 $2 $3').replace(/^(\d{1,2})-(\d{1,2})-(\d{4})$/, '$1.$2.$3').replace(/^(\d{1,2})(?:er|º|ª|\.º)\s/i, '$1 ').replace(/\p{L}+/u, (w) => MONTHS[w.toLowerCase()] ?? w);
@@ -35,21 +36,16 @@ function daysOf(text: string): string[] {
   return [...new Set(days.filter((d) => d !== null))];
 }
 
-/** "campione prelevato il 2 dicembre 2025" in running text. */
-const TAKEN_WITHIN = /\b(?:tomada el|tomadas el|prelevato il|prelevati il|coletadas? em|colhidas? em|prelevee?s? (?:le|du)|probenahme am|entnommen am|gezogen am|date sampled|sampled(?: on)?|sample date|date taken|samples? taken(?: on)?|taken on|fecha de muestreo|data prelievo|date de prelevement)(?: ?\/ ?[a-z ]+)?[: ]+(\d{1,4}[./ -]{1,2}[a-z\d]{1,12}[./ ,-]{1,2}\d{2,4}|\d{1,2}\.? de [a-z]{3,12} de \d{4}|[a-z]{3,9} \d{1,2},? \d{4})/i;
-export function takenWithin(text: string, dayFirst: boolean): string | null {
-  const days = daysOf(TAKEN_WITHIN.exec(text)?.[1] ?? '');
-  return days.length === 2 && !dayFirst ? null : days.at(-1) ?? null;
-}
-
 /** A day of sampling that America and Europe read differently; `dayFirst` where the report's language settles it. */
 export function dateTwoWays(line: Line, file: string, dayFirst: boolean): Notice | null {
   const said = TAKEN.exec(line.text)?.[1]!.replace(/\|/g, ' ').trim();
   const days = said ? daysOf(said) : [];
   if (!said || days.length < 2 || dayFirst) return null;
   const start = Math.max(0, line.text.lastIndexOf(said));
-  return notice('taken-two-ways', 'warning', { read: said, a: days[0]!, b: days[1]! }, spot(line, file, start, start + said.length));
+  return takenTwoWays(line, file, { start, end: start + said.length, days });
 }
+export const takenTwoWays = (line: Line, file: string, { start, end, days }: Span & { readonly days: readonly string[] }): Notice =>
+  notice('taken-two-ways', 'warning', { read: line.text.slice(start, end), a: days[0]!, b: days[1]! }, spot(line, file, start, end));
 
 /** A piece of a prepared line with its letters as typed, accents and all. */
 export function asTyped(piece: string, line: Line): string {
@@ -65,7 +61,7 @@ export function metaOf(line: Line, dayFirst: boolean): Meta | null {
   const day = days.length === 2 && dayFirst ? days[1] : days[0];
   if (day) return { taken: day };
   const depth = DEPTH.exec(text);
-  if (depth) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
+  if (depth && !/\d{4}|[a-z]{3,} ?[:=]|,\s*[a-z]{3}/i.test(depth[1]!)) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
   // "2024: pH 5.8, P 22 ppm": each year's test is a sample of its own.
   const year = /^(\s*\(?((?:19|20)\d{2})\)?\s*[:-]\s*)(?=\S)/.exec(text);
   if (year && findNames(text).some((n) => /\d/.test(text.slice(n.end)))) return { sample: year[2]!, rest: ' '.repeat(year[1]!.length) + text.slice(year[1]!.length) };

@@ -21,7 +21,7 @@ import { kindOfLines, strangerNotice } from './report-kind.ts';
 import type { Context } from './line.ts';
 import { readLine } from './line.ts';
 import type { Answer } from './meta.ts';
-import { answerOf, asTyped, dateTwoWays, metaOf, takenWithin } from './meta.ts';
+import { answerOf, asTyped, dateTwoWays, metaOf, takenTwoWays } from './meta.ts';
 import { styleOf } from './number.ts';
 import { pairsAt } from './pairs.ts';
 import { asked } from './questions.ts';
@@ -35,6 +35,7 @@ import { lookFor } from './token.ts';
 import { toldBelow } from './told.ts';
 import type { Words } from './vocabulary.ts';
 import { languageOf, wordsOf } from './vocabulary.ts';
+import { withinLine } from './within.ts';
 
 export type Report = {
   readonly samples: readonly Sample[];
@@ -160,8 +161,10 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
       continue;
     }
     line = parted(line);
-    const day = takenWithin(line.text, dayFirst);
-    if (day) events.push({ kind: 'taken', is: day, weak: true });
+    const within = withinLine(line.text, dayFirst);
+    if (within?.taken) events.push({ kind: 'taken', is: within.taken, weak: true });
+    if (within?.unsure) notices.push(takenTwoWays(line, file, within.unsure));
+    if (within?.depth) events.push({ kind: 'depth', is: `${line.raw.slice(within.depth.start, within.depth.end)} ${within.depth.unit}`.trim(), weak: true });
     const found = readLine(line, context);
     const kept = advice || ADVICE.test(line.text) ? found.readings.filter((r) => !isAdvice(r, line, advice)) : found.readings;
     if (kept.some((r) => !OF_ADVICE.includes(r.unit))) advice = false;
@@ -174,7 +177,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (kept.length === 0) context = toldMethods(line, context);
     const title = kept.length === 0 ? titleOf(line, lines[i + 1]) : null;
     if (title !== null && ADVICE.test(line.text)) advice = true;
-    if (kept.length === 0 && day && found.notices.length === 0 && line.text.length < 60) continue;
+    if (kept.length === 0 && within?.whole && found.notices.length === 0 && line.text.length < 120) continue;
     if (kept.length === 0 && found.notices.every((n) => n.severity === 'warning')) {
       if (title !== null && !advice) events.push({ kind: 'heading', name: title, line: line.number, text: line.raw.trim() });
       else unread(line);

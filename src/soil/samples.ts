@@ -52,7 +52,7 @@ export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] 
         if (!(draft.taken && event.weak)) draft.taken = event.is;
         break;
       case 'depth':
-        draft.depth = event.is;
+        if (!(draft.depth && event.weak)) draft.depth = event.is;
         break;
       case 'unread':
         draft.unread.push({ line: event.line, text: event.text });

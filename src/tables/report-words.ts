@@ -69,6 +69,10 @@ export const ELSEWHERE = new RegExp([
 ].join('|'), 'i');
 /** What speaks of the soil again. */
 export const OF_SOIL = /\b(?:soils?|boden[a-z]*|suelos?|sols?|terres?|terren[oi]|suol[oi]|solos?)\b/i;
+/** Words before the day on which the soil was taken, and before other days. */
+export const SAMPLED = /\b(?:sampled|sampling|sample date|samples? (?:taken|collected|drawn|pulled)|collected|taken|drawn|pulled|proben?nahme|entnahme|entnommen|gezogen|muestreo|muestread[ao]s?|tomad[ao]s?|toma|extraid[ao]s?|prelevements?|prelevee?s?|prelievo|prelevat[ioae]|campionamento|campionat[oaie]|coleta|coletad[ao]s?|colheita|colhid[ao]s?|amostragem)\b/gi;
+export const OTHER_DAYS = /\b(?:received|arrived|reported|report(?: date)?|printed|issued|analy[sz]ed|analysis|tested|completed|logged|eingang|eingegangen|erhalten|bericht[a-z]*|ausgabe|analyse|recepcion|recibid[ao]s?|informe|emision|recue?s?|reception|rapport|editee?|ricevut[oaie]|ricezione|rapporto|emess[oa]|emissione|recebid[ao]s?|recebimento|laudo|emissao|planted|due)\b/gi;
+export const DEPTH_WORDS = '\\bdepths?\\b|\\b(?:[a-z]*tiefe|profundidad|profondeur|profundidade|profondita)\\b';
 /** "Raise pH to 6.5" is no reading. */
 export const GOAL = /^(?:raise|lower|bring|increase|reduce|decrease|adjust|maintain|keep|aim|target|desired|optimal|ideal|anheben|subir|elevar|bajar|relever|aumentare|portare|corregir)$/;
 /** "Add lime if the pH is below 6" is no reading. */

@@ -29,6 +29,42 @@ describe('a day that reads two ways', () => {
   });
 });
 
+describe('day and depth of sampling on a line with other words', () => {
+  // Days and depths counted by hand; the day of receipt or report is never the sampling's.
+  test.each([
+    ['Sampled 3 Nov 2025 to 6 inches, received 5 Nov', '2025-11-03', '6 inches'],
+    ['Date sampled: 3 Nov 2025   Depth: 0-6 in   Received: 5 Nov 2025', '2025-11-03', '0-6 in'],
+    ['Received 5 Nov 2025, sampled 3 Nov 2025, depth 20 cm', '2025-11-03', '20 cm'],
+    ['Sampled on November 3, 2025 at a depth of 6 inches', '2025-11-03', '6 inches'],
+    ['Sample depth 6 in, taken 2025-11-03', '2025-11-03', '6 in'],
+    ['Sample collected by J. Miller on 3 Nov 2025 from 0 to 6 inches', '2025-11-03', '0 to 6 inches'],
+    ['Soil sampled to 6 in on 3 Nov 2025', '2025-11-03', '6 in'],
+    ['Reported: 12 Nov 2025   Received: 5 Nov 2025   Sampled: 3 Nov 2025', '2025-11-03', undefined],
+    ['Sampling date 03-Nov-2025, sampling depth (cm): 15', '2025-11-03', '15 cm'],
+    ['Probenahme am 3.11.2025, Tiefe 0-30 cm, Eingang 5.11.2025', '2025-11-03', '0-30 cm'],
+    ['Fecha de muestreo: 3/11/2025  Profundidad: 0-20 cm  Fecha de recepción: 5/11/2025', '2025-11-03', '0-20 cm'],
+    ['Prélèvement le 3 novembre 2025, profondeur 0-25 cm, reçu le 5 novembre', '2025-11-03', '0-25 cm'],
+    ['Prelevato il 3 novembre 2025 a 30 cm di profondità, ricevuto il 5 novembre', '2025-11-03', '30 cm'],
+    ['Coletada em 3 de novembro de 2025, profundidade 0-20 cm', '2025-11-03', '0-20 cm'],
+    ['Received 5 Nov 2025, reported 12 Nov 2025', undefined, undefined],
+  ])('%s', async (line, taken, depth) => {
+    const { code, json } = await medlar(['read', '--json', '-'], {}, `${line}\npH 6.4\n`);
+    expect(code).toBe(0);
+    expect(json.notices).toEqual([]);
+    expect(json.result.samples).toHaveLength(1);
+    const [sample] = json.result.samples;
+    expect(sample.readings.map((r: { item: string }) => r.item)).toEqual(['ph']);
+    expect([sample.taken, sample.depth]).toEqual([taken, depth]);
+  });
+
+  test('a day that reads two ways is told there too', async () => {
+    const { json } = await medlar(['read', '--json', '-'], {}, 'Collected 11/03/2025 0-8", reported 11/12/2025\npH 6.4\n');
+    expect(json.notices.map((n) => n.code)).toEqual(['taken-two-ways']);
+    expect(json.result.samples[0].taken).toBeUndefined();
+    expect(json.result.samples[0].depth).toBe('0-8"');
+  });
+});
+
 describe('a name and a number of which nothing was made', () => {
   test('is told at its place; advice and prose are not', async () => {
     const { code, json } = await read(textOf('lost-lines'));
