@@ -1,5 +1,6 @@
 /** Tables, and names before their values, as what they say: each value is read as a line of its own and placed where it stands. */
 import type { Notice, Question } from '../reason/notice.ts';
+import { notice } from '../reason/notice.ts';
 import type { Grid } from './grid.ts';
 import { headingOf } from './heading.ts';
 import type { Context } from './line.ts';
@@ -21,6 +22,7 @@ export function gridEvents(grid: Grid, header: Line, context: Context, notices: 
     const list = bySample.get(row.sample) ?? [];
     bySample.set(row.sample, list);
     let got = 0;
+    const lost: Notice[] = [];
     for (const piece of row.lines) {
       const place = spot(row.line, file, piece.start, piece.end);
       const text = piece.text.slice(0, LONGEST_LINE);
@@ -31,10 +33,13 @@ export function gridEvents(grid: Grid, header: Line, context: Context, notices: 
         continue;
       }
       const found = readLine({ number: row.line.number, raw: text, text }, own);
+      const cell = row.line.text.slice(piece.start, piece.end).trim();
+      if (found.readings.length + found.notices.length === 0 && /^[<>]?\s?\d[\d.,]*$/.test(cell)) lost.push(notice('line-unclear', 'warning', { name: text.split('|')[0]!.trim(), read: cell }, place));
       notices.push(...found.notices.map((n) => ({ ...n, place })));
       got += found.readings.length + found.notices.filter((n) => n.severity === 'error').length;
       list.push(...found.readings.map((r): Event => ({ kind: 'readings', readings: [{ ...r, asPrinted: row.lines.length > 1 || row.sample !== null ? row.line.raw.slice(piece.start, piece.end).trim() : row.line.raw.trim(), place }] })));
     }
+    if (got > 0) notices.push(...lost);
     if (got > 0) silent.delete(row.line);
   }
   const unread = [...silent].map((line): Event => ({ kind: 'unread', line: line.number, text: line.raw.trim() }));

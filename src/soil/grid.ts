@@ -5,7 +5,7 @@
 import type { Cell, Parting } from './grid-cells.ts';
 import { cellsOf, hasNumber, isRule, nearest, partedLike, under } from './grid-cells.ts';
 import type { Column } from './grid-heads.ts';
-import { besideOf, besides, isIgnored, isItem, labelled, namesIn, ratingOnly, roleOf, rolesOf, sampleColumn, twoRows } from './grid-heads.ts';
+import { besideOf, besides, isIgnored, isItem, labelled, lettersOf, namesIn, ratingOnly, roleOf, rolesOf, sampleColumn, twoRows } from './grid-heads.ts';
 import type { Line } from './text.ts';
 import type { Words } from './vocabulary.ts';
 import { blank, findMethods, findUnits } from './vocabulary.ts';
@@ -31,7 +31,7 @@ const isValues = (text: string): boolean => (text.match(FREE)?.length ?? 0) > 1;
 /** Reads a table that starts at `at`, or null where the lines are something else. */
 export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | null {
   const header = lines[at]!.text;
-  const values = isValues(header);
+  const values = isValues(header) && !NUMBERED.test(header);
   const tabbed = lines[at]!.raw.includes('\t');
   for (const by of [tabbed ? '\t' : '|', ',', ';', ' '] as const) {
     if (by !== ' ' && !header.includes(by === '\t' ? '|' : by)) continue;
@@ -39,12 +39,17 @@ export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | n
     if (heads.filter((c) => c.text).length < 2) continue;
     const second = lines[at + 1] && isRule(lines[at + 1]!.text) ? at + 2 : at + 1;
     const both = lines[second] ? twoRows(heads, cellsOf(lines[second]!.text, by), by, w) : null;
-    const grid = both ? tableOf(lines, second, both, by, w) : values ? null : tableOf(lines, at, labelled(heads, w) ?? heads, by, w);
+    const grid = both ? tableOf(lines, second, both, by, w) : values ? null : tableOf(lines, at, numbered(heads) ?? labelled(heads, w) ?? heads, by, w);
     if (grid) return both ? { ...grid, length: grid.length + second - at } : grid;
   }
   if (values) return null;
   return singleBlanks(lines, at, w);
 }
+
+/** "Sample   1   2   3": the heads of samples that have numbers for names. */
+const NUMBERED = /^[\s|]*(?:sample|bed|plot|field|block|probe|muestra|echantillon|amostra|campione)s?(?: no\.?| nr\.?)?[\s|,;:]+\d{1,2}(?:[\s|,;]+\d{1,2})+[\s|]*$/i;
+const numbered = (heads: readonly Cell[]): Cell[] | null =>
+  (NUMBERED.test(heads.map((h) => h.text).join(' | ')) ? heads.map((h, i) => (i === 0 ? { ...h, text: 'item' } : { ...h, text: `sample ${h.text}` })) : null);
 
 const tableOf = (lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null => itemsAcross(lines, at, heads, by, w) ?? itemsDown(lines, at, heads, by, w);
 
@@ -84,7 +89,8 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
   for (; lines[next]; next++) {
     const line = lines[next]!;
     if (isRule(line.text)) continue;
-    const cells = cellsOf(line.text, partedLike(line.text, by));
+    const parted = cellsOf(line.text, partedLike(line.text, by));
+    const cells = by === ' ' && parted.length > heads.length ? withClasses(parted, w) : parted;
     if (!hasNumber(line.text) || cells.length < (by === ' ' ? Math.min(count, 2) : Math.max(2, heads.length - 2))) break;
     if (kinds) {
       const made = byKind(heads.filter((_, i) => items[i]), kinds, cells, line, w);
@@ -108,6 +114,18 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     rows.push({ sample: named < 0 ? null : placed[named]?.text ?? null, line, lines: made });
   }
   return rows.length > 0 ? { strange: [...unplaced], commas: by === ',', length: next - at, rows } : null;
+}
+
+/** A class behind each value, "6,3  C  24  D", is part of its cell. */
+function withClasses(cells: readonly Cell[], w: Words): Cell[] {
+  const letter = w.language === 'de' ? /^[A-F]$/ : /^(?:V?[LH]|M)[+-]?$/;
+  const out: Cell[] = [];
+  for (const cell of cells) {
+    const last = out.at(-1);
+    if (last && /^[<>]?[\d.,]+$/.test(last.text) && letter.test(cell.text)) out[out.length - 1] = { text: `${last.text} | ${lettersOf(cell.text, 'klasse')} | `, start: last.start, end: cell.end };
+    else out.push(cell);
+  }
+  return out;
 }
 
 /** A cell under an item: a number, nothing, or a word for nothing found; a texture has words. */
@@ -138,7 +156,7 @@ function byKind(heads: readonly Cell[], kinds: readonly Cell[], cells: readonly 
 /** Items down the page: columns of results, or a column a sample, or a column a rating word. */
 function itemsDown(lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null {
   if (heads.some((c) => c.text && isItem(c.text, w) && roleOf(c.text) === null && !ratingOnly(c.text, w))) return null;
-  if (hasNumber(lines[at]!.text.replace(/(?<![\d.])1:\d|mehlich ?\d|100 ?g|m-?3|1,?000|\b(?:19|20)\d\d\b|(?:[a-z]{3,}|no\.?|#) ?\d{1,2}\b/gi, ''))) return null;
+  if (!NUMBERED.test(lines[at]!.text) && hasNumber(lines[at]!.text.replace(/(?<![\d.])1:\d|mehlich ?\d|100 ?g|m-?3|1,?000|\b(?:19|20)\d\d\b|(?:[a-z]{3,}|no\.?|#) ?\d{1,2}\b/gi, ''))) return null;
   const below = lines.slice(at + 1, at + 4).find((l) => l.text.trim() && !isRule(l.text));
   const columns = rolesOf(heads, by, w, below ? cellsOf(below.text, by) : []);
   if (!columns) return null;

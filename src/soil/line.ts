@@ -18,7 +18,7 @@ import { cellEnd, cut, leadsName } from './cut.ts';
 import type { Judged } from './judge.ts';
 import { judge } from './judge.ts';
 import type { Range, Reading } from './reading.ts';
-import { misspelt, slipOf, slipsBeside, unclear } from './slip.ts';
+import { misspelt, slipOf, slipsBeside, unclear, unnamed } from './slip.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
 import type { Between, Look, Numeral, Token } from './token.ts';
@@ -80,7 +80,7 @@ export function readLine(line: Line, context: Context): LineResult {
   }
   const texture = readings.length > 0 && !readings.some((r) => r.item === 'texture') ? bareTexture(line, context.file) : null;
   if (texture) readings.push(texture);
-  if (readings.length > 0) notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slipsBeside(pieces, line, context));
+  if (readings.length > 0) notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slipsBeside(pieces, line, context), ...unnamed(pieces, line, context));
   return { readings: readings.map((r) => (r.unit === null && CATION_ITEMS.includes(r.item) && readings.some((o) => o.unit === 'MAF') ? { ...r, unit: 'MAF' as const } : r)), notices };
 }
 

@@ -75,7 +75,7 @@ export function slipsBeside(pieces: readonly Piece[], line: Line, told: Told): N
   return [chunks(pieces[0]!.prefix, [[]]), ...pieces.map((p) => chunks(p.tokens, []))].flatMap((parts) => parts.flatMap((chunk): Notice[] => {
     const at = chunk.findIndex((t) => t.kind === 'number');
     const words = chunk.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'filler');
-    if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || !chunk.slice(at + 1).every((t) => t.kind === 'unit' || t.kind === 'rating' || t.kind === 'class' || t.kind === 'filler') || (chunk.length === at + 1 && !limited(chunk[at]))) return [];
+    if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || !chunk.slice(at + 1).every((t) => t.kind === 'unit' || t.kind === 'rating' || t.kind === 'class' || t.kind === 'filler' || (t.kind === 'group' && t.tokens.every((u) => u.kind === 'rating'))) || (chunk.length === at + 1 && !limited(chunk[at]))) return [];
     const read = line.text.slice(words[0]!.start, words.at(-1)!.end);
     const slip = nameUnknown(read, words[0]!.start, line, told);
     return slip ? [slip] : [];
@@ -83,6 +83,15 @@ export function slipsBeside(pieces: readonly Piece[], line: Line, told: Told): N
 }
 
 const limited = (t: Token | undefined): boolean => t?.kind === 'number' && t.sign !== null;
+
+/** "... 88 (low) mag 97 ppm": behind a value an unknown word with a number and a unit of content. */
+export function unnamed(pieces: readonly Piece[], line: Line, told: Told): Notice[] {
+  return pieces.flatMap((p) => p.tokens.flatMap((t, i): Notice[] => {
+    const [number, unit] = [p.tokens[i + 1], p.tokens[i + 2]];
+    if (t.kind !== 'word' || !/^\p{L}{3,}$/u.test(t.text) || number?.kind !== 'number' || unit?.kind !== 'unit' || RATES.includes(unit.is) || unit.is === '%' || !p.tokens.slice(0, i).some((u) => u.kind === 'number')) return [];
+    return [notice('line-unclear', 'warning', { name: line.raw.slice(t.start, t.end), read: number.printed }, spot(line, told.file, t.start, unit.end))];
+  }));
+}
 
 /** What stands behind each separator or wide gap of a piece. */
 function chunks(tokens: readonly Token[], out: Token[][]): Token[][] {

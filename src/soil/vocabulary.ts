@@ -148,7 +148,7 @@ const UNITS_BY_START = byStart(UNIT_PATTERNS);
 const METHODS_BY_START = byStart(METHOD_PATTERNS);
 
 const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.|low|medium|high|optimum|optimal|adequate|sufficient|deficient|excessive|normal|average) )$/i;
-const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|(?:index|fiv|nach|by|mit|per|selon|por)\b|[<>]?\s*[\d.])|^  /i;
+const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|(?:index|fiv|is|was|nach|by|mit|per|selon|por)\b|[<>]?\s*[\d.])|^  /i;
 const BEFORE_NUMBER = /^\s*[:=]?\s*[<>]?\s*\.?\d/;
 
 /** "P Olsen: 31": a method right behind a symbol. */
@@ -225,6 +225,9 @@ const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 
 const LONE_LETTER = /(?:[([]([A-F])[)\]]|(?<![\w(./-])([A-F]))(?=\s{0,24}(?:$|[|;,](?!\s{0,24}[<>]?\s?\d)|\(|  (?!\s{0,24}[<>]?\s?\d)))/g;
 
 export function findClasses(text: string, words: Words): Found<Rating>[] {
+  // A row of values with a letter behind each: "6,3 C   24 D   11 B".
+  const row = [...text.matchAll(/\d([ |]{1,24})([A-F])(?![\w(./-])/g)];
+  if (row.length > 2) return row.map((m) => ({ start: m.index + 1 + m[1]!.length, end: m.index + m[0].length, is: LETTERS[m[2]!.toLowerCase()]! }));
   const found = [...text.matchAll(LONE_LETTER)];
   if (found.length === 0) return [];
   const names = words.names(text);

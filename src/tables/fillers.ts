@@ -10,5 +10,5 @@ export const FILLERS: ReadonlySet<string> = new Set([
   'assimilabile', 'scambiabile', 'solubile', 'totale', 'echangeable', 'assimilable', 'disponible', 'intercambiable', 'cambiable', 'soluble', 'trocavel', 'disponivel', 'troca', 'austauschbar', 'austauschbares', 'loslich', 'loslicher', 'extraible', 'extraivel',
   'actual', 'boden', 'reading', 'measured', 'plant', 'plants', 'readily', 'water-soluble', 'form', 'as', 'neutral', 'mean', 'average', 'figure', 'number', 'came',
   'solo', 'solamente', 'apenas', 'nur', 'seulement', 'soltanto', "c'est", 'so',
-  'exch', 'avail', 'sol',
+  'exch', 'avail', 'sol', 'ech', 'assim',
 ]);
