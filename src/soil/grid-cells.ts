@@ -45,7 +45,11 @@ export function nearest(heads: readonly Cell[], cell: Cell): number {
 /** A row's cells under the heads: by count where it fits, by place in a table of blanks. */
 export function under(heads: readonly Cell[], cells: readonly Cell[], by: Parting): (Cell | undefined)[] | null {
   if (by !== ' ') return cells.length > heads.length + 1 || cells.length < 2 ? null : heads.map((_, i) => cells[i]);
-  if (cells.length === heads.length) return [...cells];
+  if (cells.length === heads.length) {
+    // A cell right under another head than its turn gives: the row has a cell that no head stands over.
+    const over = (h: Cell, c: Cell): boolean => Math.min(h.end, c.end) > Math.max(h.start, c.start);
+    return cells.some((c, i) => !over(heads[i]!, c) && heads.some((h, k) => k !== i && over(h, c) && !over(h, cells[k]!))) ? null : [...cells];
+  }
   const out: (Cell | undefined)[] = heads.map(() => undefined);
   for (const cell of cells) {
     const best = nearest(heads, cell);

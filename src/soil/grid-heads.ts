@@ -7,7 +7,7 @@ import { hasNumber } from './grid-cells.ts';
 import type { Words } from './vocabulary.ts';
 import { blank, findMethods, findUnits } from './vocabulary.ts';
 
-export const inner = (text: string): string => text.toLowerCase().replace(/[*"]/g, '').trim();
+const inner = (text: string): string => text.toLowerCase().replace(/[*"]/g, '').trim();
 
 
 export const namesIn = (text: string, w: Words): number => new Set(w.names(text).filter((n) => n.is.item !== 'ratio').map((n) => n.is.item)).size;
@@ -18,14 +18,14 @@ export const isItem = (text: string, w: Words): boolean => {
   return !/\d/.test(rest.replace(/100 ?g\b|\d+ ?(?:-|to) ?\d+ ?(?:cm|in)\b|\d+ ?(?:cm|in)\b/gi, ''));
 };
 export const isIgnored = (text: string, w: Words): boolean => w.names(text).some((n) => n.is.item === 'ratio');
-export const itemOf = (text: string, w: Words): string | null => (isItem(text, w) ? w.names(text).find((n) => n.is.item !== 'ratio')!.is.item : null);
+const itemOf = (text: string, w: Words): string | null => (isItem(text, w) ? w.names(text).find((n) => n.is.item !== 'ratio')!.is.item : null);
 
 /** A column that says something of the value in another: "K rating" of "K (ppm)". */
-export type Beside = { readonly of: number; readonly role: Role };
-export const SAYS: readonly Role[] = ['rating', 'index', 'range', 'method', 'unit', 'skip', 'value'];
+type Beside = { readonly of: number; readonly role: Role };
+const SAYS: readonly Role[] = ['rating', 'index', 'range', 'method', 'unit', 'skip', 'value'];
 
 /** What the head of a column holds beside its item: its role by one or two words at either end, and the item of the rest. */
-export function saysOf(text: string, w: Words): { readonly item: string; readonly role: Role } | null {
+function saysOf(text: string, w: Words): { readonly item: string; readonly role: Role } | null {
   const words = text.split(/[\s_]+/);
   for (const n of [2, 1]) {
     for (const [said, rest] of [[words.slice(-n), words.slice(0, -n)], [words.slice(0, n), words.slice(n)]] as const) {
@@ -61,7 +61,7 @@ export function besideOf(heads: readonly Cell[], w: Words): (Beside | null)[] {
 }
 
 /** Heads under which a letter A to E is a German class; elsewhere D is American, "deficient". */
-export const CLASS_HEAD = /klasse|stufe|bewertung|einstufung|beurteilung|\bclass\b/i;
+const CLASS_HEAD = /klasse|stufe|bewertung|einstufung|beurteilung|\bclass\b/i;
 export const lettersOf = (cell: string, head: string): string =>
   CLASS_HEAD.test(head) && /^[A-F]$/i.test(cell) ? `klasse ${cell}` : RATING_LETTERS.map(({ letters }) => letters[cell.toUpperCase().replace(/[+-]$/, '')]).find(Boolean)?.replace('-', ' ') ?? cell;
 
@@ -77,7 +77,7 @@ export function besides(cell: string, role: Role, head: string, w: Words): strin
 
 export const roleOf = (text: string): Role | null => ROLES.find(([, p]) => p.test(inner(text)))?.[0] ?? null;
 export const ratingOnly = (text: string, w: Words): boolean => /^[a-z ]+$/i.test(text.trim()) && w.ratings(text).length === 1 && blank(text, w.ratings(text)).trim() === '';
-export const unitOnly = (text: string): boolean => {
+const unitOnly = (text: string): boolean => {
   const units = findUnits(text);
   return units.length === 1 && /^[\s():]*$/.test(blank(text, units));
 };

@@ -38,7 +38,7 @@ export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | n
     const heads = cellsOf(header, by);
     if (heads.filter((c) => c.text).length < 2) continue;
     const second = lines[at + 1] && isRule(lines[at + 1]!.text) ? at + 2 : at + 1;
-    const both = lines[second] ? twoRows(heads, cellsOf(lines[second]!.text, by), by, w) : null;
+    const both = lines[second] ? twoRows(heads, cellsOf(lines[second].text, by), by, w) : null;
     const grid = both ? tableOf(lines, second, both, by, w) : values ? null : tableOf(lines, at, numbered(heads) ?? labelled(heads, w) ?? heads, by, w);
     if (grid) return both ? { ...grid, length: grid.length + second - at } : grid;
   }

@@ -190,7 +190,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
 /** "Removed by 10 bushels" over values: a line of words of what is not this soil. */
 function headsElsewhere(lines: readonly Line[], at: number, look: Look): boolean {
   const text = lines[at]!.text.trim();
-  if (text.length > 80 || /[|.!?]| {3,}/.test(text) || !ELSEWHERE.test(text)) return false;
+  if (text.length > 80 || /[|.!?]| {3,}/.test(text) || !ELSEWHERE.test(text) || OF_SOIL.test(text)) return false;
   const isValued = (line: Line | undefined): boolean => line !== undefined && look(line.text).some((t) => t.kind === 'name') && look(line.text).some((t) => t.kind === 'number' || t.kind === 'between');
   return !isValued(lines[at]) && lines.slice(at + 1, at + 4).some(isValued);
 }

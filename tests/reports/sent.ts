@@ -738,4 +738,105 @@ export const sent: Readonly<Record<string, Expected>> = {
       },
     ],
   },
+
+  // A class behind each value of the row: "11 B" is no boron. 24 mg/100 g P2O5 = 105 mg/kg P, 11 mg/100 g K2O = 91.3 mg/kg K.
+  'german-row-of-classes': {
+    samples: [
+      {
+        name: either('4711', 'sample 1'),
+        readings: [
+          [4, 'texture', null, null, null, null, null, null, null, open, { words: 'sL' }],
+          [4, 'ph', 6.3, 'pH', null, null, null, 'optimum', null, 'at'],
+          [4, 'phosphorus', 24, 'mg/100g', 'oxide', null, 105, 'high', null, 'above'],
+          [4, 'potassium', 11, 'mg/100g', 'oxide', null, 91.3, 'low', null, 'below'],
+          [4, 'magnesium', 9, 'mg/100g', 'element', null, 90, 'optimum', null, 'at'],
+        ],
+        mayBeUnread: [1],
+      },
+    ],
+  },
+
+  'letters-in-row': {
+    samples: [
+      {
+        name: 'North',
+        readings: [
+          [2, 'ph', 6.3, 'pH', null, null, null, null, null, open],
+          [2, 'phosphorus', 41, 'ppm', 'element', null, 41, 'high', null, 'above'],
+          [2, 'potassium', 88, 'ppm', 'element', null, 88, 'low', null, 'below'],
+          [2, 'magnesium', 146, 'ppm', 'element', null, 146, 'medium', null, 'below'],
+        ],
+      },
+      {
+        name: 'South',
+        readings: [
+          [3, 'ph', 5.9, 'pH', null, null, null, null, null, open],
+          [3, 'phosphorus', 12, 'ppm', 'element', null, 12, 'very-low', null, 'far-below'],
+          [3, 'potassium', 196, 'ppm', 'element', null, 196, 'medium', null, 'below'],
+          [3, 'magnesium', 97, 'ppm', 'element', null, 97, 'low', null, 'below'],
+        ],
+      },
+    ],
+  },
+
+  // Three samples by number; the row of their depths is no depth of any one.
+  'numbered-samples': {
+    samples: [
+      { name: 'sample 1', readings: [[3, 'ph', 6.3, 'pH', null, null, null, null, null, open], [4, 'phosphorus', 41, 'ppm', 'element', null, 41, null, null, open], [5, 'potassium', 156, 'ppm', 'element', null, 156, null, null, open]] },
+      { name: 'sample 2', readings: [[3, 'ph', 5.9, 'pH', null, null, null, null, null, open], [4, 'phosphorus', 12, 'ppm', 'element', null, 12, null, null, open], [5, 'potassium', 88, 'ppm', 'element', null, 88, null, null, open]] },
+      { name: 'sample 3', readings: [[3, 'ph', 6.8, 'pH', null, null, null, null, null, open], [4, 'phosphorus', 22, 'ppm', 'element', null, 22, null, null, open], [5, 'potassium', 196, 'ppm', 'element', null, 196, null, null, open]], unread: [2] },
+    ],
+    ask: ['method-missing phosphorus', 'method-missing potassium'],
+  },
+
+  // A forum post: the misspelt name is told, and so are the short names behind potash.
+  forum: {
+    samples: [
+      {
+        name: 'sample 1',
+        readings: [
+          [2, 'ph', 5.4, 'pH', null, null, null, null, null, open],
+          [2, 'buffer-ph', 6.7, 'pH', null, null, null, null, null, open],
+          [3, 'potassium', 88, null, 'element', null, null, 'low', null, 'below'],
+          [4, 'organic-matter', 2.6, '%', null, null, null, null, null, open],
+          [4, 'cec', 7, null, null, null, null, null, null, open],
+        ],
+        unread: [5],
+        mayBeUnread: [1],
+      },
+    ],
+    ask: ['unit-missing potassium', 'unit-missing cec'],
+    mayAsk: ['method-missing buffer-ph'],
+    mistakes: [{ line: 3, column: 1, offers: 'phosphorus' }],
+  },
+
+  // Letters under "status", a lime need among the columns.
+  'lime-and-status': {
+    samples: [
+      {
+        name: 'Long Rig',
+        readings: [
+          [3, 'ph', 5.8, 'pH', null, null, null, null, null, open],
+          [3, 'lime-requirement', 5, 't/ha', null, null, null, null, null, open],
+          [3, 'phosphorus', 4.2, 'mg/L', 'element', null, null, 'low', null, 'below'],
+          [3, 'potassium', 110, 'mg/L', 'element', null, null, 'medium', null, 'below'],
+          [3, 'magnesium', 95, 'mg/L', 'element', null, null, 'medium', null, 'below'],
+        ],
+        mayBeUnread: [1],
+      },
+      {
+        name: 'Back Park',
+        readings: [
+          [4, 'ph', 6.1, 'pH', null, null, null, null, null, open],
+          [4, 'lime-requirement', 0, 't/ha', null, null, null, null, null, open],
+          [4, 'phosphorus', 9.8, 'mg/L', 'element', null, null, 'medium', null, 'below'],
+          [4, 'potassium', 240, 'mg/L', 'element', null, null, 'high', null, 'above'],
+          [4, 'magnesium', 150, 'mg/L', 'element', null, null, 'high', null, 'above'],
+        ],
+      },
+    ],
+  },
+
+  // As many cells as heads, yet "ppm" stands before the first: 41 is never potassium's. Nothing is read.
+  'rows-of-kinds': { code: [3] },
 };
