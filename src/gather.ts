@@ -15,6 +15,8 @@ import { knownHeaviness } from './rating/texture.ts';
 import type { Notice, Place, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
 import { suggest } from './reason/suggest.ts';
+import type { Advice } from './soil/advice.ts';
+import { adviceOf } from './soil/advice.ts';
 import type { Report } from './soil/read.ts';
 import { readReport } from './soil/read.ts';
 import type { Sample } from './soil/reading.ts';
@@ -24,7 +26,7 @@ import { seasonOf } from './when/season.ts';
 
 export const ORCHARD_FILE = 'orchard.yaml';
 
-export type ZoneSoil = { readonly zone: string; readonly sample: Sample; readonly soil: Soil; readonly ph: PhSoil | null };
+export type ZoneSoil = { readonly zone: string; readonly sample: Sample; readonly soil: Soil; readonly ph: PhSoil | null; readonly advice: readonly Advice[]; readonly byLab: boolean };
 
 export type Gathered = {
   /** Null where the orchard file holds a mistake. */
@@ -102,7 +104,7 @@ function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zone
       notices.push(notice('leaf-as-soil', 'error', { file: zone.file, example: leafExample(sample) }, zone.place));
       return [];
     }
-    return [{ zone: zone.name, sample, ...soilOf(sample, { ...orchard.where, crops: cropsOf(orchard.trees.filter((t) => t.zone === zone.name)) }) }];
+    return [{ zone: zone.name, sample, advice: adviceOf(sample), byLab: zone.byLab, ...soilOf(sample, { ...orchard.where, crops: cropsOf(orchard.trees.filter((t) => t.zone === zone.name)) }) }];
   });
   return { zones, notices };
 }

@@ -1,6 +1,7 @@
 /** What a plan has to say beside its doses, and what it asks of a zone's soil. */
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
+import { advised, isTooMuch } from './need/advice.ts';
 import { growthOf } from './need/facts.ts';
 import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
@@ -11,6 +12,7 @@ import type { Notice, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
 import { CHLORIDE_SENSITIVE } from './tables/crops.ts';
 import type { Item } from './tables/items.ts';
+import { DOSE_REFUSED } from './tables/limits.ts';
 import type { Target } from './tables/ratings.ts';
 import { sourceOf } from './tables/sources.ts';
 import type { Nutrient } from './units/substance.ts';
@@ -85,7 +87,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  return [...notices, ...leadNotices(plans, orchard), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans)];
+  return [...notices, ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans)];
 }
 
 /** Crown and share of the spacing are both told where they differ by more than a fifth. */
@@ -119,4 +121,24 @@ function zoneNotices({ zone, soil }: ZoneSoil, plans: readonly TreePlan[], orcha
     ...(magnesium ? [notice('magnesium-short', 'note', { zone, amount: showMass(grams, orchard.where.units), area: us ? '100 sq ft' : '10 m²', epsom: limed ? '' : showMass(grams / EPSOM_MGO, orchard.where.units), lime: limed ? 'yes' : '' })] : []),
     ...(minors.length > 0 ? [notice('minor-short', 'note', { zone, items: minors.map((m) => say(orchard.where.language, 'item', m)).join(', ') })] : []),
   ];
+}
+
+/** The lab's own recommendation: followed, refused for a tree, or told beside the plan for the first tree that is fed. */
+function adviceNotices(zone: ZoneSoil, plans: readonly TreePlan[], orchard: Orchard): Notice[] {
+  const { units } = orchard.where;
+  const mine = plans.filter((p) => p.facts.advice === zone.advice && p.tree.tub === undefined && p.facts.bed === undefined);
+  const lab = (p: TreePlan): number => advised(p.facts, 'N')?.value ?? 0;
+  if (zone.advice.length === 0 || mine.length === 0) return [];
+  if (zone.byLab) {
+    const refused = mine.filter((p) => { const n = advised(p.facts, 'N'); return n !== null && isTooMuch(n, p.facts); });
+    return [
+      notice('advice-followed', 'note', { zone: zone.zone }),
+      ...refused.map((p) => notice('advice-refused', 'warning', { tree: p.tree.name, lab: showNutrient(lab(p), units), limit: `${DOSE_REFUSED.value} ${DOSE_REFUSED.unit}` })),
+    ];
+  }
+  const first = mine.find((p) => p.need.N.value > 0) ?? mine[0]!;
+  const file = orchard.zones.find((z) => z.name === zone.zone);
+  if (!zone.advice.some((a) => a.of === 'N')) return [];
+  const list = zone.advice.map((a) => `${Number(a.value.toPrecision(3))} ${a.unit} ${a.of}`).join(', ');
+  return [notice('advice-beside', 'note', { zone: zone.zone, list, tree: first.tree.name, lab: showNutrient(lab(first), units), ours: showNutrient(first.need.N.value, units), file: file ? [file.file, ...(file.sample === null ? [] : [file.sample])].join(', ') : '' })];
 }

@@ -166,7 +166,7 @@ function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard
   const years = planted ? season.year - planted.year : null;
   const zone = tree.tub === undefined ? zones.find((z) => z.zone === name) ?? null : null;
   const lastN = history.lastSeason && sumOf(history.lastSeason, 'N');
-  const facts: Facts = { tree, crop: tree.fedAs ?? tree.crop, rules: orchard.rules, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil: zone?.soil ?? null, where: orchard.where, lastN, ...(come || tree.tub !== undefined ? {} : { bed: bedOf(tree) }) };
+  const facts: Facts = { tree, crop: tree.fedAs ?? tree.crop, rules: orchard.rules, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil: zone?.soil ?? null, where: orchard.where, advice: zone?.advice ?? [], byLab: zone?.byLab ?? false, lastN, ...(come || tree.tub !== undefined ? {} : { bed: bedOf(tree) }) };
   return { facts, need: needOf(facts), zone, history };
 }
 

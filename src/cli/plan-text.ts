@@ -1,7 +1,8 @@
 /** A plan in a few lines: what each tree gets, what to buy, when to stop. */
 import { bagName } from '../orchard/bag.ts';
 import type { Plan, TreePlan } from '../plan.ts';
-import { idleReason } from '../sheet/build.ts';
+import { idleReason, isTiny } from '../sheet/build.ts';
+import { together } from '../reason/notice.ts';
 import { showDay, showDose, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { noticeText } from '../json/notices.ts';
@@ -15,7 +16,7 @@ function treeLine(plan: Plan, t: TreePlan, width: number): string {
   const only = t.need.nitrogen.ifBelow && t.feeds.some((f) => f.serves === 'N') ? say(L, 'plan', 'only', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
   const doses = t.feeds.map((f) => {
     const amount = showDose(f.g, system);
-    const said = t.tree.count > 1 ? say(L, 'plan', 'each', { amount, count: t.tree.count }) : amount;
+    const said = t.tree.count === 1 ? amount : isTiny(f.g) ? say(L, 'plan', 'over-all', { amount: showDose(f.g * t.tree.count, system), count: t.tree.count }) : say(L, 'plan', 'each', { amount, count: t.tree.count });
     return `${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${showWindow(f.window.from, f.window.until)}`;
   });
   return doses.map((d, i) => (i === 0 ? `${name}  ${only}${d}` : `${' '.repeat(width + 4)}${d}`)).join('\n');
@@ -49,7 +50,7 @@ export function buyLines(plan: Plan): string[] {
 
 /** Warnings and notes of a plan, a line each. */
 export function noticeLines(plan: Plan): string[] {
-  return plan.notices.filter((n) => n.severity !== 'error').map((n) => noticeText(n, plan.orchard.where.language));
+  return together(plan.notices.filter((n) => n.severity !== 'error')).map((n) => noticeText(n, plan.orchard.where.language));
 }
 
 export const stopLine = (plan: Plan): string => say(plan.orchard.where.language, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen) });

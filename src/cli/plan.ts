@@ -3,7 +3,7 @@ import { collector } from '../json/figures.ts';
 import { planJson } from '../json/plan-json.ts';
 import type { Plan } from '../plan.ts';
 import { planSeason } from '../plan.ts';
-import { notice } from '../reason/notice.ts';
+import { notice, together } from '../reason/notice.ts';
 import type { Notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Folder } from './folder.ts';
@@ -47,7 +47,7 @@ export function planCommand(tree: string | undefined, options: Common, io: Io): 
     ...(plan.buy.length > 0 ? [say(L, 'plan', 'buy'), ...buyLines(plan).map((l) => `  ${l}`)] : []),
     ...(plan.days.length > 0 ? [stopLine(plan)] : []),
     ...(worth.length > 0 ? ['', say(L, 'plan', 'notices'), ...worth.map((l) => `  ${l}`)] : []),
-    ...(questions.length > 0 ? ['', say(L, 'plan', questions.length === 1 ? 'questions-1' : 'questions-n', { n: questions.length }), questionList(questions, L)] : []),
+    ...(questions.length > 0 ? ['', say(L, 'plan', together(questions).length === 1 ? 'questions-1' : 'questions-n', { n: together(questions).length }), questionList(together(questions), L)] : []),
     '', say(L, 'plan', 'why', { tree: plan.trees[0]?.tree.name ?? '' }), say(L, 'plan', 'sheet'),
   ].join('\n');
   return give({ command: 'plan', result: null, notices, language: L, text: `${text}\n` }, false, io);

@@ -1,8 +1,10 @@
 /** `medlar sources [WORD…]`: every published table inside, and the figures that rest on it; `--coverage`: what is held and what is not. */
 import { COUNTRY_NAMES, parseWhere } from '../orchard/where.ts';
 import { suggest } from '../reason/suggest.ts';
-import type { Coverage, Row } from '../tables/register.ts';
-import { bestMark, coverage, register } from '../tables/register.ts';
+import type { Coverage } from '../tables/coverage.ts';
+import { coverage } from '../tables/coverage.ts';
+import type { Row } from '../tables/register.ts';
+import { bestMark, register } from '../tables/register.ts';
 import { SOURCE_IDS, sourceOf } from '../tables/sources.ts';
 import { sayIfKnown, say } from '../words/words.ts';
 import { give } from './answer.ts';
@@ -95,8 +97,9 @@ function coverageLines(c: Coverage): string[] {
     const names = Object.entries(c[key]);
     return ['', say(L, 'sources', key), ...names.filter(([, n]) => n > 0).map(([name, n]) => row(name, [shown(n)])), `${none}: ${names.filter(([, n]) => n === 0).map(([name]) => name).join(', ')}`];
   };
+  const record = Object.entries(c.record).sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([name, regions]) => [name, ...Object.entries(regions).sort(([a], [b]) => (a < b ? -1 : 1)).map(([region, cell]) => `  ${region.padEnd(6)}  ${Object.entries(cell).map(([of, worth]) => `${of} ${say(L, 'sources', worth)}`).join(', ')}`)]);
   return [
     say(L, 'sources', 'head'), '', row(crop, kinds), ...Object.entries(c.crops).map(([name, n]) => row(name, [n.nitrogen, n.growth, n.potash, n.ph].map(shown))),
-    ...group('methods'), ...group('scales'), ...group('languages'), ...group('lime'), ...group('regions'), '',
+    ...group('methods'), ...group('scales'), ...group('languages'), ...group('lime'), ...group('regions'), '', say(L, 'sources', 'record'), ...record, '',
   ];
 }

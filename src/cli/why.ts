@@ -1,13 +1,16 @@
 /** `medlar why TREE [N|P2O5|K2O|dose|date]` or `medlar why ID`: a figure in one sentence, then all it came from, with the sources. */
+import { questionText } from '../json/notices.ts';
 import { collector } from '../json/figures.ts';
 import { planJson } from '../json/plan-json.ts';
 import { citeOf, valueOf } from '../json/reason.ts';
+import { uncertaintyOf } from '../need/uncertain.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { planSeason } from '../plan.ts';
 import type { Figure } from '../reason/figure.ts';
 import { notice } from '../reason/notice.ts';
 import { idleReason } from '../sheet/build.ts';
-import { showDay, showWindow } from '../words/show.ts';
+import { showDay, showNutrient, showWindow } from '../words/show.ts';
+import type { Nutrient } from '../units/substance.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { explain } from './explain.ts';
@@ -43,8 +46,9 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
   // Without a dose there is no figure, but there is a reason.
   const text = explained.length === 0 && t ? idleReason(t, L) : explained.join(isId || asked !== undefined ? '\n' : '\n\n');
   const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}` : '';
+  const range = t && (asked === 'N' || asked === 'P2O5' || asked === 'K2O' || asked === undefined) ? rangeText(t, asked ?? 'N', whole) : '';
   const others = t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
-  return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${others}\n` }, json, io);
+  return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${range}${others}\n` }, json, io);
 }
 
 function rootsOf(t: TreePlan, asked: Asked | undefined): Figure[] {
@@ -68,6 +72,18 @@ function dateText(t: TreePlan, plan: Plan): string {
   const L = plan.orchard.where.language;
   const windows = t.feeds.length > 0 ? [...new Set(t.feeds.map((f) => showWindow(f.window.from, f.window.until)))].join(', ') : say(L, 'say', 'nothing-fed');
   return say(L, 'say', 'why-date', { tree: t.tree.name, windows, stop: say(L, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen) }) });
+}
+
+/** How far the answer would move, and what would narrow it most. */
+function rangeText(t: TreePlan, of: Nutrient, plan: Plan): string {
+  const { language: L, units: system } = plan.orchard.where;
+  const { range, narrow } = uncertaintyOf(t.facts, t.need);
+  const [low, high] = range[of];
+  const lines = [
+    ...(high - low > 0.005 * Math.max(high, 1) ? [say(L, 'say', 'why-range', { low: showNutrient(low, system), high: `${showNutrient(high, system)} ${of}` })] : []),
+    ...(narrow ? [say(L, 'say', 'why-narrow', { question: questionText(narrow.question, L) })] : []),
+  ];
+  return lines.length > 0 ? `\n\n${lines.join('\n')}` : '';
 }
 
 function otherRules(t: TreePlan, plan: Plan): string {

@@ -1,6 +1,7 @@
 /** The answer of `plan`. Amounts of `trees` are for one plant; `buy` is for the orchard. */
 import type { Feed } from '../bags/doses.ts';
 import type { Plan, TreePlan } from '../plan.ts';
+import { uncertaintyOf } from '../need/uncertain.ts';
 import type { Figure } from '../reason/figure.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import type { Nutrient } from '../units/substance.ts';
@@ -40,6 +41,7 @@ export function materialOf({ bag, plan }: NonNullable<TreePlan['ph']>, language:
 
 function treeJson(t: TreePlan, figures: Collector): unknown {
   const { need } = t;
+  const uncertain = uncertaintyOf(t.facts, need);
   const ids = (pair: readonly [Figure, Figure]): [string, string] => [figures.id(pair[0]), figures.id(pair[1])];
   const result = {
     name: t.tree.name, count: t.tree.count, verdict: need.verdict,
@@ -57,6 +59,7 @@ function treeJson(t: TreePlan, figures: Collector): unknown {
     feeds: t.feeds.map((f) => feedJson(f, figures)),
     fed: t.fed.map((f) => ({ date: f.date, bag: f.bag, g: f.g })),
     supplied: t.supplied, over: t.over, short: t.short,
+    range: uncertain.range, narrow: uncertain.narrow ? { question: uncertain.narrow.question.code, of: uncertain.narrow.of, range: uncertain.narrow.range } : null,
   };
   return result;
 }

@@ -55,6 +55,8 @@ const plan = z.strictObject({
     if: z.strictObject({ code: z.literal('shoots-below'), belowM: z.number() }).optional(), ifWhy: id.optional(), none: z.string().optional(), stops: z.array(z.string()),
     crown: z.strictObject({ diameterM: z.number(), m2: z.number() }).nullable(), crownWhy: z.strictObject({ diameterM: id, m2: id }).optional(),
     feeds: z.array(feed), fed: z.array(z.strictObject({ date: day, bag: z.string().nullable(), g: z.number().nullable() })), supplied: per(z.number()), over: per(z.number()), short: per(z.number()),
+    range: per(z.tuple([z.number(), z.number()])).meta({ description: 'g for one plant: how far the need would move by another leading rule, the measure of the crown, the lab\'s scatter' }),
+    narrow: z.strictObject({ question: z.string(), of: z.enum(NUTRIENTS as [string, ...string[]]), range: z.tuple([z.number(), z.number()]) }).nullable().meta({ description: 'the open question whose answers lie furthest apart' }),
   })),
   days: z.array(z.strictObject({ number: z.int(), from: day, until: day, doses: z.array(z.strictObject({ tree: z.string(), count: z.int(), bag: z.string(), g: z.number(), mL: z.number().nullable() })) })),
   buy: z.array(z.strictObject({ bag: z.string(), needG: z.number(), bags: z.int().nullable(), cost: z.number().nullable(), leftG: z.number().nullable() })),
@@ -96,6 +98,7 @@ const sources = z.strictObject({
   })),
   coverage: z.strictObject({
     crops: z.record(z.string(), z.strictObject({ nitrogen: z.int(), growth: z.int(), potash: z.int(), ph: z.int() })), methods: counts, scales: counts, languages: counts, lime: counts, regions: counts,
+    record: z.record(z.string(), z.record(z.string(), z.partialRecord(z.enum(['N', 'P2O5', 'K2O', 'leaf', 'growth']), z.enum(['complete', 'partial'])))).meta({ description: 'crop → region → what is held; what is not named is none' }),
   }).optional(),
 });
 

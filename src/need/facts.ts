@@ -7,6 +7,7 @@ import type { Where } from '../orchard/where.ts';
 import { organicMatterOf } from '../rating/organic.ts';
 import type { Rated } from '../rating/rate.ts';
 import type { Heaviness } from '../rating/texture.ts';
+import type { Advice } from '../soil/advice.ts';
 import type { Crop } from '../tables/crops.ts';
 import type { Item } from '../tables/items.ts';
 import type { Target } from '../tables/ratings.ts';
@@ -28,6 +29,9 @@ export type Facts = {
   readonly crown: Crown;
   readonly soil: Soil | null;
   readonly where: Where;
+  /** The lab's own recommendations, and whether the grower follows them. */
+  readonly advice: readonly Advice[];
+  readonly byLab: boolean;
   /** Grams of N that the diary has for last season; null where nobody knows. */
   readonly lastN: number | null;
 };

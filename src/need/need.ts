@@ -4,6 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { Question } from '../reason/notice.ts';
 import { sourceOf } from '../tables/sources.ts';
 import type { AskId } from '../words/words.ts';
+import { advised, isTooMuch, isUnclear } from './advice.ts';
 import type { Facts } from './facts.ts';
 import { growthOf, has, isToCome, organicMatter } from './facts.ts';
 import { ORGANIC_MATTER } from '../tables/limits.ts';
@@ -15,7 +16,7 @@ import { nitrogenOf } from './nitrogen.ts';
 import type { Phosphate, Potash, SoilNeed } from './potash.ts';
 import { phosphateOf, potashOf } from './potash.ts';
 import type { Nitrogen } from './rules.ts';
-import { span } from './rules.ts';
+import { leaflets, span } from './rules.ts';
 import type { Stop } from './stops.ts';
 import { stopsOf } from './stops.ts';
 
@@ -31,6 +32,8 @@ export type Need = {
   readonly span: { readonly N: readonly [Nitrogen, Nitrogen]; readonly P2O5: readonly [Phosphate, Phosphate]; readonly K2O: readonly [Potash, Potash] };
   /** Every published nitrogen rule that fits. */
   readonly rules: readonly Nitrogen[];
+  /** Of those the garden leaflets of the grower's own country. */
+  readonly leaflets: readonly Nitrogen[];
   readonly questions: readonly Question[];
 };
 
@@ -42,9 +45,10 @@ export function needOf(f: Facts): Need {
   }
   if (stops.some((s) => s.id === 'no-figures')) return refused(f, stops);
   if (f.tree.tub === undefined && !isToCome(f) && f.years === null && f.crown.guessed) return unmeasured(f, stops);
-  const nitrogen = nitrogenOf(f);
-  const [p, k] = [phosphateOf(f), potashOf(f)];
-  const rules = span(f, 'N');
+  const nitrogen = byLab(f, nitrogenOf(f));
+  const [p, k] = [{ ...phosphateOf(f), ...labNeed(f, 'P2O5') }, { ...potashOf(f), ...labNeed(f, 'K2O') }];
+  const labN = advised(f, 'N');
+  const rules = [...span(f, 'N'), ...(labN ? [labN] : [])];
   const spanN = spanOf(nitrogen.need, rules);
   const halted = stops.length > 0;
   const N = halted ? stopped('N', stops[0]!, nitrogen.need) : nitrogen.need;
@@ -53,9 +57,22 @@ export function needOf(f: Facts): Need {
   const any = N.value > 0 || P2O5.value > 0 || K2O.value > 0;
   return {
     verdict: halted ? 'wait' : any ? 'feed' : 'none',
-    stops, nitrogen, N, P2O5, K2O, MgO: halted ? null : magnesiumOf(f), rules, span: { N: spanN, P2O5: p.span, K2O: k.span },
+    stops, nitrogen, N, P2O5, K2O, MgO: halted ? null : magnesiumOf(f), rules, leaflets: leaflets(f), span: { N: spanN, P2O5: p.span, K2O: k.span },
     questions: halted ? [] : questionsOf(f, nitrogen, k),
   };
+}
+
+/** The lab's nitrogen in place of ours, where the grower follows it and it is not too much. */
+function byLab(f: Facts, ours: NitrogenNeed): NitrogenNeed {
+  const lab = f.byLab && !isToCome(f) ? advised(f, 'N') : null;
+  if (!lab || isTooMuch(lab, f)) return ours;
+  return { need: lab, none: lab.value === 0 ? 'table-none' : null, ifBelow: null, cap: Infinity, doses: 1, followed: lab.cite, lead: null, organicHalf: false };
+}
+
+/** The lab's phosphate or potash in place of ours. */
+function labNeed<S extends 'P2O5' | 'K2O'>(f: Facts, of: S): { need?: Figure<'g', S>; ask?: null } {
+  const lab = f.byLab && !isToCome(f) ? advised(f, of) : null;
+  return lab ? { need: lab, ask: null } : {};
 }
 
 /** The lowest and highest of what is followed and of all rules that fit. */
@@ -74,7 +91,7 @@ function unmeasured(f: Facts, stops: readonly Stop[]): Need {
   const known = has(f, 'fed lawn') ? 'fed-lawn' : has(f, 'pruned hard') ? 'pruned-hard' : null;
   const nitrogen: NitrogenNeed = { need: N, none: known ?? 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, organicHalf: false };
   const questions = (known ? [] : (['planted-missing', 'crown-missing'] as const)).map((code): Question => ({ code, about: f.tree.name, facts: { tree: f.tree.name, crop: f.tree.word }, choices: [], changes: 'changes-nitrogen', place: f.tree.place }));
-  return { verdict: stops.length > 0 ? 'wait' : 'none', stops, nitrogen, N, P2O5, K2O, MgO: null, rules, span: { N: spanOf(N, rules), P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: stops.length > 0 ? [] : questions };
+  return { verdict: stops.length > 0 ? 'wait' : 'none', stops, nitrogen, N, P2O5, K2O, MgO: null, rules, leaflets: leaflets(f), span: { N: spanOf(N, rules), P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: stops.length > 0 ? [] : questions };
 }
 
 function refused(f: Facts, stops: readonly Stop[]): Need {
@@ -82,8 +99,10 @@ function refused(f: Facts, stops: readonly Stop[]): Need {
   const nothing = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'stopped', stop.cite, [f.crown.area]);
   const [N, P2O5, K2O] = [nothing('N'), nothing('P2O5'), nothing('K2O')];
   const nitrogen: NitrogenNeed = { need: N, none: null, ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, organicHalf: false };
-  return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, MgO: null, rules: f.tree.tub === undefined ? span(f, 'N') : [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
+  return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, MgO: null, rules: f.tree.tub === undefined ? span(f, 'N') : [], leaflets: [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
 }
+
+const FACT_ASKED = { trunk: 'trunk-missing', height: 'height-missing', spacing: 'spacing-missing' } as const;
 
 /** What the grower could still tell, each with "don't know" and what it changes. */
 function questionsOf(f: Facts, nitrogen: NitrogenNeed, potash: SoilNeed<Potash>): Question[] {
@@ -97,10 +116,11 @@ function questionsOf(f: Facts, nitrogen: NitrogenNeed, potash: SoilNeed<Potash>)
   const wanted = nitrogen.lead?.wants ?? null;
   const fact = nitrogen.none === 'fact-missing' ? wantedFact(f) : wanted?.fact ?? null;
   const source = wanted ? sourceOf(wanted.rule.source)?.publisher ?? '' : '';
-  if (!idle && fact && fact !== 'planted') questions.push({ ...ask(`${fact}-missing`, 'changes-nitrogen'), facts: { tree: tree.name, crop: tree.word, source } });
+  if (!idle && fact && fact !== 'planted') questions.push({ ...ask(FACT_ASKED[fact], 'changes-nitrogen'), facts: { tree: tree.name, crop: tree.word, source } });
   if (!idle && f.crown.guessed) questions.push(ask('crown-missing', 'changes-nitrogen'));
   if (nitrogen.ifBelow && growthOf(f) === null) questions.push(ask('shoots-missing', 'changes-nitrogen'));
   if (nitrogen.none === 'growth-within') questions.push(ask('fed-last-year', 'changes-nitrogen'));
+  if (f.byLab && f.advice.some(isUnclear)) questions.push(ask('advice-form', 'changes-p-and-k'));
   if (potash.ask) questions.push(ask('fruit-weight', 'changes-potash'));
   return questions;
 }

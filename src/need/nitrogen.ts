@@ -6,10 +6,11 @@ import type { Cite, Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
 import { POME, STONE } from '../tables/crops.ts';
 import { LEAF_STEP } from '../tables/leaf.ts';
-import { ORGANIC_MATTER, TUB } from '../tables/limits.ts';
+import { DOSE_REFUSED, ORGANIC_MATTER, TUB } from '../tables/limits.ts';
 import { SIZE_CAP } from '../tables/nitrogen.ts';
 import type { Rule } from '../tables/rule.ts';
 import { convert } from '../units/units.ts';
+import { isTooMuch } from './advice.ts';
 import type { Facts } from './facts.ts';
 import { growthOf, has, isToCome, organicMatter } from './facts.ts';
 import { growthRange, leafVerdict } from './growth.ts';
@@ -106,6 +107,10 @@ function byRule(f: Facts): Dose | null {
     const g = age === f.years ? f : { ...f, years: age };
     const lead = leadOf(g);
     const need = applied(lead, g);
+    if (lead?.rule.label === 'orchard' && need && isTooMuch(need, f)) {
+      const most = figure(convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * f.crown.area.value, 'g', 'N', 'bounded', DOSE_REFUSED.cite, [need, f.crown.area]);
+      return { need: most, cap: most.value, doses: lead.rule.doses ?? 1, lead };
+    }
     return lead && need && { need, cap: capOf(lead.rule), doses: lead.rule.doses ?? 1, lead };
   }
   const [lead, ground] = [leadOf(f, (r) => !byGround(r)), leadOf(f, byGround)];

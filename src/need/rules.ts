@@ -107,10 +107,17 @@ export const hasRules = (f: Pick<Facts, 'crop' | 'rules'>): boolean => leadersFo
 /** The nearest kin with rules of its own, for a grower to choose; null where none is held. */
 export const kinOf = (word: string): Crop | null => (KIN[word] ?? []).find((crop) => hasRules({ crop, rules: [] })) ?? null;
 
+/** What the leaflets of the grower's own country give, for gardens; of all countries where it has fewer than three. */
+export function leaflets(f: Facts): Nitrogen[] {
+  const { country } = f.where;
+  const near = span(f, 'N', (r) => r.label === undefined && country !== null && (r.region === country || r.region.startsWith(`${country}-`)));
+  return near.length >= 3 ? near : span(f, 'N', (r) => r.label === undefined);
+}
+
 /** What every published rule that fits the tree gives of a nutrient, low and high. */
-export function span<S extends Of>(f: Facts, of: S): Figure<'g', S>[] {
+export function span<S extends Of>(f: Facts, of: S, suits: (rule: Rule) => boolean = (): boolean => true): Figure<'g', S>[] {
   if (f.tree.tub !== undefined) return [];
-  return rulesFor(f, of).filter((rule) => fits(rule, f)).flatMap((rule) => {
+  return rulesFor(f, of).filter((rule) => suits(rule) && fits(rule, f)).flatMap((rule) => {
     const low = applyRule(rule, f, rule.low, rule.base?.[0] ?? 0);
     const wide = rule.high !== undefined || rule.base !== undefined;
     const high = wide ? applyRule(rule, f, rule.high ?? rule.low, rule.base?.[1] ?? 0) : null;

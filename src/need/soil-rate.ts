@@ -13,7 +13,7 @@ export type ClassRate = { readonly low: number; readonly high: number; readonly 
 
 const inClass = (rate: SoilRate, target: Target): ClassRate | null => {
   // A table without a lowest class speaks of all that is below.
-  const found = rate.classes.find((c) => c.target === target) ?? (target === 'far-below' ? rate.classes.find((c) => c.target === 'below') : undefined);
+  const found = rate.rates.find((c) => c.target === target) ?? (target === 'far-below' ? rate.rates.find((c) => c.target === 'below') : undefined);
   return found ? { low: convert(found.low, rate.unit, 'g/m2'), high: convert(found.high, rate.unit, 'g/m2'), cite: rate.cite } : null;
 };
 
@@ -31,10 +31,12 @@ export function ownRate(f: Facts, nutrient: SoilRate['nutrient'], stage: SoilRat
   return own ? inClass(own, target) : null;
 }
 
+const SOIL_STEP = { 'far-below': 'soil-far-below', below: 'soil-below', at: 'soil-at', above: 'soil-above' } as const;
+
 /** What the soil holds and how that rates, for the reasons; nothing where the report has words alone. */
 export function soilFigures(f: Facts, item: Item): Figure[] {
   const rated = ratedOf(f, item);
   if (!rated?.mgPerKg || rated.target === null) return [];
   const { value, unit, of } = rated.mgPerKg;
-  return [figure(value, unit, of, `soil-${rated.target}`, rated.cite ?? rated.mgPerKg.cite, [rated.mgPerKg])];
+  return [figure(value, unit, of, SOIL_STEP[rated.target], rated.cite ?? rated.mgPerKg.cite, [rated.mgPerKg])];
 }

@@ -15,7 +15,8 @@ import type { Where } from './where.ts';
 import { COUNTRY_NAMES, NOWHERE, parseWhere } from './where.ts';
 
 export type MonthDay = { readonly month: number; readonly date: number };
-export type Zone = { readonly name: string; readonly file: string; readonly sample: string | null; readonly place: Place };
+/** `byLab`: the lab's own recommendation is followed. */
+export type Zone = { readonly name: string; readonly file: string; readonly sample: string | null; readonly byLab: boolean; readonly place: Place };
 
 export type Orchard = {
   readonly name: string;
@@ -50,6 +51,8 @@ export const orchardSchema = z.strictObject({
   shed: bags,
   store: bags,
 });
+/** Behind a zone's report: follow what the lab recommends. */
+const BY_LAB = 'by the lab';
 const KEYS = Object.keys(orchardSchema.shape);
 const LARGEST_ORCHARD = 1_000_000;
 
@@ -161,9 +164,10 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
       notices.push(notice('zone-without-report', 'error', { zone: name }, whole(pair.key)));
       continue;
     }
-    const [path, ...rest] = value.split(/,\s+/);
+    const [path, ...said] = value.split(/,\s+/);
+    const rest = said.filter((part) => part.toLowerCase() !== BY_LAB);
     if (/^(?:[/\\~]|[A-Za-z]:)|(?:^|[/\\])\.\.(?:[/\\]|$)/.test(path!)) notices.push(notice('path-outside', 'error', { path: path! }, whole(pair.value as Scalar)));
-    zones.push({ name, file: path!, sample: rest.length > 0 ? rest.join(', ') : null, place: whole(pair.value as Scalar) });
+    zones.push({ name, file: path!, sample: rest.length > 0 ? rest.join(', ') : null, byLab: rest.length < said.length, place: whole(pair.value as Scalar) });
   }
 
   const trees: Tree[] = [];

@@ -37,6 +37,19 @@ export type Question = {
 export const notice = (code: NoticeId, severity: Severity, facts: Facts = {}, place?: Place): Notice =>
   place ? { code, severity, facts, place } : { code, severity, facts };
 
+/** Several trees of one sentence are named together, where the tree is all that differs; what belongs to a place in a file stays alone. */
+export function together<T extends { readonly code: string; readonly facts: Facts; readonly place?: Place }>(all: readonly T[]): T[] {
+  const seen = new Map<string, { first: T; trees: string[] }>();
+  for (const one of all) {
+    const { tree, crop: _crop, ...rest } = one.facts;
+    const key = `${one.code} ${JSON.stringify(rest)}${tree === undefined ? ` ${seen.size}` : ''}`;
+    const same = seen.get(key);
+    if (same) same.trees.push(String(tree));
+    else seen.set(key, { first: one, trees: [String(tree)] });
+  }
+  return [...seen.values()].map(({ first, trees }) => (trees.length > 1 ? { ...first, facts: { ...first.facts, tree: trees.join(', ') } } : first));
+}
+
 /** The place of `[start, end)` in one line of text, told in code points. */
 export function placeIn(file: string, line: number, source: string, start: number, end: number): Place {
   const column = [...source.slice(0, start)].length + 1;

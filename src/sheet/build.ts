@@ -82,13 +82,14 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
     const where = idleReason(t, language);
     return { number, name, fed: false, doses: [{ amount, product: '', only: '', cups: '' }], plants: '', where, ring: '', lines: column(` x  ${number} ${name}`, amount, where) };
   }
+  const whole = t.tree.count > 1 && feeds.some((feed) => isTiny(feed.g)) ? t.tree.count : 1;
   const doses = feeds.map((feed) => ({
-    amount: `${showDose(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`,
+    amount: `${showDose(feed.g * whole, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`,
     product: several ? feed.bag.label : '',
     only: feed.serves === 'N' ? conditionOf(plan, t, day, w) : '',
-    cups: feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL, system) }),
+    cups: feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL * whole, system) }),
   }));
-  const plants = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
+  const plants = whole > 1 ? w('over-all', { count: whole }) : t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
   const { where, plain, ring } = ringOn(t, first, number, system, w);
   const lines = doses.flatMap((d, k) => {
     const below = [d.product, d.cups].filter(Boolean).join(', ');
@@ -129,6 +130,9 @@ function whenOf(day: Plan['days'][number], budBreak: string, i: number): 'when' 
   if (day.from <= budBreak) return 'when-first';
   return day.from === addDays(budBreak, FIRST_DOSE_SAND.from) ? 'when-bloom' : 'when';
 }
+
+/** Less than half an ounce is not weighed for each plant of a row, but for the row. */
+export const isTiny = (g: number): boolean => g < OUNCE / 2 - 1e-9;
 
 /** Why a tree gets nothing, in a few words. */
 export function idleReason(t: TreePlan, language: Language): string {
@@ -244,7 +248,7 @@ function spanOf(plan: Plan, t: TreePlan, w: Words): string {
   const { units: system } = plan.orchard.where;
   const { followed, none } = t.need.nitrogen;
   if (t.feeds.length === 0 || none) return '';
-  const leaflets = t.need.rules.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
+  const leaflets = t.need.leaflets.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
   const ends = [leaflets[0], leaflets.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system));
   return ends.length === 0 ? '' : ends[0] === ends[1] ? w('why-span-one', { a: ends[0]! }) : w('why-span', { a: showSpan(ends[0]!, ends[1]!)[0], b: ends[1]! });
 }

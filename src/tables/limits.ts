@@ -5,6 +5,9 @@ import type { Crop, Size } from './crops.ts';
 /** Quick nitrogen in one dose on the ring, lb/1000 sq ft. A turf limit; on trees it is our judgement. */
 export const RING_LIMIT = { value: 1, unit: 'lb/1000 sq ft', cite: { source: 'new-york-lawn', at: 'most nitrogen in one application', mark: 'read' } satisfies Cite } as const;
 
+/** A dose of nitrogen that a grower or a lab states is refused above this: twice the turf limit, lb/1000 sq ft of crown. */
+export const DOSE_REFUSED = { value: 2, unit: 'lb/1000 sq ft', cite: { source: 'medlar', at: 'dose-refused', mark: 'judgement' } satisfies Cite } as const;
+
 const washington: Cite = { source: 'washington-em119e', at: 'electrical conductivity', mark: 'read' };
 /** Conductivity above which nothing is fed, dS/m, by how the lab wetted the soil. */
 export const SALT_STOP = { dilute: 1, paste: 4, cite: washington } as const;

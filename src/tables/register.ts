@@ -5,24 +5,19 @@
 import type { Cite, Mark } from '../reason/figure.ts';
 import { MARKS } from '../reason/figure.ts';
 import * as carbon from './carbon.ts';
-import type { Crop } from './crops.ts';
-import { CROP_WORDS, CROPS_WITHOUT_FIGURES } from './crops.ts';
+import { CROP_WORDS } from './crops.ts';
 import * as extractants from './extractants.ts';
 import * as growth from './growth.ts';
 import * as indexes from './indexes.ts';
-import { METHODS } from './items.ts';
 import * as labs from './labs.ts';
 import * as leaf from './leaf.ts';
 import * as lime from './lime.ts';
 import * as limits from './limits.ts';
 import * as materials from './materials.ts';
-import { unaccented } from './name-set.ts';
-import { NAMES } from './names.ts';
 import * as nitrogen from './nitrogen.ts';
 import * as phRanges from './ph-ranges.ts';
 import * as phScales from './ph-scales.ts';
 import * as potash from './potash.ts';
-import { RATING_WORDS } from './rating-words.ts';
 import * as ratings from './ratings.ts';
 import * as removal from './removal.ts';
 import * as rootstocks from './rootstocks.ts';
@@ -50,13 +45,15 @@ export type Row = {
   readonly cite: Cite;
   readonly crops: readonly string[];
   readonly kinds: readonly string[];
+  /** Why it never leads: an orchard rate, an old or weak page, what a whole plant takes up. */
+  readonly label: string | null;
   /** The soil test, rating scale and places that it is for. */
   readonly method: string | null;
   readonly scale: string | null;
   readonly places: readonly string[];
 };
 
-type Known = Omit<Row, 'what' | 'value' | 'unit' | 'cite'> & { readonly label: readonly string[]; readonly unit: string | null; readonly per: string; readonly cite: Cite | null };
+type Known = Omit<Row, 'what' | 'value' | 'unit' | 'cite' | 'label'> & { readonly label: readonly string[]; readonly aside: string | null; readonly unit: string | null; readonly per: string; readonly cite: Cite | null };
 type Thing = Readonly<Record<string, unknown>>;
 
 const isThing = (x: unknown): x is Thing => typeof x === 'object' && x !== null;
@@ -88,7 +85,7 @@ const spoken = (name: string): string => name.toLowerCase().replaceAll('_', ' ')
 /** Printed values again: an edge stored just under a number is that number. */
 const printed = (x: number): number => Number(x.toPrecision(6));
 
-const BLANK: Known = { table: '', name: '', label: [], unit: null, per: '', cite: null, crops: [], kinds: [], method: null, scale: null, places: [] };
+const BLANK: Known = { table: '', name: '', label: [], aside: null, unit: null, per: '', cite: null, crops: [], kinds: [], method: null, scale: null, places: [] };
 
 /** Every figure inside, each once, in the order of the tables. */
 export function register(): Row[] {
@@ -132,7 +129,7 @@ function walk(x: Thing, above: Known, key: string, rows: Row[], seen: Set<unknow
 
 /** What an object says of the numbers in it. */
 function knownOf(x: Thing, above: Known): Known {
-  const said = ['id', 'test', 'nutrient', 'of', 'size', 'rating'].map((k) => x[k]).filter((v) => typeof v === 'string');
+  const said = ['id', 'test', 'nutrient', 'of', 'size', 'rating', ...(x.rating === undefined ? ['target'] : [])].map((k) => x[k]).filter((v) => typeof v === 'string');
   // What has none of these names itself by what it is of.
   const own = typeof x.id === 'string' || said.length > 0 ? [] : [...OWN.flatMap((k) => texts(x[k])), ...(typeof x.number === 'number' ? [`equation ${x.number}`] : [])];
   const table = own.length > 0 && above.label.length === 0 ? [spoken(above.name)] : [];
@@ -148,6 +145,7 @@ function knownOf(x: Thing, above: Known): Known {
     per: gives ? PER[String(x.by)] ?? '' : above.per,
     cite: isCite(x.cite) ? x.cite : above.cite,
     crops: crops.length > 0 ? crops : above.crops,
+    aside: typeof x.label === 'string' ? x.label : x.part === 'whole plant' ? x.part : above.aside,
     kinds: texts(x.kinds).length > 0 ? texts(x.kinds) : above.kinds,
     method: texts(x.method)[0] ?? texts(x.test)[0] ?? above.method,
     scale,
@@ -174,62 +172,15 @@ function grid(x: Thing, lines: readonly (readonly unknown[])[], here: Known, row
 }
 
 function add(here: Known, key: string, value: number | null, rows: Row[], unitKey = key): void {
-  const { label, per, cite, unit, ...rest } = here;
+  const { label, aside, per, cite, unit, ...rest } = here;
   if (!cite || (value !== null && !Number.isFinite(value))) return;
   const base = KEY_UNITS[unitKey] ?? unit ?? TABLE_UNITS[here.name] ?? null;
   const named = typeof here.label[0] === 'string' && /[.-]/.test(here.label[0]) ? label : [spoken(here.name), ...label];
   rows.push({
-    ...rest, cite, value: value === null ? null : printed(value), unit: value === null || base === null || base === '' ? null : `${base}${key === 'low' || key === 'high' ? per : ''}`,
+    ...rest, label: aside, cite, value: value === null ? null : printed(value), unit: value === null || base === null || base === '' ? null : `${base}${key === 'low' || key === 'high' ? per : ''}`,
     what: [...named, ...(here.crops.length > 0 ? [`(${[...here.crops, ...here.kinds].join(', ')})`] : []), key].filter((w, i, all) => w !== '' && w !== 'value' && all.indexOf(w) === i).join(' '),
   });
 }
 
-/** Seen in the publication, or worked out from it. */
-const isPublished = ({ cite }: Row): boolean => (cite.mark === 'read' || cite.mark === 'derived') && cite.source !== 'medlar';
-
 /** The mark that stands highest, or null where nothing is cited. */
 export const bestMark = (rows: readonly Row[]): Mark | null => MARKS.find((m) => rows.some((r) => r.cite.mark === m)) ?? null;
-
-/** How many published figures serve each crop, test, scale, language and region; 0 is none. */
-export type Coverage = {
-  readonly crops: Readonly<Record<string, { readonly nitrogen: number; readonly growth: number; readonly potash: number; readonly ph: number }>>;
-  readonly methods: Readonly<Record<string, number>>;
-  readonly scales: Readonly<Record<string, number>>;
-  readonly languages: Readonly<Record<string, number>>;
-  readonly lime: Readonly<Record<string, number>>;
-  readonly regions: Readonly<Record<string, number>>;
-};
-
-/** Tests by which a lab sets a lime rate. */
-const LIME_TESTS = ['smp', 'sikora', 'mehlich-buffer', 'adams-evans', 'woodruff', 'acidity', 'lime-buffer-capacity'] as const;
-
-/** Words of a report in its language: phosphorus, potassium, magnesium, calcium; low, high. */
-const LANGUAGES: Readonly<Record<string, readonly string[]>> = {
-  English: ['phosphorus', 'potassium', 'magnesium', 'calcium', 'low', 'high'], German: ['phosphor', 'kalium', 'magnesium', 'calcium', 'niedrig', 'hoch'], Spanish: ['fósforo', 'potasio', 'magnesio', 'calcio', 'bajo', 'alto'],
-  French: ['phosphore', 'potassium', 'magnésium', 'calcium', 'faible', 'élevé'], Italian: ['fosforo', 'potassio', 'magnesio', 'calcio', 'basso', 'alto'], Dutch: ['fosfor', 'kalium', 'magnesium', 'calcium', 'laag', 'hoog'],
-  Polish: ['fosfor', 'potas', 'magnez', 'wapń', 'niski', 'wysoki'], Portuguese: ['fósforo', 'potássio', 'magnésio', 'cálcio', 'baixo', 'alto'],
-};
-
-
-/** `countries`: codes such as GB that a place can name. */
-export function coverage(countries: readonly string[]): Coverage {
-  const rows = register().filter(isPublished);
-  const count = (has: (r: Row) => boolean): number => rows.filter(has).length;
-  const each = (names: readonly string[], n: (name: string) => number): Record<string, number> => Object.fromEntries(names.map((name) => [name, n(name)]));
-  const words = new Set([...NAMES.map((n) => n.name), ...RATING_WORDS.map(([w]) => w)].map(unaccented));
-  const known = (word: string): boolean => words.has(unaccented(word));
-  const serves = (r: Row, word: string): boolean => r.crops.includes(CROP_WORDS[word] satisfies Crop | undefined ?? '') && (r.kinds.length === 0 || r.kinds.includes(word));
-  const regions = [...new Set([...countries, ...rows.flatMap((r) => r.places).filter((p) => /^[A-Z]{2}(?:-[A-Z]{2})?$/.test(p))])].sort();
-  return {
-    crops: Object.fromEntries([...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES].map((word) => [word, {
-      nitrogen: count((r) => r.table === 'nitrogen' && serves(r, word)), growth: count((r) => r.name === 'GROWTH_RANGES' && serves(r, word)),
-      potash: count((r) => r.name === 'REMOVAL' && serves(r, word)), ph: count((r) => r.name === 'PH_RANGES' && serves(r, word)),
-    }])),
-    methods: each(METHODS.filter((m) => m !== 'unknown'), (m) => count((r) => r.scale !== null && r.method === m)),
-    scales: each(ratings.SCALES.map((s) => s.id), (id) => count((r) => r.scale === id)),
-    // The two that decide a dose have to be known in the language's own words.
-    languages: each(Object.keys(LANGUAGES), (l) => (LANGUAGES[l]!.slice(0, 2).every(known) ? LANGUAGES[l]!.filter(known).length : 0)),
-    lime: each(LIME_TESTS, (t) => count((r) => r.table === 'lime' && r.method === t)),
-    regions: each(regions, (p) => count((r) => r.table !== 'labs' && r.places.some((q) => q === p || q.startsWith(`${p}-`)))),
-  };
-}

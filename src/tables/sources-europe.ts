@@ -10,6 +10,5 @@ export const SOURCES_EUROPE = {
   'it-campania-guida': { title: 'Guida alla concimazione', publisher: 'Regione Campania, Assessorato Agricoltura', note: 'read in a copy' },
   'es-espada-frutales': { title: 'Abonado en frutales de hueso y pepita', publisher: 'Gobierno de Aragón, Centro de Transferencia Agroalimentaria', note: 'read in a copy' },
 
-  'massachusetts-f124': { title: 'F-124: Nutrient Recommendations for Apples', publisher: 'UMass Extension Fruit Program', url: 'https://www.umass.edu/agriculture-food-environment/fruit/fact-sheets/f-124-nutrient-recommendations-for-apples' },
   'kstate-northern-pecans': { title: 'Interpreting pecan leaf analysis results', publisher: 'Northern Pecans, W. Reid, Kansas State University', year: 2013, url: 'http://northernpecans.blogspot.com/2013/08/interpreting-pecan-leaf-analysis-results.html' },
 } as const satisfies Record<string, Source>;

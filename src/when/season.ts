@@ -86,10 +86,15 @@ export function windowsOf(season: Season, doses: number, options: { sandy: boole
   return windows;
 }
 
+/** Half a year: from the season before to the day of planting. */
+const DIG_IN_DAYS = 182;
+
 /** Dug in before planting: from today to the month of planting, or to bud break where no month is told. */
 export function plantingWindow(season: Season, planting: { readonly year: number; readonly month?: number }): Window {
   const until = planting.month === undefined ? addDays(season.budBreak, 365 * (planting.year - season.year)) : day(planting.year, planting.month, 1);
-  return { from: season.today, until: until > season.today ? until : season.today, why: figure(0, 'day', 'time', 'before-planting', { source: 'colorado-1216', at: 'P and K worked in before planting', mark: 'read' }) };
+  const ready = addDays(until, -DIG_IN_DAYS);
+  const from = ready > season.today ? ready : season.today;
+  return { from, until: until > from ? until : from, why: figure(0, 'day', 'time', 'before-planting', { source: 'colorado-1216', at: 'P and K worked in before planting', mark: 'read' }) };
 }
 
 /** When to send soil again: three years after the sample, or this season where nobody said when it was taken. */
