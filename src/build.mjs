@@ -1,6 +1,6 @@
 /** Builds `dist`: one bundle split by command, so that nothing heavy loads until it is needed; types by tsc. */
 import { execFileSync } from 'node:child_process';
-import { readFileSync, rmSync, chmodSync } from 'node:fs';
+import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { buildPage, templates } from './page.build.mjs';
@@ -39,6 +39,8 @@ await build({ ...shared, entryPoints: { medlar: 'src/cli/medlar.ts', index: 'src
 await build({ ...shared, entryPoints: apart, plugins: [templates] });
 await buildPage();
 chmodSync(`${root}/dist/medlar.js`, 0o755);
+// Every figure on a page, for somebody who reads no code.
+writeFileSync(`${root}/dist/figures.html`, execFileSync(process.execPath, [`${root}/dist/medlar.js`, 'sources', '--as', 'html'], { maxBuffer: 64 * 1024 * 1024 }));
 if (!process.argv.includes('--no-types')) {
   execFileSync(process.execPath, [`${root}/node_modules/typescript/bin/tsc`, '-p', `${root}/src/tsconfig.types.json`], { stdio: 'inherit' });
 }

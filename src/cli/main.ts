@@ -47,8 +47,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   command('diary', 'cmd-diary').addHelpText('after', () => `\n${w('diary-help')}`).argument('[sentence...]').option('--again', w('opt-again')).action(async (sentence: string[], _: unknown, self: Command) => {
     code = await (await import('./diary.ts')).diaryCommand(sentence, self.optsWithGlobals<Common & { again?: true }>(), io);
   });
-  command('why', 'cmd-why').argument('<tree>').argument('[what]').action(async (tree: string, what: string | undefined, _: unknown, self: Command) => {
-    code = (await import('./why.ts')).whyCommand(tree, what, self.optsWithGlobals<Common>(), io);
+  command('why', 'cmd-why').argument('<tree>').argument('[what]').addOption(new Option('--as <form>', w('opt-why-as')).choices(['sentence', 'tree', 'sum'])).action(async (tree: string, what: string | undefined, _: unknown, self: Command) => {
+    code = (await import('./why.ts')).whyCommand(tree, what, self.optsWithGlobals<Common & { as?: 'sentence' | 'tree' | 'sum' }>(), io);
   });
   command('shop', 'cmd-shop').argument('[bag...]').option('--need <need>', w('opt-need')).action(async (bags: string[], _: unknown, self: Command) => {
     code = await (await import('./shop.ts')).shopCommand(bags, self.optsWithGlobals<Common & { need?: string }>(), io);
@@ -64,8 +64,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     .action(async (zone: string | undefined, _: unknown, self: Command) => {
       code = (await import('./ph.ts')).phCommand(zone, self.optsWithGlobals<Common>(), io);
     });
-  command('sources', 'cmd-sources').argument('[word...]').option('--coverage', w('opt-coverage')).action(async (words: string[], _: unknown, self: Command) => {
-    code = (await import('./sources.ts')).sourcesCommand(words, self.optsWithGlobals<Common>(), io);
+  command('sources', 'cmd-sources').argument('[word...]').option('--coverage', w('opt-coverage')).addOption(new Option('--as <form>', w('opt-sources-as')).choices(['html', 'text'])).action(async (words: string[], _: unknown, self: Command) => {
+    code = (await import('./sources.ts')).sourcesCommand(words, self.optsWithGlobals<Common & { coverage?: true; as?: 'html' | 'text' }>(), io);
   });
   command('page', 'cmd-page').argument('[file]').option('--site <dir>', w('opt-site')).option('--force', w('opt-force-page')).action(async (file: string | undefined, _: unknown, self: Command) => {
     code = (await import('./page.ts')).pageCommand(file, self.optsWithGlobals<Common & { site?: string; force?: true }>(), io);

@@ -1,5 +1,6 @@
 /** `medlar sources [WORD…]`: every published table inside, and the figures that rest on it; `--coverage`: what is held and what is not. */
 import { COUNTRY_NAMES, parseWhere } from '../orchard/where.ts';
+import { figuresPage } from '../sheet/figures.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Coverage } from '../tables/coverage.ts';
 import { coverage } from '../tables/coverage.ts';
@@ -9,8 +10,9 @@ import { SOURCE_IDS, sourceOf } from '../tables/sources.ts';
 import { sayIfKnown, say } from '../words/words.ts';
 import { give } from './answer.ts';
 import type { Common, Io } from './io.ts';
+import { EXIT } from './io.ts';
 
-type SourcesOptions = Common & { readonly coverage?: true };
+type SourcesOptions = Common & { readonly coverage?: true; readonly as?: 'html' | 'text' };
 type Found = { readonly id: string; readonly rows: readonly Row[]; readonly shown: readonly Row[] };
 
 const L = 'en-US';
@@ -18,6 +20,10 @@ const L = 'en-US';
 const NOT_PUBLISHED: readonly string[] = ['grower', 'lab', 'definition'];
 
 export function sourcesCommand(words: readonly string[], options: SourcesOptions, io: Io): number {
+  if (options.as === 'html' && options.json !== true) {
+    io.out(figuresPage(L, MEDLAR_VERSION));
+    return EXIT.fine;
+  }
   const wanted = words.flatMap((w) => plain(w).split(/\s+/)).filter(Boolean);
   const found = search(wanted);
   const covered = options.coverage ? coverage([...new Set(COUNTRY_NAMES.flatMap((c) => parseWhere(c)?.country ?? []))]) : null;

@@ -2,7 +2,7 @@
 import { questionText } from '../json/notices.ts';
 import { collector } from '../json/figures.ts';
 import { planJson } from '../json/plan-json.ts';
-import { citeOf, valueOf } from '../json/reason.ts';
+import { citeOf, reasonOf, valueOf } from '../json/reason.ts';
 import { uncertaintyOf } from '../need/uncertain.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { planSeason } from '../plan.ts';
@@ -21,7 +21,7 @@ import { planOf } from './plan.ts';
 const ASKED = ['N', 'P2O5', 'K2O', 'lime', 'dose', 'date'] as const;
 type Asked = (typeof ASKED)[number];
 
-export function whyCommand(tree: string, what: string | undefined, options: Common, io: Io): number {
+export function whyCommand(tree: string, what: string | undefined, options: Common & { readonly as?: 'sentence' | 'tree' | 'sum' }, io: Io): number {
   const folder = openFolder(options, io, options.today ?? io.today);
   const json = options.json === true;
   const L = folder.language;
@@ -42,12 +42,13 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
   const t = whole.trees.find((x) => x.tree.name.toLowerCase() === tree.toLowerCase());
   const roots = isId ? [figures.figure(tree)!] : rootsOf(t!, asked);
   const ids = roots.map((f) => figures.id(f));
-  const explained = roots.map((f) => explain(f, L, whole.orchard.where.units));
+  const { units } = whole.orchard.where;
+  const explained = roots.map((f) => (options.as === 'sentence' ? `${reasonOf(f, L, units)} ${citeOf(f.cite, L)}` : explain(f, L, units, options.as === 'sum')));
   // Without a dose there is no figure, but there is a reason.
   const text = explained.length === 0 && t ? idleReason(t, L) : explained.join(isId || asked !== undefined ? '\n' : '\n\n');
   const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}` : '';
-  const range = t && (asked === 'N' || asked === 'P2O5' || asked === 'K2O' || asked === undefined) ? rangeText(t, asked ?? 'N', whole) : '';
-  const others = t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
+  const range = options.as === undefined && t && (asked === 'N' || asked === 'P2O5' || asked === 'K2O' || asked === undefined) ? rangeText(t, asked ?? 'N', whole) : '';
+  const others = options.as === undefined && t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
   return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${range}${others}\n` }, json, io);
 }
 

@@ -51,7 +51,7 @@ export function leafText(r: Rated, where: Where, crops: readonly string[]): stri
     const range = LEAF_RANGES.find((x) => x.nutrient === ELEMENT_OF[item] && x.crops.some((c) => c === crop) && x.unit === unit && !x.kinds && !x.label && !x.young);
     return range ? [{ crop, low: range.low, high: range.high }] : [];
   });
-  const said = ranges.map(({ crop, low, high }) => say(L, 'rating', 'leaf-range', { crop, low, high, verdict: say(L, 'rating', value! < low ? 'leaf-below' : value! > high ? 'leaf-over' : 'leaf-within') }));
+  const said = ranges.map(({ crop, low, high }) => say(L, 'rating', 'leaf-range', { crop, low, high, unit: unit ?? '', verdict: say(L, 'rating', value! < low ? 'leaf-below' : value! > high ? 'leaf-over' : 'leaf-within') }));
   return said.length > 0 ? said.join(', ') : r.rating === null ? '' : ratingText(r, where);
 }
 
