@@ -6,14 +6,20 @@ import { ELEMENT_OF } from '../../src/tables/items.ts';
 import { ELEMENT_SHARE } from '../../src/units/substance.ts';
 import * as crops from '../../src/tables/crops.ts';
 import * as growth from '../../src/tables/growth.ts';
+import * as leads from '../../src/tables/leads.ts';
+import * as leaf from '../../src/tables/leaf.ts';
 import * as limits from '../../src/tables/limits.ts';
 import * as materials from '../../src/tables/materials.ts';
 import * as nitrogen from '../../src/tables/nitrogen.ts';
 import * as phRanges from '../../src/tables/ph-ranges.ts';
 import * as potash from '../../src/tables/potash.ts';
+import * as places from '../../src/tables/places.ts';
+import * as removal from '../../src/tables/removal.ts';
 import { UNIT_PATTERNS } from '../../src/tables/report-patterns.ts';
 import { INDEX_SCHEMES, PRECISION, RATINGS, SCALES, WORD_SCHEMES } from '../../src/tables/ratings.ts';
-import { sourceOf } from '../../src/tables/sources.ts';
+import { ruleShape, withSense } from '../../src/tables/rule.ts';
+import * as soilRates from '../../src/tables/soil-rates.ts';
+import { SOURCE_IDS, sourceOf } from '../../src/tables/sources.ts';
 import * as timing from '../../src/tables/timing.ts';
 import { keysOf } from '../../src/words/words.ts';
 
@@ -27,7 +33,7 @@ function citesIn(x: unknown, found: Cite[] = []): Cite[] {
   return found;
 }
 
-const cites = citesIn([growth, limits, materials, nitrogen, phRanges, potash, SCALES, INDEX_SCHEMES, WORD_SCHEMES, PRECISION, timing]);
+const cites = citesIn([leaf, removal, soilRates, growth, limits, materials, nitrogen, phRanges, potash, SCALES, INDEX_SCHEMES, WORD_SCHEMES, PRECISION, timing]);
 
 describe('the tables', () => {
   test('there are cites to look at', () => {
@@ -110,6 +116,67 @@ describe('the tables', () => {
       expect(r.gives.of === 'product', r.id).toBe(r.gives.percentN !== undefined);
       expect(r.cite.source, r.id).toBe(r.source);
     }
+  });
+
+  test('every rule has the shape that a grower\'s own rule is held to', () => {
+    const shape = withSense(ruleShape);
+    for (const r of nitrogen.RULES) expect(shape.safeParse(r).error?.issues ?? [], r.id).toEqual([]);
+    expect(shape.safeParse({ ...nitrogen.RULES[0], low: -1 }).success).toBe(false);
+  });
+
+  test('the rows of one table by years leave no gap and do not overlap', () => {
+    const groups = new Map<string, (typeof nitrogen.RULES)[number][]>();
+    // A table is what stands under one id but for the year behind its last point.
+    for (const r of nitrogen.RULES) if (r.by === 'plant' && r.years && r.id.endsWith(`.${r.years[0]}`)) groups.set(r.id.replace(/\.\d+$/, ''), [...(groups.get(r.id.replace(/\.\d+$/, '')) ?? []), r]);
+    expect(groups.size).toBeGreaterThan(10);
+    for (const [name, rows] of groups) {
+      const ends = rows.map((r) => r.years!).sort((a, b) => a[0] - b[0]);
+      ends.slice(1).forEach(([from], i) => { expect(from, `${name}: ${ends.join(' ')}`).toBeGreaterThan(ends[i]![1]); });
+    }
+  });
+
+  test('a range\'s low is not above its high; nothing is below zero; a unit is given', () => {
+    for (const r of [...growth.GROWTH_RANGES, ...leaf.LEAF_RANGES, ...removal.REMOVAL]) {
+      expect(r.low, JSON.stringify(r)).toBeGreaterThanOrEqual(0);
+      expect(r.high, JSON.stringify(r)).toBeGreaterThanOrEqual(r.low);
+      expect(r.unit).toBeTruthy();
+    }
+    for (const r of soilRates.SOIL_RATES) {
+      // The poorer the soil, the more: no class gets more than the one below it.
+      const order = ['far-below', 'below', 'at', 'above'];
+      const rates = [...r.rates].sort((a, b) => order.indexOf(a.target) - order.indexOf(b.target));
+      rates.slice(1).forEach((c, i) => { expect(c.high, r.id).toBeLessThanOrEqual(rates[i]!.high); });
+    }
+  });
+
+  test('every publication of the tables is used, and every default lead prints a rule that may lead', () => {
+    const used = new Set(cites.map((c) => c.source));
+    const leading = new Set(nitrogen.RULES.filter((r) => r.label === undefined).map((r) => r.source));
+    expect(leads.DEFAULT_LEADS.filter((s) => !leading.has(s))).toEqual([]);
+    for (const r of nitrogen.RULES) expect(SOURCE_IDS, r.id).toContain(r.source);
+    expect(used.size).toBeGreaterThan(150);
+  });
+
+  test('borders are mutual within a country of states, and name places that are there', () => {
+    for (const [from, list] of Object.entries(places.BORDERS)) {
+      for (const to of list) {
+        expect(to, from).not.toBe(from);
+        if (from.includes('-')) expect(places.BORDERS[to], `${from} ${to}`).toContain(from);
+      }
+    }
+  });
+
+  test('thirty crops, eight regions on four continents, sixty publications (the goal of the record)', () => {
+    const rules = nitrogen.RULES;
+    expect(new Set(rules.flatMap((r) => r.crops)).size).toBeGreaterThanOrEqual(25);
+    expect(new Set(rules.map((r) => r.source)).size).toBeGreaterThanOrEqual(60);
+    const CONTINENT: Readonly<Record<string, string>> = { US: 'North America', CA: 'North America', GB: 'Europe', IE: 'Europe', DE: 'Europe', AT: 'Europe', PL: 'Europe', IT: 'Europe', ES: 'Europe', IN: 'Asia', JP: 'Asia', TW: 'Asia', BD: 'Asia', AU: 'Oceania', NZ: 'Oceania', KE: 'Africa', BR: 'South America', AR: 'South America' };
+    expect(new Set(rules.flatMap((r) => CONTINENT[r.region.slice(0, 2)] ?? [])).size).toBeGreaterThanOrEqual(4);
+    expect(new Set(rules.map((r) => r.region)).size).toBeGreaterThanOrEqual(8);
+  });
+
+  test('no place in a publication is told in a sentence of it: under 25 words', () => {
+    expect(cites.filter((c) => c.at.split(/\s+/).length > 25)).toEqual([]);
   });
 
   test('a unit or method is looked for at the letters it starts with', () => {
