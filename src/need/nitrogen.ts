@@ -6,7 +6,7 @@ import type { Cite, Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
 import { POME, STONE } from '../tables/crops.ts';
 import { LEAF_STEP } from '../tables/leaf.ts';
-import { DOSE_REFUSED, ORGANIC_MATTER, TUB } from '../tables/limits.ts';
+import { DOSE_REFUSED, ORGANIC_MATTER } from '../tables/limits.ts';
 import { SIZE_CAP } from '../tables/nitrogen.ts';
 import type { Rule } from '../tables/rule.ts';
 import { convert } from '../units/units.ts';
@@ -18,6 +18,7 @@ import type { Lead } from './lead.ts';
 import { leadOf, tableAge, wantedFact } from './lead.ts';
 import type { Nitrogen } from './rules.ts';
 import { applyRule, capOf } from './rules.ts';
+import { tubRate } from './tub.ts';
 
 export type NoneId =
   | 'planting-year' | 'before-planting' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none' | 'size-unknown' | 'fact-missing';
@@ -146,6 +147,7 @@ function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit
 
 function tub(f: Facts): NitrogenNeed {
   const litres = told(f.tree.tub!, 'L', 'tub', f.tree.name);
-  const need = figure(f.tree.tub! * TUB.gPerL, 'g', 'N', 'tub', TUB.cite, [litres]);
-  return { need, none: null, ifBelow: null, cap: Infinity, doses: 1, followed: TUB.cite, lead: null, organicHalf: false };
+  const { gPerL, cite } = tubRate(f.crop);
+  const need = figure(f.tree.tub! * gPerL, 'g', 'N', 'tub', cite, [litres]);
+  return { need, none: null, ifBelow: null, cap: Infinity, doses: 1, followed: cite, lead: null, organicHalf: false };
 }

@@ -11,6 +11,7 @@ import { has, isToCome, ratedOf, targetOf } from './facts.ts';
 import { leafVerdict } from './growth.ts';
 import type { ClassRate } from './soil-rate.ts';
 import { classRate, ownRate, soilFigures } from './soil-rate.ts';
+import { tubRate } from './tub.ts';
 
 export type Phosphate = Figure<'g', 'P2O5'>;
 export type Potash = Figure<'g', 'K2O'>;
@@ -125,6 +126,6 @@ function calcareous(f: Facts): boolean {
 
 function tub<S extends 'P2O5' | 'K2O'>(f: Facts, of: S): SoilNeed<Figure<'g', S>> {
   const litres = told(f.tree.tub!, 'L', 'tub', f.tree.name);
-  const need = figure((f.tree.tub! * TUB.gPerL * TUB.ratio[of]) / TUB.ratio.N, 'g', of, 'tub', TUB.cite, [litres]);
+  const need = figure((f.tree.tub! * tubRate(f.crop).gPerL * TUB.ratio[of]) / TUB.ratio.N, 'g', of, 'tub', TUB.cite, [litres]);
   return { need, span: [need, need], ask: null };
 }

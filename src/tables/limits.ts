@@ -23,6 +23,12 @@ export const TUB = {
   cite: { source: 'medlar', at: 'tub', mark: 'memory' } satisfies Cite,
 } as const;
 
+/** Crops that were measured in pots: g of N a pot and season, the least that served, and the size of the pot. */
+export const TUB_MEASURED: readonly { readonly crops: readonly Crop[]; readonly gN: number; readonly pot: number; readonly unit: 'gal' | 'L'; readonly cite: Cite }[] = [
+  { crops: ['blueberry'], gN: 4.4, pot: 5, unit: 'gal', cite: { source: 'potted-blueberry-clark-zheng', at: 'controlled release in a 5-gallon pot, healthy growth from 4.4 to 7.3 g of nitrogen', mark: 'derived' } },
+  { crops: ['olive'], gN: 2.8, pot: 15, unit: 'L', cite: { source: 'olive-pot-arbequina', at: 'young trees in 15 litres, 2.8 g of nitrogen enough', mark: 'derived' } },
+];
+
 /** Ring on the ground, feet: from the trunk by its thickness, to a share of the crown's radius. */
 export const RING = {
   inner: [{ under: 1, ft: 0.5 }, { under: 3.0000001, ft: 1 }, { under: Infinity, ft: 2 }],

@@ -43,4 +43,6 @@ export const SOURCES_TISSUE = {
   'es-olivo-garcia': { title: 'Guía práctica de la fertilización racional de los cultivos en España, chapter 27: Abonado del olivar', publisher: 'Spanish Ministry of Agriculture', year: 2010, note: 'read in a copy' },
   'za-table-grape-uptake': { title: 'Fertilisation Guidelines for the Table Grape Industry', publisher: 'South African Table Grape Industry', url: 'https://user-hpa96tt.cld.bz/FERTILISATION-GUIDELINES-FOR-THE-TABLE-GRAPE-INDUSTRY/38' },
   'persimmon-japan-uptake': { title: 'Amounts of nutrient elements absorbed by Japanese persimmon trees, Journal of the Japanese Society for Horticultural Science 22(1)', publisher: 'Japanese Society for Horticultural Science', url: 'https://www.jstage.jst.go.jp/browse/jjshs/22/1/_contents/-char/en' },
+  'potted-blueberry-clark-zheng': { title: 'Fertilization Methods for Organic and Conventional Potted Blueberry Plants, HortScience 55(3)', publisher: 'American Society for Horticultural Science', year: 2020, url: 'https://doi.org/10.21273/HORTSCI14416-19' },
+  'olive-pot-arbequina': { title: 'Nitrogen Management for Improving Root and Shoot Components of Young Arbequina Olives', publisher: 'HortScience, Texas A&M University', url: 'https://vivo.library.tamu.edu/vivo/display/n397166SE' },
 } as const satisfies Record<string, Source>;
