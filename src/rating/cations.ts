@@ -51,7 +51,7 @@ function acidityOf(sample: Pick<Sample, 'readings'>): Charge | null {
   const read = (item: Item): Reading | undefined => sample.readings.find((r) => r.item === item && r.value !== null);
   const [printed, buffer, ph] = [read('acidity'), read('buffer-ph'), read('ph')?.value ?? null];
   if (printed) return figure(printed.unit === 'mmolc/dm3' || printed.unit === 'mmol/kg' ? printed.value! / 10 : printed.value!, 'meq/100g', 'acidity', 'printed-by-lab', lab(printed));
-  if (ph !== null && ph >= 7) return figure(0, 'meq/100g', 'acidity', 'acidity-none', { source: 'definition', at: 'pH 7', mark: 'derived' });
+  if ((ph ?? 0) >= 7) return figure(0, 'meq/100g', 'acidity', 'acidity-none', { source: 'definition', at: 'pH 7', mark: 'derived' });
   if (!buffer) return null;
   const value = buffer.value! > 14 ? buffer.value! / 10 : buffer.value!;
   const from = [figure(value, 'pH', 'soil', 'printed-by-lab', lab(buffer))];
@@ -59,5 +59,5 @@ function acidityOf(sample: Pick<Sample, 'readings'>): Charge | null {
     return figure(clemsonAcidity(value), 'meq/100g', 'acidity', 'acidity-from-buffer', CLEMSON_ACIDITY.cite, from);
   }
   if (buffer.method !== 'smp') return null;
-  return figure(ph !== null && ph > MIDWEST_ACIDITY.mostPh ? 0 : midwestAcidity(value), 'meq/100g', 'acidity', 'acidity-from-buffer', MIDWEST_ACIDITY.cite, from);
+  return figure((ph ?? 0) > MIDWEST_ACIDITY.mostPh ? 0 : midwestAcidity(value), 'meq/100g', 'acidity', 'acidity-from-buffer', MIDWEST_ACIDITY.cite, from);
 }

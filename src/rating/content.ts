@@ -26,18 +26,18 @@ const units: Cite = { source: 'definition', at: 'units of content', mark: 'deriv
 const KG_PER_HA = { value: convert(LAB_DOUBLING.times, 'lb/acre', 'kg/ha'), cite: { source: 'medlar', at: 'kg-ha-layer', mark: 'judgement' } satisfies Cite } as const;
 
 /** By charge the ion is meant, whatever form its name has. */
-const CHARGES: readonly ReportUnit[] = ['meq/100g', 'cmol/kg', 'mmol/kg', 'cmol/dm3', 'mmolc/dm3'];
+const CHARGES: readonly (ReportUnit | null)[] = ['meq/100g', 'cmol/kg', 'mmol/kg', 'cmol/dm3', 'mmolc/dm3'];
 /** "mmol/kg" of these may count atoms: only where the report says that it counts charge is it one. */
 const TWICE_CHARGED: readonly Element[] = ['Ca', 'Mg', 'Al'];
 const SAYS_CHARGE = /meq|mmol *\(?(?:c|p?\+|ie)/i;
-const byCharge = (unit: ReportUnit | null): boolean => unit !== null && CHARGES.includes(unit);
+const byCharge = (unit: ReportUnit | null): boolean => CHARGES.includes(unit);
 const shareOf = (reading: Reading): number => (reading.form && !byCharge(reading.unit) ? ELEMENT_SHARE[reading.form].share : 1);
 
 /** Far beyond any soil, so that no arithmetic can overflow. The reader's own notices tell of such numbers. */
 const MOST = 1e12;
 export const isPossible = (value: number | null): boolean => value === null || Math.abs(value) <= MOST;
 /** As above for what is divided by; nothing at all, or less, counts as not printed. */
-const canDivide = (value: number | null): boolean => value === null || value <= 0 || (value >= 1 / MOST && value <= MOST);
+const canDivide = (value: number | null): boolean => value === null || value <= 0 || (isPossible(value) && isPossible(1 / value));
 
 /** The density of the prepared soil, g/cm³; null where the report prints none. */
 export const densityOf = (sample: Pick<Sample, 'readings'>): number | null => sample.readings.find((r) => r.item === 'density' && (r.value ?? 0) > 0)?.value ?? null;
@@ -46,24 +46,21 @@ const DEPTH = /(\d+(?:[.,]\d+)?)\s*(?:(?:-|–|to|bis|a)\s*(\d+(?:[.,]\d+)?))?\s
 const PER_CM: Readonly<Record<string, number>> = { mm: 0.1, cm: 1, m: 100, ft: 12 * INCH * 100, in: INCH * 100 };
 /** How thick the sampled layer is in cm: "0-6 in" and "6 in" are both 15.24; null for a depth without its unit. */
 export function depthCmOf(depth: string | undefined): number | null {
-  const m = DEPTH.exec((depth ?? '').replace(/["″]|inch(?:es)?/gi, ' in'));
-  const factor = PER_CM[m?.[3]?.toLowerCase() ?? ''];
-  if (!m || factor === undefined) return null;
+  const m = depth === undefined ? null : DEPTH.exec(depth.replace(/["″]|inch(?:es)?/gi, ' in'));
+  if (!m?.[3]) return null;
   const [first, second] = [m[1]!, m[2]].map((n) => (n === undefined ? null : Number(n.replace(',', '.'))));
   const thick = second == null ? first! : second - first!;
-  return thick > 0 ? thick * factor : null;
+  return thick > 0 ? thick * PER_CM[m[3].toLowerCase()]! : null;
 }
 
 /** The reading in the scale's own unit; null where that would need a fact nobody gave. Scales hold elements. */
 export function inUnit(reading: Reading, scale: Scale, density: number | null = null, ground: Ground = {}): number | null {
   const unit: string = scale.unit;
   if (reading.value === null) return null;
-  if (unit === 'pH' || unit === 'index') return reading.unit === unit ? reading.value : null;
   // The lab's own unit is compared as it stands: no doubling, depth or density can come in between.
   if (reading.unit === unit) return reading.value * shareOf(reading);
   const element = ELEMENT_OF[reading.item];
-  if (!element) return null;
-  const perCmol = MG_PER_CMOL[element];
+  const perCmol = element && MG_PER_CMOL[element];
   const volume = volumeOf(reading, ground)?.value ?? null;
   if (unit === 'mg/L') return volume;
   if (unit === 'mmolc/dm3' || unit === 'cmol/dm3') return volume === null || !perCmol ? null : convert(volume / perCmol, 'cmol/dm3', unit);

@@ -106,8 +106,8 @@ function againstRange(reading: Reading, [low, high]: readonly [number | null, nu
 /** The same range as bands. */
 const rangeBands = ([low, high]: readonly [number | null, number | null]): Band[] => [
   ...(low === null ? [] : [{ upTo: low / 2, rating: 'very-low', target: 'far-below' } as const, { upTo: low, rating: 'low', target: 'below' } as const]),
-  ...(high === null ? [] : [{ upTo: high, rating: 'optimum', target: 'at' } as const]),
-  { upTo: null, rating: high === null ? 'optimum' : 'high', target: high === null ? 'at' : 'above' },
+  { upTo: high, rating: 'optimum', target: 'at' },
+  { upTo: null, rating: 'high', target: 'above' },
 ];
 
 /** An index without its region says nothing; the reader asks. */
@@ -171,11 +171,11 @@ function rankOf(scale: Scale, reading: Reading, region: Region): number[] | null
   const same = [scale.unit === reading.unit && (scale.form ?? null) === reading.form ? 0 : 1];
   const what = crop !== null || serves === 'fruit' ? 0 : serves === 'general' ? 1 : 2;
   const special = crop !== null || scale.within !== undefined ? 0 : 1;
-  if (isHome(scale, region)) return [scale.states && what < 2 ? 0 : scale.states ? 1 : 2, special, what, ...same];
+  if (isHome(scale, region)) return [scale.states ? 0 : 1, special, what, ...same];
   if (what === 2 || crop !== null || scale.within !== undefined || scale.homeOnly) return null;
   if (scale.cite.mark === 'memory') return null;
-  if (what === 0) return [3, special, what, ...same];
-  return region.country === null || (scale.countries ?? []).includes(region.country) ? [4, special, what, ...same] : null;
+  if (what === 0) return [2, special, what, ...same];
+  return region.country === null || (scale.countries ?? []).includes(region.country) ? [3, special, what, ...same] : null;
 }
 
 const compare = (a: readonly number[], b: readonly number[]): number => a.map((x, i) => x - b[i]!).find((d) => d !== 0) ?? 0;
@@ -225,8 +225,8 @@ export function schemeNotes(rated: readonly Rated[]): Notice[] {
 
 /** Where the lab's own word or range and a published scale stand on different sides of the target; another region's table is only a note. The lab's is used all the same. */
 export function ratingNotices(rated: readonly Rated[]): Notice[] {
-  return rated.flatMap(({ reading, rating, target, by, ours }) => {
-    if ((by !== 'word' && by !== 'range') || !ours || !rating || !target || SIDE[target] === SIDE[ours.target]) return [];
+  return rated.flatMap(({ reading, rating, target, ours }) => {
+    if (!ours || !rating || !target || SIDE[target] === SIDE[ours.target]) return [];
     const publisher = sourceOf(ours.cite.source)?.publisher ?? '';
     return [notice('rating-differs', ours.home ? 'warning' : 'note', { item: reading.item, labRating: rating, ourRating: ours.rating, source: publisher, span: spanText(ours.span), field: ours.field ? ' ' : '' }, reading.place)];
   });

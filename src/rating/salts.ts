@@ -10,7 +10,7 @@ import type { Heaviness } from './texture.ts';
 
 /** dS/m; null for words alone, for no unit, for a number beyond any soil's, and for salts by weight, which depend on the lab's own factor. */
 export function dsPerM({ value, unit }: Reading): number | null {
-  return value === null || !isPossible(value) || unit === null || unit === 'g/cm3' || !Object.hasOwn(UNITS, unit) || UNITS[unit as keyof typeof UNITS].kind !== 'conductivity' ? null : convert(value, unit as keyof typeof UNITS, 'dS/m');
+  return value === null || !isPossible(value) || unit === null || !Object.hasOwn(UNITS, unit) || UNITS[unit as keyof typeof UNITS].kind !== 'conductivity' ? null : convert(value, unit as keyof typeof UNITS, 'dS/m');
 }
 
 /** How much water the lab added; null where the report does not say. */

@@ -33,11 +33,13 @@ function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boo
   return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && (b.item === 'carbonate' || b.item === 'ph')));
 }
 
-/** "44.3 ppm NO3": the form in which the value before it is told. */
+/** "44.3 ppm NO3", "42 | ppm P2O5", "42 ppm (P2O5)", or ", P2O5" at the end: the form in which the value before it is told. */
 function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): boolean {
   const own = after.find((t) => t.kind === 'name' || isNumber(t));
   if (own && isNumber(own)) return false;
-  const solid = draft.gap.filter((t) => t.kind !== 'filler');
+  const gap = draft.gap.filter((t) => t.kind !== 'filler');
+  const ends = after.every((t) => t.kind === 'filler' || t.kind === 'separator');
+  const solid = gap.filter((t, i) => t.kind !== 'separator' || (i === gap.length - 1 && !ends));
   return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && (solid.at(-1)?.kind === 'unit' ? isNumber(solid.at(-2) ?? solid.at(-1)!) : name.method !== undefined && solid.length > 0 && isNumber(solid.at(-1)!));
 }
 
@@ -76,6 +78,8 @@ export function cut(line: readonly Token[], length: number): Piece[] {
     } else if (last && token.kind === 'group' && isAliasGroup(last, token)) {
       for (const inner of token.tokens) if (inner.kind === 'name') last.names.push(inner.is); else last.inside.push(inner);
       last.end = token.end;
+    } else if (last && token.kind === 'group' && token.tokens.every((t) => t.kind === 'name' && t.is.form !== undefined && isTrailingForm(last, t.is, tokens.slice(i + 1, i + 8)))) {
+      for (const inner of token.tokens) if (inner.kind === 'name') last.names.push(inner.is);
     } else if (token.kind === 'group' && isNamedByGroup((last?.gap ?? before).at(-1), token)) {
       drafts.push({ names: token.tokens.flatMap((t) => (t.kind === 'name' ? [t.is] : [])), start: token.start, end: token.end, inside: token.tokens.filter((t) => t.kind !== 'name'), gap: [] });
     } else (last?.gap ?? before).push(token);

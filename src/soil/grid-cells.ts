@@ -2,7 +2,7 @@
 
 /** `sample`: whose column it heads, where several samples have columns of their own. */
 export type Cell = { readonly text: string; readonly start: number; readonly end: number; readonly sample?: string };
-/** Tabs are bars in a prepared line; a tab at the edge is an empty cell, a bar there is decoration. */
+/** Tabs are bars in a prepared line; a tab at the edge is an empty cell, a bar there is decoration where the header has one. */
 export type Parting = ',' | ';' | '|' | '\t' | ' ';
 
 export const isRule = (text: string): boolean => /^[\s|:+=-]+$/.test(text) && /[-=]/.test(text);

@@ -32,8 +32,9 @@ const isValues = (text: string): boolean => (text.match(FREE)?.length ?? 0) > 1;
 export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | null {
   const header = lines[at]!.text;
   const values = isValues(header) && !NUMBERED.test(header);
-  const tabbed = lines[at]!.raw.includes('\t');
-  for (const by of [tabbed ? '\t' : '|', ',', ';', ' '] as const) {
+  // Where no bar stands before the heads, one before a row is an empty cell, as a tab is.
+  const open = lines[at]!.raw.includes('\t') || !/^\s*\|/.test(header);
+  for (const by of [open ? '\t' : '|', ',', ';', ' '] as const) {
     if (by !== ' ' && !header.includes(by === '\t' ? '|' : by)) continue;
     const heads = cellsOf(header, by);
     if (heads.filter((c) => c.text).length < 2) continue;

@@ -58,7 +58,7 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
       if (state.value === null || !state.word) state.unit ??= t;
     } else if (t.kind === 'rating') {
       const after = next(i);
-      const labels = t.is === 'optimum' && (after?.kind === 'between' || (after?.kind === 'number' && after.sign !== null) || (after?.kind === 'label' && after.is === 'range'));
+      const labels = t.is === 'optimum' && (after?.kind === 'between' || (after?.kind === 'number' && after.sign !== null) || (after?.kind === 'label' && (after.is === 'range' || after.is === 'index')));
       if (t.is === 'optimum' && state.spare && state.value === null && after?.kind === 'number') label = null;
       else if (labels) label = 'range';
       else state.rating ??= t.is;
@@ -161,8 +161,10 @@ function inBrackets(group: Group, state: State, indexBeside: boolean): void {
     return;
   }
   const first = numbers[0]!;
-  if (labelled?.kind === 'label' && labelled.is === 'index') state.index ??= first;
-  else if (first.sign !== null && (state.value !== null || labelled || tokens.some((t) => t.kind === 'rating' && t.is === 'optimum'))) state.range ??= first;
+  const goal = tokens.some((t) => t.kind === 'rating' && t.is === 'optimum');
+  // "(target index 2)" is the index to come to.
+  if (labelled?.kind === 'label' && labelled.is === 'index') state.index ??= goal ? null : first;
+  else if (first.sign !== null && (state.value !== null || labelled || goal)) state.range ??= first;
   else if (!worded && state.value === null && (unit !== null || tokens.every((t) => t === first || t.kind === 'filler' || t.kind === 'rating'))) {
     state.carrier ??= { value: first, unit };
     state.rating ??= tokens.find((t) => t.kind === 'rating')?.is ?? null;

@@ -47,8 +47,11 @@ export function keysOf(lines: readonly Line[], w: Words): Keys {
 
 function classesOf(text: string, w: Words): [number, Rating][] {
   const found = [...text.matchAll(CLASS)];
+  // "low 0-25, medium 26-50": each word before its class; "0-25 low, 26-50 medium": behind it.
+  const leads = w.ratings(text.slice(0, found[0]?.index)).length > 0;
   return found.flatMap((m, i): [number, Rating][] => {
-    const rating = w.ratings(text.slice(m.index + m[0].length, found[i + 1]?.index ?? text.length))[0]?.is;
+    const [before, behind] = [found[i - 1], found[i + 1]];
+    const rating = w.ratings(leads ? text.slice(before ? before.index + before[0].length : 0, m.index) : text.slice(m.index + m[0].length, behind?.index))[0]?.is;
     const upTo = m[2] ?? m[4];
     return rating ? [[upTo === undefined ? Infinity : Number(upTo), rating]] : [];
   }).sort((a, b) => a[0] - b[0]);

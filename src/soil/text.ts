@@ -35,7 +35,7 @@ function prepare(raw: string): string {
     .replace(/(\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d))/g, "$1'")
     .replace(/\u001b(?:\[[0-9;?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)?)/g, (code) => ' '.repeat(code.length))
     // Marks that nobody sees within a word go behind it, so that what follows stays where it is.
-    .replace(/[\p{L}\p{N}]+(?:[\p{M}\p{Cf}]+[\p{L}\p{N}]*)+/gu, (word) => word.replace(/[\p{M}\p{Cf}]/gu, '').padEnd(word.length))
+    .replace(/(?<![\p{L}\p{N}])[\p{L}\p{N}]+(?:[\p{M}\p{Cf}]+[\p{L}\p{N}]*)+/gu, (word) => word.replace(/[\p{M}\p{Cf}]/gu, '').padEnd(word.length))
     .replace(/\p{Cf}/gu, (c) => ' '.repeat(c.length))
     // A bar of strokes draws how much there is; cells have no three edges in a row with blanks about them.
     .replace(/(?<!\S)\|{3,}(?!\S)/g, (bar) => ' '.repeat(bar.length))

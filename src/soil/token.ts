@@ -84,8 +84,8 @@ function tokensOf(text: string, words: Words, style: Style, german: boolean): To
   };
   take('absent', ABSENT);
   take('trace', TRACE);
-  // "not deficient", "neither low nor high" say nothing of a class.
-  const ratings = words.ratings(rest).filter((r) => !NEGATED.test(rest.slice(Math.max(0, r.start - 16), r.start))).sort((a, b) => a.start - b.start);
+  // "not deficient", "neither low nor high" say nothing of a class; "below 5 ppm" is a limit.
+  const ratings = words.ratings(rest).filter((r) => !NEGATED.test(rest.slice(Math.max(0, r.start - 16), r.start)) && !/^(?:below|above) \d/.test(rest.slice(r.start))).sort((a, b) => a.start - b.start);
   tokens.push(...ratings.filter((r, i) => i === 0 || ratings[i - 1]!.end <= r.start).map((r) => ({ ...r, kind: 'rating' as const })));
   rest = blank(rest, ratings);
   const taken = covered(text.length, tokens);

@@ -164,6 +164,8 @@ function isSymbol(text: string, start: number, end: number): boolean {
   if (/^\.[A-Za-z]/.test(after)) return false;
   // "P/Al ratio" names a ratio.
   if (text[start - 1] === '/' || (text[end] === '/' && /[A-Za-z]/.test(text[end + 1] ?? ''))) return false;
+  // "44.3 ppm NO3": an ion behind a unit is the form of what stands before it.
+  if (/^[NPS]O[34]/.test(text.slice(start, end)) && /(?:ppm|mg ?\/ ?(?:kg|l))(?: as)?[ (]{1,2}$/i.test(text.slice(Math.max(0, start - 12), start))) return true;
   // H alone is mostly the letter of "high".
   if (BEFORE_NUMBER.test(after) || (end - start === 1 && text[start] === 'H')) return BEFORE_NUMBER.test(after);
   return PIECE_START.test(text.slice(Math.max(0, start - 40), start)) && (AFTER_SYMBOL.test(after) || startsWithMethod(after) || startsWithUnit(after) || WORD_BEHIND.test(after));

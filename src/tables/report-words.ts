@@ -21,7 +21,7 @@ export const LABELS: readonly (readonly [Label, RegExp])[] = [
   ['other', /\b(?:previous(?:ly)?|last (?:year|test|time)|before|old|in (?=\d{4}\b)|years? ago|vorjahr|anterior|antes|precedent|prima)\b|\+\/-|±/g],
 ];
 /** Signs and words of a limit, right before their number. */
-export const SIGNS: readonly (readonly ['<' | '>', RegExp])[] = [['<', /(?:<=?|≤|\bless than|\bunder|\bbelow|\bmenos de|\bweniger als|\bunter|\bmoins de|\bmeno di|\binferior a) ?$/], ['>', /(?:>=?|≥|\bmore than|\bover|\bgreater than|\bmas de|\bmehr als|\buber) ?$/]];
+export const SIGNS: readonly (readonly ['<' | '>', RegExp])[] = [['<', /(?:<=?|≤|\bless than|\bunder|\bbelow|\bmenos de|\bweniger als|\bunter|\bmoins de|\bmeno di|\binferior a) ?$/], ['>', /(?:>=?|≥|\bmore than|\bover|\babove|\bgreater than|\bmas de|\bmehr als|\buber) ?$/]];
 /** Words that turn a rating round: "not deficient". */
 export const NEGATED = /\b(?:not|neither|nor|never|nicht|kein\w{0,2}|weder|noch|sin|sem|nem|ne|pas|non|ni)\b[ a-z]{0,8}$/;
 

@@ -4,9 +4,10 @@ const MONTHS = ['january', 'february', 'march', 'april', 'may', 'june', 'july', 
 export type Day = string;
 
 const pad = (n: number): string => String(n).padStart(2, '0');
+/** A day that its month lacks falls into another month, a month that there is not into another year; years under 100 are none. */
 const isReal = (y: number, m: number, d: number): boolean => {
   const date = new Date(Date.UTC(y, m - 1, d));
-  return date.getUTCFullYear() === y && date.getUTCMonth() === m - 1 && date.getUTCDate() === d;
+  return date.getUTCFullYear() === y && date.getUTCMonth() === m - 1;
 };
 
 export const day = (year: number, month: number, date: number): Day => `${year}-${pad(month)}-${pad(date)}`;
@@ -32,18 +33,17 @@ export function isoDate(text: string): Day | null {
       : american ? [american[3], monthOf(american[1]!), american[2]]
         : dotted ? [dotted[3], dotted[2], dotted[1]]
           : month ? [month[2], monthOf(month[1]!), 1] : null;
-  if (!parts || parts[1] === null) return null;
+  if (!parts) return null;
   const [y, m, d] = parts.map(Number) as [number, number, number];
   return isReal(y, m, d) ? day(y, m, d) : null;
 }
 
 /** "12 April" → month and day; null where it is no date of any year. */
 export function monthDay(text: string): { month: number; date: number } | null {
-  const m = /^(\d{1,2})\.? +(\p{L}{3,})\.?$/u.exec(text) ?? null;
-  const n = /^(\p{L}{3,})\.? +(\d{1,2})$/u.exec(text) ?? null;
-  const [word, number] = m ? [m[2]!, Number(m[1])] : n ? [n[1]!, Number(n[2])] : ['', 0];
-  const month = monthOf(word);
-  return month && isReal(2025, month, number) ? { month, date: number } : null;
+  const found = (/^(?<date>\d{1,2})\.? +(?<word>\p{L}{3,})\.?$/u.exec(text) ?? /^(?<word>\p{L}{3,})\.? +(?<date>\d{1,2})$/u.exec(text))?.groups;
+  if (!found) return null;
+  const [month, date] = [monthOf(found.word!), Number(found.date)];
+  return month && isReal(2025, month, date) ? { month, date } : null;
 }
 
 export function addDays(d: Day, days: number): Day {

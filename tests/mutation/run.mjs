@@ -1,40 +1,51 @@
 /**
  * How many faults planted in the code the tests find: one line a room, exit 1 where a room is under 85 %.
  * All three rooms take hours. A part: npm run mutate -- src/units src/soil/line.ts:10-60, which also lists what survived.
+ * A sample: npm run mutate -- 1/20 src/soil tries each twentieth mutant of the room and prints how far the score may be off
+ * (two standard errors of a share, drawn without putting back); sampled.mjs says how it is drawn.
  * MEDLAR_WORKERS=4 uses four processors.
  */
 import { existsSync, statSync } from 'node:fs';
 import { relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { Stryker } from '@stryker-mutator/core';
+import { isSampled } from './sampled.mjs';
 
 const ROOMS = ['units', 'rating', 'soil'];
 const LEAST = 85;
-const asked = process.argv.slice(2);
+const SAMPLE = /^1\/([1-9]\d*)$/;
+const every = Number(process.argv.slice(2).map((a) => SAMPLE.exec(a)?.[1]).find(Boolean) ?? 1);
+const asked = process.argv.slice(2).filter((a) => !SAMPLE.test(a));
 
 for (const part of asked) {
   if (!existsSync(part.replace(/:[\d:-]+$/, '')) || !ROOMS.some((room) => part.startsWith(`src/${room}`))) throw new Error(`${part}: a folder or file of ${ROOMS.map((room) => `src/${room}`).join(', ')} is expected.`);
 }
 
-const where = (m) => `${relative('', m.fileName)}:${m.location.start.line}:${m.location.start.column}`;
-const lived = (m) => m.status === 'Survived' || m.status === 'NoCoverage';
-
 /** A mutant that never ends counts as killed; one that was told to be left alone counts as none. */
 function line(name, mutants) {
   const of = (...statuses) => mutants.filter((m) => statuses.includes(m.status)).length;
   const [killed, survived, noCoverage] = [of('Killed', 'Timeout'), of('Survived'), of('NoCoverage')];
-  const score = (100 * killed) / (killed + survived + noCoverage);
-  console.log(`${name.padEnd(24)} killed ${String(killed).padStart(5)}  survived ${String(survived).padStart(5)}  no coverage ${String(noCoverage).padStart(5)}  score ${score.toFixed(1).padStart(5)} %`);
-  if (score < LEAST) process.exitCode = 1;
+  const tried = killed + survived + noCoverage;
+  if (tried === 0) return;
+  const share = killed / tried;
+  const error = every === 1 ? '' : ` ± ${(200 * Math.sqrt((share * (1 - share) * (1 - 1 / every)) / tried)).toFixed(1)}`;
+  console.log(`${name.padEnd(24)} killed ${String(killed).padStart(5)}  survived ${String(survived).padStart(5)}  no coverage ${String(noCoverage).padStart(5)}  score ${(100 * share).toFixed(1).padStart(5)}${error} %`);
+  if (100 * share < LEAST) process.exitCode = 1;
 }
 
+process.env.MEDLAR_EVERY = String(every);
 for (const room of ROOMS) {
   const parts = asked.length > 0 ? asked.filter((part) => part.startsWith(`src/${room}`)) : [`src/${room}`];
   if (parts.length === 0) continue;
   process.env.MEDLAR_ROOM = room;
-  const mutants = await new Stryker({ configFile: 'tests/mutation/stryker.config.mjs', mutate: parts.map((part) => (existsSync(part) && statSync(part).isDirectory() ? `${part}/**/*.ts` : part)) }).runMutationTest();
-  if (asked.length > 0) {
-    for (const m of mutants.filter(lived)) console.log(`${where(m)} ${m.status === 'NoCoverage' ? 'never run, ' : ''}${m.mutatorName}: ${m.replacement.replace(/\s+/g, ' ').slice(0, 160)}`);
-    for (const file of new Set(mutants.map((m) => relative('', m.fileName)))) line(file, mutants.filter((m) => relative('', m.fileName) === file));
-  }
+  const all = await new Stryker({
+    configFile: 'tests/mutation/stryker.config.mjs',
+    plugins: ['@stryker-mutator/vitest-runner', fileURLToPath(new URL('sampled.mjs', import.meta.url))],
+    testRunner: 'sampled',
+    reporters: asked.length > 0 || every > 1 ? ['survivors'] : [],
+    mutate: parts.map((part) => (existsSync(part) && statSync(part).isDirectory() ? `${part}/**/*.ts` : part)),
+  }).runMutationTest();
+  const mutants = all.filter((m) => isSampled(m.id));
+  if (asked.length > 0 && every === 1) for (const file of new Set(mutants.map((m) => relative('', m.fileName)))) line(file, mutants.filter((m) => relative('', m.fileName) === file));
   line(room, mutants);
 }

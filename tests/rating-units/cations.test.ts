@@ -1,7 +1,7 @@
 // Summed cations: Clemson's own example (its page read), and a lab's handout (inputs read, scribd 255165692).
 import { describe, expect, test } from 'vitest';
 import { cationSum, clemsonAcidity, midwestAcidity } from '../../src/rating/cations.ts';
-import { made } from './made.ts';
+import { expectSourced, made } from './made.ts';
 
 const clemson = [made('ph', 5.1, 'pH'), made('buffer-ph', 7.7, 'pH'), made('potassium', 221, 'lb/acre'), made('magnesium', 28, 'lb/acre'), made('calcium', 400, 'lb/acre'), made('sodium', 12, 'lb/acre')];
 
@@ -45,9 +45,32 @@ describe('what is not known is not summed', () => {
   });
   test('a lime index is ten times its buffer pH', () => { expect(cationSum({ readings: [made('ph', 5.5, 'pH'), made('buffer-ph', 66, 'index', { method: 'smp' }), ...bases] })?.acidity?.value).toBeCloseTo(4.8, 9); });
   test('Moore-Sikora starts at 8.00 as well', () => { expect(cationSum({ readings: [made('ph', 5.5, 'pH'), made('buffer-ph', 7.4, 'pH', { method: 'moore-sikora' }), ...bases] })?.acidity?.value).toBeCloseTo(4.8, 9); });
+  // SMP begins at pH 7.5 (its method's own definition), so what a nameless buffer reads up to there may be either kind.
+  test('a nameless buffer over 7.5 is one that starts at 8.00', () => {
+    const sum = (buffer: number, more: Partial<Parameters<typeof made>[3]> = {}) => cationSum({ readings: [made('ph', 5.5, 'pH'), made('buffer-ph', buffer, 'pH', more), ...bases] })?.sum;
+    expect([sum(7.6), sum(7.5), sum(7.5, { method: 'adams-evans' }), sum(7.6, { method: 'mehlich-buffer' })]).toEqual([expect.closeTo(6 + 3.2, 9), null, expect.closeTo(10, 9), null]);
+  });
+  test('at 6.4 itself the Midwestern lab still counts acidity; at 7 no soil has any, buffer or none', () => {
+    expect(cationSum({ readings: [made('ph', 6.4, 'pH'), made('buffer-ph', 6.9, 'pH', { method: 'smp' }), ...bases] })?.acidity?.value).toBeCloseTo(1.2, 9);
+    expect(cationSum({ readings: [made('buffer-ph', 6.9, 'pH', { method: 'smp' }), ...bases] })?.acidity?.value).toBeCloseTo(1.2, 9);
+    expect(cationSum({ readings: [made('ph', 7, 'pH'), made('buffer-ph', 6.9, 'pH', { method: 'smp' }), ...bases] })?.acidity?.value).toBe(0);
+  });
+  // Definition: ten millimoles of charge are a centimole.
+  test.each([['mmolc/dm3', 34, 3.4], ['mmol/kg', 34, 3.4], ['cmol/dm3', 3.4, 3.4], ['meq/100g', 3.4, 3.4]] as const)('acidity printed in %s', (unit, value, meq) => {
+    expect(cationSum({ readings: [made('acidity', value, unit), ...bases] })?.acidity?.value).toBeCloseTo(meq, 9);
+  });
+  test('less than the lab can measure adds nothing, and is no ion of the sum', () => {
+    expect(Object.keys(cationSum({ readings: [...bases, made('sodium', 5, 'ppm', { below: true })] })!.ions)).toEqual(['Ca', 'Mg']);
+  });
+  test('each acidity says whose it is', () => {
+    const of = (...readings: Parameters<typeof cationSum>[0]['readings']) => cationSum({ readings: [...readings, ...bases] })!.acidity!;
+    const each = [of(made('acidity', 3, 'meq/100g')), of(made('ph', 7.2, 'pH')), of(made('buffer-ph', 7.8, 'pH')), of(made('buffer-ph', 6.6, 'pH', { method: 'smp' })), of(made('ph', 6.6, 'pH'), made('buffer-ph', 6.6, 'pH', { method: 'smp' }))];
+    each.forEach(expectSourced);
+    expect(each.map((f) => [f.unit, f.of, f.from.map((x) => [x.value, x.of])])).toEqual([[], [], [[7.8, 'soil']], [[6.6, 'soil']], [[6.6, 'soil']]].map((from) => ['meq/100g', 'acidity', from]));
+  });
   test('printed acidity leads', () => { expect(cationSum({ readings: [made('ph', 5.5, 'pH'), made('acidity', 3, 'meq/100g'), made('buffer-ph', 6.6, 'pH', { method: 'smp' }), ...bases] })?.sum).toBeCloseTo(9, 9); });
   test('calcium alone, or weights beside volumes', () => {
-    expect(cationSum({ readings: [bases[0]!] })).toBeNull();
+    expect([cationSum({ readings: [bases[0]!] }), cationSum({ readings: [bases[1]!] }), cationSum({ readings: [made('potassium', 1, 'meq/100g'), bases[1]!] })]).toEqual([null, null, null]);
     expect(cationSum({ readings: [bases[0]!, made('magnesium', 120, 'mg/L')] })).toBeNull();
   });
   test('by volume all through, as in Brazil', () => {

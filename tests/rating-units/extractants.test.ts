@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { convertContent, convertExtract, densityNotes, manganeseIndex, northCarolinaRate } from '../../src/rating/convert.ts';
 import { CONVERSIONS } from '../../src/tables/extractants.ts';
 import { SCALES } from '../../src/tables/ratings.ts';
+import { sourceOf } from '../../src/tables/sources.ts';
 import { made } from './made.ts';
 
 const by = (source: string, item: string) => CONVERSIONS.find((c) => c.cite.source === source && c.item === item)!;
@@ -63,6 +64,25 @@ describe('a value refused', () => {
     expect(convertExtract(made('phosphorus', 100, 'mg/L', { method: 'colwell' }), 'bray-1')).toMatchObject({ refused: 'no-content' });
     expect(convertExtract(made('phosphorus', 100, 'ppm', { method: 'bray-2' }), 'bray-1')).toMatchObject({ refused: 'no-line' });
   });
+});
+
+// A line leads between its own two extractants and of its own nutrient, either way, and nowhere else.
+test('no line is taken for another pair or another nutrient', () => {
+  for (const { item, from, to, states } of CONVERSIONS) {
+    const state = states[0] ?? null;
+    for (const other of ['dl', 'egner-riehm', 'water'] as const) expect([convertContent(100, item, from, other, state), convertContent(100, item, other, to, state), convertContent(100, item, other, from, state)]).toMatchObject(Array(3).fill({ refused: 'no-line' }));
+    expect(convertContent(100, 'lead', from, to, state)).toMatchObject({ refused: 'no-line' });
+  }
+  // Zinc has no scale by Olsen, though phosphorus has.
+  expect(SCALES.some((s) => s.item === 'zinc' && s.method === 'olsen')).toBe(false);
+  expect(convertExtract(made('zinc', 2, 'ppm', { method: 'olsen' }), 'mehlich-3')).toMatchObject({ refused: 'no-line' });
+});
+test('what is refused for sources that part names them', () => {
+  for (const [mg, from, to] of [[80, 'mehlich-3', 'morgan'], [20, 'mehlich-3', 'bray-1']] as const) {
+    const found = convertContent(mg, 'phosphorus', from, to, 'ohio');
+    expect(found.cites.length).toBeGreaterThan(0);
+    for (const cite of found.cites) expect(sourceOf(cite.source)).toBeDefined();
+  }
 });
 
 test('values by volume that nothing rates are told once a sample', () => {

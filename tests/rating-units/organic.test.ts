@@ -5,7 +5,7 @@ import { organicMatterOf } from '../../src/rating/organic.ts';
 import { isWeak } from '../../src/reason/figure.ts';
 import { CARBON } from '../../src/tables/carbon.ts';
 import { onePlant, only } from '../published/helpers.ts';
-import { made } from './made.ts';
+import { expectSourced, made } from './made.ts';
 
 test('1.5 % of carbon: 2.59 of matter, 3.00 by theory', () => {
   const f = organicMatterOf({ readings: [made('organic-carbon', 1.5, '%')] })!;
@@ -37,6 +37,24 @@ test('by volume: the density where it is printed, else one, as a step of our own
   expect(organicMatterOf({ readings: [made('organic-matter', 25, 'g/dm3'), made('density', 1.25, 'g/cm3')] })?.value).toBeCloseTo(2, 9);
   const taken = organicMatterOf({ readings: [made('organic-matter', 25, 'g/dm3')] })!;
   expect([taken.value, isWeak(taken)]).toEqual([2.5, true]);
+});
+
+test('each step says whose it is, and holds what was printed', () => {
+  const of = (...readings: Parameters<typeof organicMatterOf>[0]['readings']) => organicMatterOf({ readings })!;
+  const density = made('density', 1.25, 'g/cm3');
+  const volume = made('organic-matter', 25, 'g/dm3');
+  for (const f of [of(made('organic-matter', 3, '%')), of(made('organic-matter', 31, 'g/kg')), of(volume), of(volume, density), of(made('organic-carbon', 1.5, '%')), of(made('organic-carbon', 2, '%', { method: 'walkley-black' })), of(made('organic-carbon', 20, 'g/dm3'), density)]) {
+    expectSourced(f);
+    expect([f.unit, f.of]).toEqual(['%', 'organic matter']);
+  }
+  for (const f of [of(volume), of(volume, density)]) expect(f.from).toMatchObject([{ value: 25, unit: 'g/dm3', of: 'organic matter', step: 'printed-by-lab' }]);
+  // 20 g in a litre of 1.25 kg are 1.6 %, times 1.724.
+  expect(of(made('organic-carbon', 20, 'g/dm3'), density).value).toBeCloseTo(1.6 * 1.724, 9);
+});
+test('a unit of another kind, or a number no soil has, is no matter; the next line of it counts', () => {
+  const of = (...readings: Parameters<typeof organicMatterOf>[0]['readings']) => organicMatterOf({ readings })?.value ?? null;
+  expect([of(made('organic-matter', 3, 'ppm')), of(made('organic-matter', 3, null)), of(made('organic-matter', 1e13, '%')), of(made('organic-matter', null, '%')), of(made('organic-matter', 25, 'g/dm3'), made('density', 1e-13, 'g/cm3'))]).toEqual([null, null, null, null, null]);
+  expect(of(made('organic-matter', null, '%'), made('organic-matter', 4, '%'))).toBe(4);
 });
 
 // Above 5 % of organic matter half the nitrogen is given: 3 % of carbon is 5.17 %, 2.8 % is 4.83 %.

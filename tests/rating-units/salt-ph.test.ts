@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import { reasonOf } from '../../src/json/reason.ts';
 import { waterPhOf } from '../../src/rating/salt-ph.ts';
-import { made } from './made.ts';
+import { expectSourced, made } from './made.ts';
 
 const water = (value: number, method: 'cacl2' | 'kcl' | null) => waterPhOf(made('ph-salt', value, 'pH', { method }))!;
 
@@ -29,6 +29,18 @@ test('potassium chloride 5.0: 6.14 in water, not 5.6', () => {
 test('a salt nobody names counts as calcium chloride; no value, no pH', () => {
   expect(water(5, null).value).toBe(5.6);
   expect(waterPhOf(made('ph-salt', null, 'pH'))).toBeNull();
+});
+
+test('nothing, or less, or a number no soil has, is no pH', () => { for (const v of [0, -1, 1e13]) expect(waterPhOf(made('ph-salt', v, 'pH'))).toBeNull(); });
+test('each step says whose it is: the printed value, its low and its high end', () => {
+  for (const [f, sources] of [[water(5, 'cacl2'), 4], [water(5, 'kcl'), 3]] as const) {
+    expectSourced(f);
+    expect([f.unit, f.of, f.from.length]).toEqual(['pH', 'soil', sources]);
+    expect(f.from[0]).toMatchObject({ value: 5, step: 'printed-by-lab', of: 'soil', cite: { source: 'lab' } });
+    for (const end of f.from.slice(1)) expect(end).toMatchObject({ of: 'soil', unit: 'pH', from: [f.from[0]] });
+    expect((f.from[1]!.value + f.from[2]!.value) / 2).toBeCloseTo(f.value, 9);
+    expect(f.from[1]!.value).toBeLessThan(f.value);
+  }
 });
 
 // Florida's soils lab and a study of 2,500 European soils: water reads highest, then CaCl2, then KCl.

@@ -4,7 +4,7 @@ import { reasonOf } from '../../src/json/reason.ts';
 import { dilutionOf, dsPerM, pasteOf, saltYield } from '../../src/rating/salts.ts';
 import type { Reading } from '../../src/soil/reading.ts';
 import { onePlant, only } from '../published/helpers.ts';
-import { made } from './made.ts';
+import { expectSourced, made } from './made.ts';
 
 const ec = (value: number, method: Reading['method'], unit: Reading['unit'] = 'dS/m'): Reading => made('salts', value, unit, { method });
 
@@ -27,6 +27,18 @@ describe('to the saturated paste', () => {
 
   test('1:2 on a soil nobody named takes the line that gives most', () => {
     expect(pasteOf(ec(1, '1:2'), null)?.value).toBeCloseTo(Math.max(2.79 + 0.71, 2.35 - 0.36, 2.16 + 0.03), 9);
+  });
+
+  test('each step says whose it is, and holds what was printed', () => {
+    for (const method of ['1:1', '1:2', '1:5', 'paste'] as const) {
+      const f = pasteOf(ec(1500, method, 'uS/cm'), 'medium')!;
+      expectSourced(f);
+      const printed = method === 'paste' ? f : f.from[0]!;
+      expect([f.unit, f.of, printed]).toEqual(['dS/m', 'salts', expect.objectContaining({ value: 1.5, unit: 'dS/m', of: 'salts', step: 'printed-by-lab' })]);
+    }
+  });
+  test('salts by weight, words alone, and numbers no soil has are no conductivity', () => {
+    expect([dsPerM(ec(1, '1:1', 'ppm')), dsPerM(ec(1, '1:1', 'g/cm3')), dsPerM(ec(1e13, '1:1')), dsPerM(made('salts', null, 'dS/m')), dsPerM(ec(1, '1:1', null))]).toEqual([null, null, null, null, null]);
   });
 
   test('an unknown dilution, or no unit, leads nowhere', () => {

@@ -144,6 +144,17 @@ describe('guessed from exchange capacity', () => {
     expect(heavinessGuessed(sample(reading('cec', 15, null), reading('ph', 6, 'pH')))).toBeNull();
     expect(heavinessGuessed(sample(reading('cec', 150, 'mmolc/dm3'), reading('ph', 6, 'pH')))).toMatchObject({ cec: 15 });
   });
+  // What is only known as a limit or a span is no value to guess from; by charge ten mmolc are one meq; a paste is salty over 4 dS/m, the other extracts over 1 (Washington EM119E).
+  test('limits and spans are no values; each unit of charge', () => {
+    const cec = (more: Partial<Reading>): Reading => ({ ...reading('cec', 15, 'meq/100g'), ...more });
+    const guess = (c: Reading, ...more: Reading[]) => heavinessGuessed(sample(c, reading('ph', 6, 'pH'), ...more))?.cec ?? null;
+    expect([guess(cec({ below: true })), guess(cec({ above: true })), guess(cec({ to: 20 })), guess(cec({ value: 0 })), guess(cec({ unit: 'ppm' }))]).toEqual([null, null, null, null, null]);
+    expect([guess(cec({})), guess(cec({ unit: 'cmol/kg' })), guess(cec({ unit: 'cmol/dm3' })), guess(cec({ unit: 'mmolc/dm3', value: 150 }))]).toEqual([15, 15, 15, 15]);
+    const ec = (value: number, method: Reading['method'], unit: ReportUnit | null = 'dS/m'): Reading => ({ ...reading('salts', value, unit), method });
+    expect([guess(cec({}), ec(4, 'paste')), guess(cec({}), ec(4.1, 'paste')), guess(cec({}), ec(1, '1:1')), guess(cec({}), ec(1.1, '1:1')), guess(cec({}), ec(1100, '1:1', 'uS/cm')), guess(cec({}), ec(900, '1:1', 'uS/cm'))]).toEqual([15, null, 15, null, null, 15]);
+    // Salts without a unit may be many.
+    expect([guess(cec({}), ec(0.1, '1:1', null)), guess(cec({}), ec(0.1, '1:1', 'ppm'))]).toEqual([null, null]);
+  });
   test('what is told wins', () => { expect(heavinessOf(of(40, 6, texture('sand')))).toBe('light'); });
 });
 

@@ -67,6 +67,9 @@ describe('one or two digits, wide gaps, full stops and commas are the same date'
   test('a full stop stands only behind', () => { expect(monthOf('m.ar')).toBeNull(); });
 });
 
+// The calendar's years of one to three digits are another age; a report of it is a slip.
+test('a year of four digits', () => { expect([isoDate('0050-03-04'), isoDate('4.3.0050'), isoDate('1950-03-04')]).toEqual([null, null, '1950-03-04']); });
+
 // A number of more digits, or a sentence, is another thing that holds a date.
 test.each([
   '12025-11-03', '2025-11-031', '13 Nov 20251', '113 Nov 2025', 'xNov 3 2025', '1 Nov 3, 2025', 'Nov 3, 20251', '113.11.2025', '13.11.20251', '13x11x2025', '1Nov 2025', 'Nov 20251', '3 No 2025', 'No 3, 2025',

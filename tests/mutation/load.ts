@@ -1,0 +1,8 @@
+/**
+ * Loads the room before any test. A command loads its files when it is asked for, and what a file does as it loads
+ * (its lists, its patterns) would else count as reached by that one test alone, and seem to outlive every other.
+ */
+import { readdirSync } from 'node:fs';
+
+const room = process.env.MEDLAR_ROOM ?? 'soil';
+for (const file of readdirSync(`src/${room}`)) await import(/* @vite-ignore */ `../../src/${room}/${file}`);

@@ -1,0 +1,159 @@
+// One line of a report and all that a reader of it would say (practice): what is the value, what its unit, method, form, class and range; what is only chatter.
+import { describe, expect, test } from 'vitest';
+import { readReport } from '../../src/soil/read.ts';
+import type { Reading } from '../../src/soil/reading.ts';
+
+const read = (text: string): { readings: readonly Reading[]; codes: string[] } => {
+  const report = readReport(text, 'r.txt');
+  return { readings: report.samples.flatMap((s) => s.readings), codes: report.notices.map((n) => n.code) };
+};
+/** Only what a reading says, without what it does not say. */
+const told = (r: Reading): Record<string, unknown> => Object.fromEntries(Object.entries({ item: r.item, value: r.value, unit: r.unit, form: r.form, method: r.method, rating: r.lab.rating, range: r.lab.range, index: r.index, to: r.to, below: r.below, above: r.above, tag: r.tag }).filter(([, v]) => v !== null && v !== undefined));
+const P = { item: 'phosphorus', unit: 'ppm' };
+const K = { item: 'potassium', unit: 'ppm' };
+
+test.each<[string, ...Record<string, unknown>[]]>([
+  // The value and its unit, before or behind, in brackets or in a cell of their own.
+  ['Phosphorus 42 ppm', { ...P, value: 42 }], ['Phosphorus: 42 ppm', { ...P, value: 42 }], ['Phosphorus (ppm) 42', { ...P, value: 42 }], ['Phosphorus | 42 | ppm', { ...P, value: 42 }], ['Phosphorus (P) = 42 ppm', { ...P, value: 42 }], ['Phosphorus (42 ppm)', { ...P, value: 42 }], ['Phosphorus ppm 42', { ...P, value: 42 }],
+  ['23 ppm phosphorus', { ...P, value: 23 }], ['4.1 % organic matter', { item: 'organic-matter', value: 4.1, unit: '%' }], ['% Organic matter 3.7', { item: 'organic-matter', value: 3.7, unit: '%' }], ['62 % sand, 25 % silt, 13 % clay', { item: 'sand', value: 62, unit: '%' }, { item: 'silt', value: 25, unit: '%' }, { item: 'clay', value: 13, unit: '%' }],
+  ['pH 6.4, P 42 ppm, K 180 ppm', { item: 'ph', value: 6.4, unit: 'pH' }, { ...P, value: 42 }, { ...K, value: 180 }], ['P 42 ppm K 180 ppm', { ...P, value: 42 }, { ...K, value: 180 }],
+  // Limits, spans and traces.
+  ['Phosphorus <5 ppm', { ...P, value: 5, below: true }], ['Phosphorus > 200 ppm', { ...P, value: 200, above: true }], ['Phosphorus less than 5 ppm', { ...P, value: 5, below: true }], ['Phosphorus below 5 ppm', { ...P, value: 5, below: true }], ['Phosphorus under 5 ppm', { ...P, value: 5, below: true }], ['Phosphorus ≤ 5 ppm', { ...P, value: 5, below: true }], ['Phosphorus above 200 ppm', { ...P, value: 200, above: true }], ['Phosphorus more than 200 ppm', { ...P, value: 200, above: true }], ['Phosphorus over 200 ppm', { ...P, value: 200, above: true }], ['Phosphorus >= 200 ppm', { ...P, value: 200, above: true }], ['Phosphorus below', { item: 'phosphorus', rating: 'low' }], ['Phosphorus 42 ppm above', { ...P, value: 42, rating: 'high' }],
+  ['Phosphorus not detected', { item: 'phosphorus', below: true }], ['Phosphorus BDL', { item: 'phosphorus', below: true }], ['Phosphorus none'], ['Phosphorus < detection limit'],
+  // Dates, times, depths, ratios and footnotes beside a value.
+  ['Phosphorus 42 ppm 3/11/2025', { ...P, value: 42 }], ['3.11.2025 Phosphorus 42 ppm', { ...P, value: 42 }], ['Phosphorus 42 ppm at 12:30', { ...P, value: 42 }], ['Phosphorus 0-6 in 42 ppm', { ...P, value: 42 }], ['Phosphorus (0-15 cm) 42 ppm', { ...P, value: 42 }], ['pH 1:2.5 6.4', { item: 'ph', value: 6.4, unit: 'pH', method: 'water' }], ['pH (1:1) 6.4', { item: 'ph', value: 6.4, unit: 'pH', method: 'water' }], ['Phosphorus 42* ppm', { ...P, value: 42 }], ['Phosphorus - 42 ppm', { ...P, value: 42 }],
+  // Numbers hard against their units, without a zero, with a thousands sign; full stops that end a sentence or cut a word.
+  ['Phosphorus 42ppm', { ...P, value: 42 }], ['Phosphorus .5 ppm', { ...P, value: 0.5 }], ['Phosphorus 1,234 ppm', { ...P, value: 1234 }], ['Calcium 1,234.5 ppm', { item: 'calcium', value: 1234.5, unit: 'ppm' }], ['Calcium 1\'234 ppm', { item: 'calcium', value: 1234, unit: 'ppm' }], ['Phosphorus 42 ppm. Potassium 180 ppm.', { ...P, value: 42 }, { ...K, value: 180 }], ['Avail. phosphorus 42 ppm', { ...P, value: 42 }], ['Exch. K 0.4 meq/100g', { item: 'potassium', value: 0.4, unit: 'meq/100g' }],
+  ['Phosphorus 40..50 ppm', { ...P, value: 40, to: 50 }], ['Phosphorus 40 bis 50 ppm', { ...P, value: 40, to: 50 }], ['Phosphorus [30-50] 42 ppm', { ...P, value: 42, range: [30, 50] }], ['Phosphorus 42 [ppm]', { ...P, value: 42 }], ['Phosphorus (42 ppm', { ...P, value: 42 }], ['Phosphorus 42 ppm neither low nor high', { ...P, value: 42 }], ['Phosphorus 5-10-10'], ['Phosphorus ½ ppm'], ['Phosphorus 40-50 ppm', { ...P, value: 40, to: 50 }], ['Phosphorus 40 to 50 ppm', { ...P, value: 40, to: 50 }], ['Sodium trace', { item: 'sodium', below: true }], ['Sodium (trace)', { item: 'sodium', below: true }],
+  // Forms.
+  ['P2O5 12 mg/100 g', { item: 'phosphorus', value: 12, unit: 'mg/100g', form: 'P2O5' }], ['Potassium (K2O) 18 mg/100g', { item: 'potassium', value: 18, unit: 'mg/100g', form: 'K2O' }], ['Magnesium (MgO) 20 mg/100g', { item: 'magnesium', value: 20, unit: 'mg/100g', form: 'MgO' }], ['Phosphorus 12 mg P2O5/100 g', { item: 'phosphorus', value: 12, unit: 'mg/100g', form: 'P2O5' }], ['Nitrate 44.3 ppm NO3', { item: 'nitrate-n', value: 44.3, unit: 'ppm', form: 'NO3' }], ['Nitrate-N 10 ppm', { item: 'nitrate-n', value: 10, unit: 'ppm' }],
+  // The form behind the value: 42 ppm of P2O5 are 18 of P, 44.3 of NO3 are 10 of N.
+  ['Phosphorus 42 ppm P2O5', { ...P, value: 42, form: 'P2O5' }], ['Phosphorus 42 ppm (P2O5)', { ...P, value: 42, form: 'P2O5' }], ['Phosphorus 42 ppm, P2O5', { ...P, value: 42, form: 'P2O5' }], ['Phosphorus | 42 | mg/kg P2O5', { item: 'phosphorus', value: 42, unit: 'mg/kg', form: 'P2O5' }], ['Potassium 180 mg/kg as K2O high', { item: 'potassium', value: 180, unit: 'mg/kg', form: 'K2O', rating: 'high' }], ['Nitrate 44.3 ppm (NO3)', { item: 'nitrate-n', value: 44.3, unit: 'ppm', form: 'NO3' }], ['Sulfur 30 mg/kg SO4', { item: 'sulphur', value: 30, unit: 'mg/kg', form: 'SO4' }],
+  ['Phosphorus 42 ppm P', { ...P, value: 42 }], ['Nitrate 10 ppm NO3-N', { item: 'nitrate-n', value: 10, unit: 'ppm' }], ['Sulfur 10 ppm SO4-S', { item: 'sulphur', value: 10, unit: 'ppm' }], ['Phosphorus 42 ppm, P2O5 n/a', { ...P, value: 42 }],
+  // Methods, wherever they stand.
+  ['Phosphorus 42 ppm Mehlich 3', { ...P, value: 42, method: 'mehlich-3' }], ['Phosphorus (Olsen) 18 ppm', { ...P, value: 18, method: 'olsen' }], ['Olsen P 18 ppm', { ...P, value: 18, method: 'olsen' }], ['Phosphorus, Bray P1, 18 ppm', { ...P, value: 18, method: 'bray-1' }], ['pH (1:1 water) 6.4', { item: 'ph', value: 6.4, unit: 'pH', method: 'water' }], ['pH (CaCl2) 5.8', { item: 'ph-salt', value: 5.8, unit: 'pH', method: 'cacl2' }], ['pH KCl 5.2', { item: 'ph-salt', value: 5.2, unit: 'pH', method: 'kcl' }], ['SMP buffer pH 6.8', { item: 'buffer-ph', value: 6.8, unit: 'pH', method: 'smp' }], ['pH SMP 6.8', { item: 'buffer-ph', value: 6.8, unit: 'pH', method: 'smp' }],
+  // The lab's word, before or behind.
+  ['Phosphorus 42 ppm High', { ...P, value: 42, rating: 'high' }], ['Phosphorus 42 ppm (high)', { ...P, value: 42, rating: 'high' }], ['Very high magnesium', { item: 'magnesium', rating: 'very-high' }], ['Phosphorus: low', { item: 'phosphorus', rating: 'low' }], ['low P 8 ppm high K 96 ppm', { ...P, value: 8, rating: 'low' }, { ...K, value: 96, rating: 'high' }],
+  ['Phosphorus 42 ppm not deficient', { ...P, value: 42 }], ['Phosphorus 42 ppm low medium high', { ...P, value: 42 }],
+  // The lab's range.
+  ['Phosphorus 42 ppm (30-50)', { ...P, value: 42, range: [30, 50] }], ['Phosphorus 42 ppm (optimum 30-50)', { ...P, value: 42, range: [30, 50] }], ['Phosphorus 42 ppm optimum 30-50', { ...P, value: 42, range: [30, 50] }], ['Phosphorus 42 ppm optimum >30', { ...P, value: 42, range: [30, null] }], ['Phosphorus 42 ppm (<50)', { ...P, value: 42, range: [null, 50] }], ['Phosphorus 42 ppm (normal range 30 - 50)', { ...P, value: 42, range: [30, 50] }], ['Phosphorus 42 ppm (30-50 last year)', { ...P, value: 42 }], ['Phosphorus (30-50) 42 ppm', { ...P, value: 42, range: [30, 50] }], ['Phosphorus 30-50 42 ppm', { ...P, value: 42, range: [30, 50] }],
+  ['Phosphorus 42 ppm (low 0-20, medium 21-40, high over 40)', { ...P, value: 42, rating: 'high' }], ['Phosphorus 12 ppm (low 0-20, medium 21-40, high over 40)', { ...P, value: 12, rating: 'low' }], ['Phosphorus 12 ppm (low <20, medium 21-40, high >40)', { ...P, value: 12, rating: 'low' }], ['Phosphorus 30 ppm (low <20, medium 21-40, high >40)', { ...P, value: 30, rating: 'medium' }],
+  // Other numbers that say what they are.
+  ['Phosphorus 42 ppm last year 38', { ...P, value: 42 }], ['Phosphorus 38 ppm last year, 42 ppm this year', { ...P, value: 42 }], ['Phosphorus 42 ppm (was 38)', { ...P, value: 42 }], ['Phosphorus 18 mg/L Index: 2', { item: 'phosphorus', value: 18, unit: 'mg/L', index: 2 }], ['Phosphorus 18 mg/L (index 2)', { item: 'phosphorus', value: 18, unit: 'mg/L', index: 2 }], ['Phosphorus index 2', { item: 'phosphorus', value: 2, unit: 'index' }], ['Potassium 180 ppm 0.46 meq/100g', { ...K, value: 180 }],
+  // The index to come to is none of the value's.
+  ['Phosphorus 12 mg/l target index 2', { item: 'phosphorus', value: 12, unit: 'mg/L' }], ['Phosphorus 12 mg/l (target index 2)', { item: 'phosphorus', value: 12, unit: 'mg/L' }], ['Phosphorus 12 mg/l Index 1 target index 2', { item: 'phosphorus', value: 12, unit: 'mg/L', index: 1 }], ['Phosphorus 12 mg/l Index 1 (target 2)', { item: 'phosphorus', value: 12, unit: 'mg/L', index: 1 }],
+  ['Potassium index 2 180 ppm', { ...K, value: 180, index: 2 }], ['Potassium index 2, 180 ppm', { ...K, value: 180, index: 2 }], ['Phosphorus 12 mg/l optimum (index 2)', { item: 'phosphorus', value: 12, unit: 'mg/L', rating: 'optimum', index: 2 }], ['Phosphorus index 2 optimum', { item: 'phosphorus', value: 2, unit: 'index', rating: 'optimum' }],
+  // Brackets: another test, a remark, a range with its word, the value itself.
+  ['Phosphorus 42 ppm (Olsen 12)', { ...P, value: 42 }], ['Phosphorus 42 ppm (low in this soil)', { ...P, value: 42 }], ['Phosphorus 42 ppm (optimum 30-50 for apples)', { ...P, value: 42, range: [30, 50] }], ['Phosphorus 42 ppm (30-50 for apples)', { ...P, value: 42 }], ['Phosphorus (42 high)', { item: 'phosphorus', value: 42, rating: 'high' }], ['Phosphorus (optimum >30) 42 ppm', { ...P, value: 42, range: [30, null] }], ['Phosphorus (42)', { item: 'phosphorus', value: 42 }],
+  // Ranges with their words, before the value and behind it; older values.
+  ['Phosphorus 30-50 optimum 42 ppm', { ...P, value: 42, range: [30, 50] }], ['Phosphorus optimum range 30-50 42 ppm', { ...P, value: 42, range: [30, 50] }], ['Phosphorus 42 ppm range >30', { ...P, value: 42, range: [30, null] }], ['Phosphorus 42 ppm range 30', { ...P, value: 42 }], ['Phosphorus 42 ppm last year 30-40', { ...P, value: 42 }], ['Phosphorus 42 ppm was 38', { ...P, value: 42 }], ['Phosphorus 38 ppm last year | 42 ppm', { ...P, value: 42 }],
+  ['Phosphorus 42 ppm low, then medium, then high', { ...P, value: 42 }], ['Phosphorus 42 ppm low high', { ...P, value: 42 }], ['Phosphorus 42 ppm low low', { ...P, value: 42, rating: 'low' }], ['Phosphorus 42 ppm | n/a', { ...P, value: 42 }], ['Phosphorus (CAL) 12 mg/100g C hoch', { item: 'phosphorus', value: 12, unit: 'mg/100g', method: 'cal', rating: 'high' }], ['Phosphorus 42 ppm 96 lb/acre high', { ...P, value: 42, rating: 'high' }], ['Phosphorus 42 ppm in the topsoil', { ...P, value: 42 }],
+  // What was not found, or not looked for.
+  ['Phosphorus n/a'], ['Phosphorus not tested'], ['Phosphorus -'],
+  // Shares of the exchange sites are no contents.
+  ['Potassium 4.5 %', { item: 'saturation-k', value: 4.5, unit: '%' }], ['K base saturation 4.5', { item: 'saturation-k', value: 4.5, unit: '%' }], ['Exchangeable sodium 0.2 cmol/kg', { item: 'sodium', value: 0.2, unit: 'cmol/kg' }], ['Exchangeable sodium 2 %', { item: 'saturation-na', value: 2, unit: '%' }], ['Hydrogen 1.2 meq/100g', { item: 'acidity', value: 1.2, unit: 'meq/100g' }], ['Exchangeable acidity 12 %', { item: 'saturation-h', value: 12, unit: '%' }],
+  ['K 4.5 % of CEC', { item: 'saturation-k', value: 4.5, unit: '%' }], ['K 4.5 % CEC', { item: 'saturation-k', value: 4.5, unit: '%' }], ['Potassium 4.5 % CEC 12 meq/100g', { item: 'saturation-k', value: 4.5, unit: '%' }, { item: 'cec', value: 12, unit: 'meq/100g' }], ['Pottasium base saturation 4.5', { item: 'saturation-k', value: 4.5, unit: '%' }],
+  // Which name is meant: its own second one, another's word in brackets, shares behind a texture.
+  ['Sulfatos (S-SO4) 3.7 ppm', { item: 'sulphur', value: 3.7, unit: 'ppm' }], ['Nitrogen (NO3-N) 10 ppm', { item: 'nitrate-n', value: 10, unit: 'ppm' }], ['Lime (CaCO3) 2 %', { item: 'carbonate', value: 2, unit: '%' }], ['Texture: sandy clay loam', { item: 'texture' }], ['Texture: sand', { item: 'texture' }],
+  ['Texture: sand 40 %, silt 40 %, clay 20 %', ...(['sand', 'silt', 'clay'] as const).map((item, i) => ({ item, value: [40, 40, 20][i], unit: '%' }))], ['sand 40 % silt 40 % clay 20 %', ...(['sand', 'silt', 'clay'] as const).map((item, i) => ({ item, value: [40, 40, 20][i], unit: '%' }))], ['40 % sand 40 % silt 20 % clay', ...(['sand', 'silt', 'clay'] as const).map((item, i) => ({ item, value: [40, 40, 20][i], unit: '%' }))],
+  // Words of rating of one name and of the next.
+  ['P very low, K low', { item: 'phosphorus', rating: 'very-low' }, { item: 'potassium', rating: 'low' }], ['P 42 ppm VH K 180 ppm M', { ...P, value: 42, rating: 'very-high' }, { ...K, value: 180, rating: 'medium' }], ['Phosphorus low 12 ppm', { ...P, value: 12, rating: 'low' }],
+  // Signs of about, of give and take, of a goal.
+  ['Potassium ~180 ppm', { ...K, value: 180 }], ['Potassium approx. 180 ppm', { ...K, value: 180 }], ['Potassium 180 ppm ± 5', { ...K, value: 180 }], ['Potassium 180 ppm +/- 5 ppm', { ...K, value: 180 }], ['Potassium 180 ppm target >200', { ...K, value: 180, range: [200, null] }], ['Potassium desired 200-250 found 180 ppm', { ...K, value: 180, range: [200, 250] }], ['Potassium 180 150-250 ppm', { ...K, value: 180, range: [150, 250] }], ['Potassium < 0.5 ppm (<1)', { ...K, value: 0.5, below: true, range: [null, 1] }],
+  ['Potassium (2) 180 ppm', { ...K, value: 180 }], ['Potassium (2023: 170) 180 ppm', { ...K, value: 180 }], ['Potassium 180 ppm 360 lb/acre', { ...K, value: 180 }], ['Phosphorus (AAE10) 42 mg/kg', { item: 'phosphorus', value: 42, unit: 'mg/kg', tag: 'aae10' }], ['Phosphorus (Olsen, ppm) 42', { ...P, value: 42, method: 'olsen' }],
+  ['Potassium......180 ppm', { ...K, value: 180 }], ['Potassium,180,ppm', { ...K, value: 180 }], ['Potassium;180;ppm', { ...K, value: 180 }], ['Potassium\t180\tppm', { ...K, value: 180 }],
+  ['% K 4.5, % Mg 12, % Ca 70', { item: 'saturation-k', value: 4.5, unit: '%' }, { item: 'saturation-mg', value: 12, unit: '%' }, { item: 'saturation-ca', value: 70, unit: '%' }], ['Base saturation % K 4.5 Ca 70 Mg 12', { item: 'saturation-k', value: 4.5, unit: '%' }, { item: 'saturation-ca', value: 70, unit: '%' }, { item: 'saturation-mg', value: 12, unit: '%' }], ['K 4.5 % Ca 70 % Mg 12 % H 5 %', { item: 'saturation-k', value: 4.5, unit: '%' }, { item: 'saturation-ca', value: 70, unit: '%' }, { item: 'saturation-mg', value: 12, unit: '%' }, { item: 'saturation-h', value: 5, unit: '%' }], ['CEC 12 meq/100g, base saturation 80 %', { item: 'cec', value: 12, unit: 'meq/100g' }, { item: 'base-saturation', value: 80, unit: '%' }],
+  // Symbols by their case; an answer that is none, and a carbon that is not named, are no sodium and no organic matter.
+  ['Na 12 ppm', { item: 'sodium', value: 12, unit: 'ppm' }], ['NA 12 ppm'], ['Al 83 ppm', { item: 'aluminium', value: 83, unit: 'ppm' }], ['N 12 ppm', { item: 'nitrogen', value: 12, unit: 'ppm' }], ['B 0.5 ppm', { item: 'boron', value: 0.5, unit: 'ppm' }], ['S 10 ppm', { item: 'sulphur', value: 10, unit: 'ppm' }], ['C 2 %'], ['O.M. 4 %', { item: 'organic-matter', value: 4, unit: '%' }],
+  ['Lime index 68', { item: 'buffer-ph', value: 68, unit: 'pH' }], ['Free lime 2 %', { item: 'carbonate', value: 2, unit: '%' }], ['Lime: low', { item: 'carbonate', rating: 'low' }], ['EC 0.4 mmhos/cm', { item: 'salts', value: 0.4, unit: 'mmho/cm' }], ['Soluble salts 0.4 dS/m (1:2)', { item: 'salts', value: 0.4, unit: 'dS/m', method: '1:2' }], ['Boron 0.5 ppm hot water', { item: 'boron', value: 0.5, unit: 'ppm', method: 'hot-water' }], ['Exchangeable sodium 0.2', { item: 'sodium', value: 0.2 }], ['Phosphorus 42 of the ppm', { ...P, value: 42 }],
+  ['Optimum pH 6.5'],
+  // Goals, ratios and advice are no readings.
+  ['Optimum pH 6.0 to 6.8'], ['Ca:Mg ratio 6.5'], ['Apply 40 lb/acre N'], ['Target pH 6.5'],
+  ['Texture: sandy loam', { item: 'texture' }],
+  ['Lime requirement 2 t/ha', { item: 'lime-requirement', value: 2, unit: 't/ha' }],
+])('%s', (line, ...readings) => {
+  // Another line stands by, so that the report is never one of nothing.
+  expect(read(`${line}\nZinc 2.1 ppm\n`).readings.filter((r) => r.item !== 'zinc').map(told)).toEqual(readings);
+});
+
+describe('told at its place', () => {
+  test.each<[string, string]>([
+    ['Phosphorus 42 ppm 38 ppm', 'two-values'], ['Potassium 180 ppm target 200', 'two-values'], ['Potassium 4.5 % (180 ppm)', 'two-values'], ['Potassium 180 ppm 2024: 170 ppm', 'two-values'], ['Potassium ca. 180 ppm', 'line-unclear'], ['Phosphorus 42x ppm', 'line-unclear'], ['Phosphorus x42 ppm', 'not-a-number'], ['Phosphorus 4 ½ ppm', 'not-a-number'], ['Phosphorus 1/2 ppm', 'not-a-number'], ['Phosphorus 1e3 ppm', 'not-a-number'], ['Phosphorus 4 2 ppm', 'two-values'], ['Calcium 1 234 ppm', 'two-values'], ['Phosphorus #42 ppm', 'line-unclear'], ['Phosphorus not low 42 ppm', 'line-unclear'], ['Phosphorus in the topsoil 42 ppm', 'line-unclear'], ['Phosphorus 42 parts', 'line-unclear'], ['Phosphorus 42 / 50 ppm', 'two-values'], ['Phosphorus 42 ppm, 38 ppm last year', 'two-values'], ['Phosphorus 42 ppm in 38 plots', 'two-values'], ['Phosphorus 4l ppm', 'not-a-number'], ['Phosphorus 42 pmm', 'unit-unknown'], ['pH 64', 'ph-impossible'], ['pH 2.4', 'ph-impossible'], ['pH 11.1', 'ph-impossible'], ['Phosphorus -4 ppm', 'value-negative'], ['Organic matter 101 %', 'share-impossible'], ['Phosphorus 1000001 ppm', 'value-impossible'], ['Phosphours 42 ppm', 'name-unknown'],
+    ['pH 2.5', ''], ['pH 11', ''], ['Organic matter 100 %', ''], ['Calcium 2.405 ppm', 'number-unclear'],
+  ])('%s: %s', (line, code) => { expect(read(`${line}\nZinc 2.1 ppm\n`).codes).toEqual(code === '' ? [] : [code]); });
+});
+
+// French, Spanish and German reports part thousands by a blank.
+test('thousands with a blank where the report\'s language has them', () => {
+  const ca = (line: string): unknown => read(`Phosphore Olsen 35 mg/kg\n${line}\nMagnésium échangeable 120 mg/kg\n`).readings.filter((r) => r.item === 'calcium').map(told);
+  const CA = { item: 'calcium', value: 2242, unit: 'mg/kg' };
+  expect([ca('Calcium échangeable 2 242 mg/kg'), ca('Calcium échangeable 2 242 mg/kg (2 000 - 3 000)'), ca('Calcium échangeable < 2 242 mg/kg')]).toEqual([[CA], [{ ...CA, range: [2000, 3000] }], [{ ...CA, below: true }]]);
+});
+
+describe('what a heading says of the lines below', () => {
+  test('method and unit', () => {
+    expect(read('Mehlich 3 extract, ppm\nPhosphorus 42\nPotassium 180\n').readings.map(told)).toEqual([{ ...P, value: 42, method: 'mehlich-3' }, { ...K, value: 180, method: 'mehlich-3' }]);
+    expect(read('Micronutrients (DTPA, ppm): Zn 2.1; Mn 14.8\n').readings.map(told)).toEqual([{ item: 'zinc', value: 2.1, unit: 'ppm', method: 'dtpa' }, { item: 'manganese', value: 14.8, unit: 'ppm', method: 'dtpa' }]);
+    expect(read('P2O5 und K2O nach CAL, Mg nach CaCl2\nP2O5 12 mg/100 g\nMg 8 mg/100 g\n').readings.map(told)).toEqual([{ item: 'phosphorus', value: 12, unit: 'mg/100g', form: 'P2O5', method: 'cal' }, { item: 'magnesium', value: 8, unit: 'mg/100g', method: 'cacl2' }]);
+  });
+  test('shares, until a content stands there', () => {
+    expect(read('Base saturation\nK 4.5\nMg 12\n').readings.map(told)).toEqual([{ item: 'saturation-k', value: 4.5, unit: '%' }, { item: 'saturation-mg', value: 12, unit: '%' }]);
+    expect(read('Base saturation\nK 4.5\nPhosphorus 42 ppm\nMg 12 ppm\n').readings.map(told)).toEqual([{ item: 'saturation-k', value: 4.5, unit: '%' }, { ...P, value: 42 }, { item: 'magnesium', value: 12, unit: 'ppm' }]);
+  });
+  test('an index of the UK starts at 0, of Ireland at 1', () => {
+    const words = (title: string): unknown => [0, 1, 2, 3, 4].map((n) => read(`${title}\nPotassium index ${n}\n`).readings[0]!.lab.rating);
+    expect(words('RB209 indices')).toEqual(['very-low', 'low', 'optimum', 'high', 'high']);
+    expect(words('Soil report')).toEqual([null, null, null, null, null]);
+    expect([1, 2, 3, 4].map((n) => read(`Phosphorus (Morgan) index ${n}\n`).readings[0]!.lab.rating)).toEqual(['very-low', 'low', 'optimum', 'high']);
+  });
+});
+
+test('a negative number is pointed at with its sign', () => { expect(readReport('Phosphorus -4 ppm\n', 'r.txt').notices[0]!.place).toMatchObject({ column: 12, length: 2 }); });
+
+describe('a letter is a class in a German report alone', () => {
+  test.each([['A', 'very-low'], ['B', 'low'], ['C', 'optimum'], ['D', 'high'], ['E', 'very-high']] as const)('%s', (letter, rating) => {
+    expect(read(`P2O5 CAL 12 mg/100 g ${letter}\n`).readings[0]!.lab.rating).toBe(rating);
+    expect(read(`Phosphorus Olsen 12 ppm ${letter}\n`).readings[0]?.lab.rating ?? null).toBeNull();
+  });
+});
+
+describe('lines that belong together', () => {
+  test('a name over its value, a value over its unit, a name broken over two lines', () => {
+    expect(read('Zinc 2.1 ppm\n\nPhosphorus\n42 ppm\n').readings.map(told)).toContainEqual({ ...P, value: 42 });
+    expect(read('Phosphorus in leaves\n42 ppm\n').readings).toEqual([]);
+    expect(read('Phosphorus: 11.6\nppm\nZinc 2.1 ppm\n').readings.map(told)).toContainEqual({ ...P, value: 11.6 });
+    expect(read('Electrical\nConductivity: 0.1 dS/m\n').readings.map(told)).toEqual([{ item: 'salts', value: 0.1, unit: 'dS/m' }]);
+  });
+  test('names first, then as many values', () => {
+    expect(read('Phosphorus\nPotassium\nMagnesium\n42 ppm\n180 ppm\n90 ppm\n').readings.map(told)).toEqual([{ ...P, value: 42 }, { ...K, value: 180 }, { item: 'magnesium', value: 90, unit: 'ppm' }]);
+    expect(read('Phosphorus\nPotassium\nMagnesium\nppm\n42\n180\n90\n').readings.map(told)).toEqual([{ ...P, value: 42 }, { ...K, value: 180 }, { item: 'magnesium', value: 90, unit: 'ppm' }]);
+    expect(read('Phosphorus\nPotassium\nMagnesium\nMehlich 3, ppm\n42 high\n180 low\n90\n').readings.map(told)).toEqual([{ ...P, value: 42, method: 'mehlich-3', rating: 'high' }, { ...K, value: 180, method: 'mehlich-3', rating: 'low' }, { item: 'magnesium', value: 90, unit: 'ppm', method: 'mehlich-3' }]);
+    expect(read('pH\nPhosphorus (ppm)\nPotassium (ppm)\n6.4\n42\n180\n').readings.map(told)).toEqual([{ item: 'ph', value: 6.4, unit: 'pH' }, { ...P, value: 42 }, { ...K, value: 180 }]);
+    // Where a line more, a gap, a remark or a second number leaves a doubt, all is asked.
+    const names = 'Phosphorus\nPotassium\nMagnesium\n';
+    for (const values of ['42\n\n180\n90\n', 'these are yours\n42\n180\n90\n', '42 38\n180 170\n90 80\n', '42\n180\n90\n12\n']) {
+      const doubt = readReport(`${names}${values}`, 'r.txt');
+      expect([values, doubt.samples.flatMap((s) => s.readings), doubt.questions.map((q) => q.code)]).toEqual([values, [], ['layout-unclear']]);
+    }
+    expect(read('Phosphorus low\nPotassium low\nMagnesium low\n42\n180\n90\n').readings.map(told)).toEqual(['phosphorus', 'potassium', 'magnesium'].map((item) => ({ item, rating: 'low' })));
+    const report = readReport('Phosphorus\nPotassium\nMagnesium\n42 ppm\n180 ppm\n', 'r.txt');
+    expect([report.samples.flatMap((s) => s.readings), report.questions.map((q) => [q.code, q.place?.line]), report.samples.flatMap((s) => s.unread.map((u) => u.line))]).toEqual([[], [['layout-unclear', 1]], [1, 2, 3, 4, 5]]);
+  });
+});
+
+describe('a lab\'s own signs', () => {
+  test('stars, arrows and signs in brackets by the key that the report prints', () => {
+    const report = read('Key: * low ** adequate *** high\nPhosphorus 42 ppm ***\nPotassium 180 ppm *\nMagnesium 90 ppm\n');
+    expect(report.readings.map((r) => r.lab.rating)).toEqual(['high', 'low', null]);
+    expect(read('↓ low ↑ high\nPhosphorus 42 ppm ↑\nPotassium 180 ppm ↓\n').readings.map((r) => r.lab.rating)).toEqual(['high', 'low']);
+    expect(read('Phosphorus 42 ppm ***\n').readings.map((r) => r.lab.rating)).toEqual([null]);
+  });
+  test('classes of an index, before their words or behind them', () => {
+    expect(read('Index: 0-25 low, 26-50 medium, 51-100 high, over 100 very high\nPotassium index 25\nPhosphorus index 26\nZinc index 101\n').readings.map((r) => r.lab.rating)).toEqual(['low', 'medium', 'very-high']);
+    expect(read('Index: low 0-25, medium 26-50, high 51-100, very high over 100\nPotassium index 25\nPhosphorus index 26\nZinc index 101\n').readings.map((r) => r.lab.rating)).toEqual(['low', 'medium', 'very-high']);
+  });
+  test('what a number in brackets is', () => {
+    expect(read('Figures in brackets are indices\nPhosphorus 18 mg/L (2)\n').readings.map(told)).toEqual([{ item: 'phosphorus', value: 18, unit: 'mg/L', index: 2 }]);
+    expect(read('Phosphorus 18 mg/L (2)\n').readings.map(told)).toEqual([{ item: 'phosphorus', value: 18, unit: 'mg/L' }]);
+  });
+});

@@ -1,0 +1,78 @@
+// What lines say of their sample: its name, its day, its depth; and answers to the reader's own questions (practice).
+// A day of numbers alone is read where only one reading is a day, or where the report's language settles it.
+import { describe, expect, test } from 'vitest';
+import { readReport } from '../../src/soil/read.ts';
+import type { Sample } from '../../src/soil/reading.ts';
+
+const samples = (text: string): readonly Sample[] => readReport(text, 'r.txt').samples;
+const first = (head: string, ph = 'pH 6.4'): Sample => samples(`${head}\n${ph}\n`)[0]!;
+
+describe('its name', () => {
+  test.each([
+    ['sample: Front bed', 'Front bed'], ['Sample ID: 12', 'sample 12'], ['Sample # 3 - Orchard', 'Orchard'], ['SAMPLE NAME = East', 'East'], ['Sample no. 7', 'sample 7'], ['Field: Top', 'Top'], ['Probe: Garten', 'Garten'], ['Probenbezeichnung: Äpfel', 'Äpfel'], ['Muestra: Huerto', 'Huerto'], ['Parcelle : Verger', 'Verger'], ['Lab no. 123 | Sample: North', 'North'], ['Sample: | North', 'North'],
+  ])('%s', (line, name) => { expect(first(line).name).toBe(name); });
+  test.each(['A sample was taken', 'Sample pH 6.2', 'Sampled by: me'])('%s names none', (line) => { expect(first(line).name).toBe('sample 1'); });
+  test('the next name opens the next sample; beside the name the line goes on', () => {
+    expect(samples('sample: Front\npH 6.4\nsample: Back\npH 7\n').map((s) => [s.name, s.readings.map((r) => r.value)])).toEqual([['Front', [6.4]], ['Back', [7]]]);
+    expect(samples('Sample: North | P 42 ppm | K 180 ppm\n').map((s) => [s.name, s.readings.map((r) => r.value)])).toEqual([['North', [42, 180]]]);
+  });
+  test('each year\'s test is a sample of its own', () => {
+    expect(samples('2024: pH 5.8, P 22 ppm\n(2025) - pH 6.0, P 30 ppm\n').map((s) => [s.name, s.readings.map((r) => r.value)])).toEqual([['2024', [5.8, 22]], ['2025', [6, 30]]]);
+    // The place is that of the line as printed.
+    expect(samples('2024: pH 5.8\n2025: pH 6\n').map((s) => s.readings[0]!.place.column)).toEqual([7, 7]);
+  });
+});
+
+describe('its day', () => {
+  test.each([
+    ['taken: 3 Nov 2025', '2025-11-03'], ['Date sampled: 11/20/2025', '2025-11-20'], ['Sample date 20/11/2025', '2025-11-20'], ['sampled on 3-Nov-2025', '2025-11-03'], ['Date collected - November 3, 2025', '2025-11-03'], ['taken: 5/5/26', '2026-05-05'],
+    ['Fecha de muestreo: 3 de noviembre de 2025', '2025-11-03'], ['Fecha de toma: 3 de noviembre del 2025', '2025-11-03'], ['Probenahme: 3.11.25', '2025-11-03'], ['Probenahme am 3. März 2025', '2025-03-03'], ['Entnahmedatum 3-11-2025', '2025-11-03'], ['prelevato il 2 dicembre 2025', '2025-12-02'], ['Date de prélèvement : 1er mars 2025', '2025-03-01'], ['coletada em 5 de fevereiro de 2025', '2025-02-05'],
+    ['Sample taken on November 3, 2025', '2025-11-03'], ['The samples taken on 3 November 2025 came wet', '2025-11-03'],
+  ])('%s', (line, day) => { expect(first(line).taken).toBe(day); });
+  test.each(['taken: soon', 'taken: 31.2.2025', 'Report date: 3 Nov 2025', 'Printed 2025-11-03'])('%s is none', (line) => { expect(first(line).taken).toBeUndefined(); });
+  test('every month in six languages', () => {
+    const months = [
+      ['January', 'Januar', 'enero', 'janvier', 'gennaio', 'janeiro'], ['February', 'Februar', 'febrero', 'février', 'febbraio', 'fevereiro'], ['March', 'März', 'marzo', 'mars', 'marzo', 'março'], ['April', 'April', 'abril', 'avril', 'aprile', 'abril'],
+      ['May', 'Mai', 'mayo', 'mai', 'maggio', 'maio'], ['June', 'Juni', 'junio', 'juin', 'giugno', 'junho'], ['July', 'Juli', 'julio', 'juillet', 'luglio', 'julho'], ['August', 'August', 'agosto', 'août', 'agosto', 'agosto'],
+      ['September', 'September', 'septiembre', 'septembre', 'settembre', 'setembro'], ['October', 'Oktober', 'octubre', 'octobre', 'ottobre', 'outubro'], ['November', 'November', 'noviembre', 'novembre', 'novembre', 'novembro'], ['December', 'Dezember', 'diciembre', 'décembre', 'dicembre', 'dezembro'],
+    ];
+    for (const [i, names] of months.entries()) for (const name of names) expect([name, first(`taken: 3 ${name} 2025`).taken]).toEqual([name, `2025-${String(i + 1).padStart(2, '0')}-03`]);
+  });
+  test('and cut short', () => {
+    const short = ['ene jan gen', 'feb fev', 'mar', 'abr apr', 'may mai mag', 'jun giu', 'jul lug', 'ago aug', 'sep set sept', 'oct okt ott out', 'nov', 'dic dez dec'];
+    for (const [i, names] of short.entries()) for (const name of names.split(' ')) expect([name, first(`taken: 3 ${name} 2025`).taken]).toEqual([name, `2025-${String(i + 1).padStart(2, '0')}-03`]);
+  });
+  test('a bare date is that of the letter where a day of sampling stands too', () => {
+    expect(first('Datum: 1.12.2025\nProbenahme: 3.11.2025').taken).toBe('2025-11-03');
+    expect(first('Probenahme: 3.11.2025\nDatum: 1.12.2025').taken).toBe('2025-11-03');
+  });
+});
+
+test.each([['depth: 0-6 in', '0-6 in'], ['Sampling depth 20 cm', '20 cm'], ['Tiefe: 0-30 cm', '0-30 cm'], ['Profundidad = 0-20 cm', '0-20 cm'], ['Depth | 8 in', '8 in'], ['depth: unknown', undefined], ['In depth 8 in', undefined], ['Rootdepth 8 in', undefined], ['Sample depth: 8 in', '8 in'], ['Profondeur : 30 cm', '30 cm'], ['Profondità 30 cm', '30 cm'], ['Entnahmetiefe 0-30 cm', '0-30 cm'], ['Probenahmetiefe: 30 cm', '30 cm'], ['Profundidade: 0-20 cm', '0-20 cm']])('its depth: %s', (line, depth) => { expect(first(line).depth).toBe(depth); });
+
+describe('an answer', () => {
+  const said = (text: string): unknown => {
+    const report = readReport(text, 'r.txt');
+    return [report.samples[0]!.readings.map((r) => [r.value, r.unit, r.method]), report.notices.map((n) => [n.code, n.facts.read]), report.questions.map((q) => [q.code, q.about])];
+  };
+  test.each<[string, string, unknown]>([
+    ['a method', 'phosphorus method: Mehlich 3\nPhosphorus 42 ppm', [[[42, 'ppm', 'mehlich-3']], [], []]], ['below its reading, with an equals sign', 'Phosphorus 42 ppm\nP method = olsen', [[[42, 'ppm', 'olsen']], [], []]],
+    ['a unit', 'phosphorus unit: ppm\nphosphorus method: bray 1\nPhosphorus 42', [[[42, 'ppm', 'bray-1']], [], []]], ['by the reader\'s own name of it', 'organic-matter unit: %\nOrganic matter 4', [[[4, '%', null]], [], []]],
+    ['one that nobody knows is not asked again', 'phosphorus unit: unknown\nphosphorus method: I don\'t know\nPhosphorus 42', [[[42, null, 'unknown']], [], []]],
+    ['one that is none is told', 'zinc unit: furlongs\nZinc 4', [[[4, null, null]], [['answer-unknown', 'furlongs']], [['unit-missing', 'zinc']]]], ['nor a method', 'zinc method: sorcery\nZinc 4 ppm', [[[4, 'ppm', null]], [['answer-unknown', 'sorcery']], []]],
+    ['what the report says leads', 'phosphorus method: olsen\nphosphorus unit: ppm\nPhosphorus 42 mg/kg Bray 1', [[[42, 'mg/kg', 'bray-1']], [], []]],
+  ])('%s', (_, text, expected) => { expect(said(`${text}\n`)).toEqual(expected); });
+  test('is pointed at', () => { expect(readReport('pH 6\n  zinc unit: furlongs\n', 'r.txt').notices[0]!.place).toMatchObject({ line: 2, column: 14, length: 8 }); });
+});
+
+describe('what is asked', () => {
+  const asked = (text: string): unknown => readReport(text, 'r.txt').questions.map((q) => [q.code, q.about, q.changes, q.choices[0], q.facts.sample]);
+  test.each<[string, unknown]>([
+    ['Phosphorus 42', [['unit-missing', 'phosphorus', 'changes-p-and-k', 'ppm', ''], ['method-missing', 'phosphorus', 'changes-p-and-k', 'mehlich-3', '']]], ['Potassium 180 ppm', [['method-missing', 'potassium', 'changes-p-and-k', 'ammonium-acetate', '']]],
+    ['CEC 12', [['unit-missing', 'cec', 'changes-nothing-bought', 'meq/100g', '']]], ['Organic matter 4', [['unit-missing', 'organic-matter', 'changes-organic', '%', '']]], ['Organic carbon 2', [['unit-missing', 'organic-carbon', 'changes-organic', '%', '']]], ['Soluble salts 0.4', [['unit-missing', 'salts', 'changes-salts', 'dS/m', '']]], ['Zinc 4', [['unit-missing', 'zinc', 'changes-nothing-bought', 'ppm', '']]],
+    // A word, a range, an index or a method decides.
+    ['Phosphorus 42 high', [['unit-missing', 'phosphorus', 'changes-nothing-bought', 'ppm', '']]], ['Potassium 180 ppm (120-200)', []], ['Potassium index 2', []], ['Potassium 180 ppm index 2', []], ['Potassium 180 ppm Mehlich 3', []], ['Potassium low', []], ['pH 6.4', []], ['Texture: loam', []],
+  ])('%s', (line, questions) => { expect(asked(`${line}\n`)).toEqual(questions); });
+  test('of several samples each by its name', () => { expect(asked('sample: A\nZinc 4\nsample: B\nZinc 5\n')).toMatchObject([['unit-missing', 'zinc', 'changes-nothing-bought', 'ppm', 'A'], ['unit-missing', 'zinc', 'changes-nothing-bought', 'ppm', 'B']]); });
+  test('a leaf is burnt whole: no method', () => { expect(asked('Leaf analysis report\nNitrogen 2.2 %\nPotassium 1.5 %\n')).toEqual([]); });
+});

@@ -1,0 +1,43 @@
+// Names and symbols in a line: what is one and what only looks like one (practice; symbols of the elements by their case, ions by their charge).
+import { expect, test } from 'vitest';
+import { readReport } from '../../src/soil/read.ts';
+import { blank, covered, findMethods, findUnits, isUnknown, lower, methodCalled, unitCalled } from '../../src/soil/vocabulary.ts';
+
+const told = (line: string): string => readReport(`${line}\n\npH 6.4\n`, 'r.txt').samples.flatMap((s) => s.readings).filter((r) => r.item !== 'ph').map((r) => [r.item, r.value, r.unit, r.method, r.lab.rating, r.below ? 'below' : null].filter((x) => x !== null).join(' ')).join('; ');
+
+test.each([
+  ['P Olsen: 31 ppm', 'phosphorus 31 ppm olsen'], ['P by Olsen 31 ppm', 'phosphorus 31 ppm olsen'], ['P nach CAL 12 mg/100g', 'phosphorus 12 mg/100g cal'], ['P-M3 42 ppm', 'phosphorus 42 ppm mehlich-3'], ['P (M3) 42 ppm', 'phosphorus 42 ppm mehlich-3'], ['P1 18 ppm', 'phosphorus 18 ppm bray-1'],
+  ['K: not detected', 'potassium below'], ['K low', 'potassium low'], ['K trace', 'potassium below'], ['low K 96 ppm', 'potassium 96 ppm low'], ['high Mg', 'magnesium high'], ['P index 2', 'phosphorus 2 index'],
+  ['Mg mg/100 g 8', 'magnesium 8 mg/100g'], ['Mg 8 mg/100g', 'magnesium 8 mg/100g'], ['Plot P 42 ppm', 'phosphorus 42 ppm'], ['Extractable P 42 ppm', 'phosphorus 42 ppm'], ['soil P 42 ppm', 'phosphorus 42 ppm'], ['available K 180 ppm', 'potassium 180 ppm'],
+  ['K+ 0.4 meq/100g', 'potassium 0.4 meq/100g'], ['Ca++ 5 meq/100g', 'calcium 5 meq/100g'], ['Ca2+ 5 meq/100g', 'calcium 5 meq/100g'], ['H 1.2 meq/100g', 'acidity 1.2 meq/100g'], ['S-SO4 10 ppm', 'sulphur 10 ppm'], ['NO3-N 10 ppm', 'nitrate-n 10 ppm'], ['NH4-N 3 ppm', 'ammonium-n 3 ppm'], ['Kupfer (Cu) 2 mg/kg', 'copper 2 mg/kg'],
+  // A word of one language alone where number and unit leave no doubt; umlauts either way.
+  ['Fer 42 mg/kg', 'iron 42 mg/kg'], ['Rame 1.2 mg/kg', 'copper 1.2 mg/kg'], ['Leitfähigkeit 0.3 mS/cm', 'salts 0.3 mS/cm'], ['Leitfaehigkeit 0.3 mS/cm', 'salts 0.3 mS/cm'], ['Electrical  conductivity 0.3 dS/m', 'salts 0.3 dS/m'],
+  // Ratios, answers, letters of words, and names that nothing follows.
+  ['P/Al ratio 3', ''], ['Ca/Mg 6.5', ''], ['N.A.', ''], ['fer 42', ''], ['the P is fine', ''], ['we like K', ''], ['K', ''], ['High', ''], ['K per acre 180 lb', ''], ['Phosphorusx 42 ppm', ''], ['xPhosphorus 42 ppm', ''],
+])('%s: %s', (line, reading) => { expect(told(line)).toBe(reading); });
+
+test('an answer that nobody knows', () => {
+  expect(['unknown', ' Unknown. ', 'I don\'t know', 'don’t know', 'do not know', 'not known', '?'].map(isUnknown)).toEqual(Array(7).fill(true));
+  expect(['quite unknown', 'unknown to me', 'known', 'Olsen?', '??', ''].map(isUnknown)).toEqual(Array(6).fill(false));
+});
+test('a unit or a method by its name alone', () => {
+  expect([unitCalled('ppm'), unitCalled(' index '), unitCalled('the index'), unitCalled('index 2'), unitCalled('mg/100 g'), unitCalled('furlongs')]).toEqual(['ppm', 'index', null, null, 'mg/100g', null]);
+  expect([methodCalled('Olsen'), methodCalled('cal'), methodCalled(' CAL '), methodCalled('calx'), methodCalled('modified-morgan'), methodCalled('Mehlich III'), methodCalled('unknown'), methodCalled('sorcery')]).toEqual(['olsen', 'cal', 'cal', null, 'modified-morgan', 'mehlich-3', 'unknown', null]);
+});
+test('a unit stands hard behind a number, never within a word; a method neither', () => {
+  const units = (text: string): unknown => findUnits(text).map((u) => [u.is, text.slice(u.start, u.end)]);
+  expect([units('42ppm'), units('42 ppm, 3 mg/kg'), units('xppm'), units('a/ppm'), units('42 %'), units('42%'), units('Mg mg/kg')]).toEqual([[['ppm', 'ppm']], [['ppm', 'ppm'], ['mg/kg', 'mg/kg']], [], [], [['%', '%']], [['%', '%']], [['mg/kg', 'mg/kg']]]);
+  expect([findMethods('Olsen').length, findMethods('xOlsen').length, findMethods('4Olsen').length, findMethods('(Olsen)').length, findMethods('P, Olsen, Bray 1').map((m) => m.is)]).toEqual([1, 0, 0, 1, ['olsen', 'bray-1']]);
+});
+
+// By definition: what is blanked is blank, what is not stays, and nothing moves.
+test('blanks and cover', () => {
+  expect(blank('abcdefgh', [{ start: 5, end: 7 }, { start: 1, end: 3 }, { start: 2, end: 4 }, { start: 2, end: 3 }])).toBe('a   e  h');
+  expect(blank('abc', [])).toBe('abc');
+  const any = covered(6, [{ start: 1, end: 3 }]);
+  expect([[0, 1], [0, 2], [2, 3], [3, 4], [2, 6]].map(([start, end]) => any({ start: start!, end: end! }))).toEqual([false, true, true, false, true]);
+  const whole = covered(6, [{ start: 1, end: 3 }], true);
+  expect([[1, 3], [1, 2], [0, 2], [2, 4]].map(([start, end]) => whole({ start: start!, end: end! }))).toEqual([true, true, false, false]);
+});
+// Unicode: İ becomes two signs in small letters; the others keep their places.
+test('small letters keep every place', () => { expect([lower('ABC Ä'), lower('İABC').length, lower('İABC').endsWith('abc')]).toEqual(['abc ä', 4, true]); });

@@ -1,0 +1,84 @@
+// A whole report: what its headings, titles, rules, advice and blanks are for the lines beside them (practice).
+import { describe, expect, test } from 'vitest';
+import { readReport } from '../../src/soil/read.ts';
+import { LARGEST_REPORT, LONGEST_LINE } from '../../src/soil/text.ts';
+
+/** Each sample: its name, its readings, the lines unread. */
+const read = (text: string): unknown => readReport(text, 'r.txt').samples.map((s) => [s.name, s.readings.map((r) => [r.item, r.value, r.unit, r.method].filter((x) => x !== null).join(' ')), s.unread.map((u) => u.line)]);
+const codes = (text: string): string[] => readReport(text, 'r.txt').notices.map((n) => n.code);
+const PH = 'ph 6.4 pH';
+const P = 'phosphorus 42 ppm';
+const one = (readings: readonly string[], unread: readonly number[] = []): unknown => [['sample 1', readings, unread]];
+
+describe('advice is no reading', () => {
+  test.each<[string, string, unknown]>([
+    ['a heading of it holds for the lines below', 'Recommendations:\nN 40 lb/acre\nP2O5 60 lb/acre\n', one([], [1, 2, 3])], ['without its colon', 'pH 6.4\nRecommendations\nN 40\n', one([PH], [2, 3])],
+    ['a lime need is kept', 'pH 6.4\nRecommendations\nLime 2 tons/acre\nN 40\n', one([PH, 'lime-requirement 2 ton/acre'], [2, 4])],
+    ['a content ends it', 'Recommendations:\nN 40 lb/acre\nPhosphorus 42 ppm\nPotassium 180 lb/acre\n', one([P, 'potassium 180 lb/acre'], [1, 2])],
+    ['a word of it before the name', 'pH 6.4\nApply phosphorus 60 lb/acre\n', one([PH], [2])], ['behind the name the value stays', 'pH 6.4\nPhosphorus 42 ppm, apply none\n', one([PH, P])],
+    ['the next sample is free of it', 'sample: A\nRecommendations:\nN 40 lb/acre\nsample: B\nPotassium 180 lb/acre\n', [['A', [], [2, 3]], ['B', ['potassium 180 lb/acre'], []]]],
+  ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
+});
+
+describe('titles', () => {
+  const two = (a: string, b: string): unknown => [[a, [PH], []], [b, ['ph 7 pH'], []]];
+  test.each<[string, string, unknown]>([
+    ['with a colon', 'Front bed:\npH 6.4\nBack bed:\npH 7\n', two('Front bed', 'Back bed')], ['bare', 'Front bed\npH 6.4\n\nBack bed\npH 7\n', two('Front bed', 'Back bed')], ['of Markdown', '## Front\npH 6.4\n## Back\npH 7\n', two('Front', 'Back')], ['with a number', 'Bed #1\npH 6.4\nBed #2\npH 7\n', two('Bed #1', 'Bed #2')], ['in bold', '**Front**\npH 6.4\n**Back**\npH 7\n', two('Front', 'Back')],
+    ['underlined', 'The long bed by the old front wall of all\n-----\npH 6.4\nThe long bed by the old back wall of all\n-----\npH 7\n', two('The long bed by the old front wall of all', 'The long bed by the old back wall of all')], ['with their accents', 'Jardín\npH 6.4\n\nÄcker\npH 7\n', two('Jardín', 'Äcker')],
+    ['a sentence is none', 'This is the front bed of all.\npH 6.4\nThis is the back bed of all.\npH 7\n', one([PH], [1, 3])],
+    ['above a lone sample it is a line like any other', 'Results\n=======\npH 6.4\n', one([PH], [1])], ['so is a customer\'s number', 'Customer 12345\npH 6.4\n', one([PH], [1])],
+  ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
+});
+
+describe('headings of method and unit', () => {
+  test.each<[string, string, unknown]>([
+    ['a method, until the next', 'Mehlich 3\nPhosphorus 42 ppm\nOlsen\nPotassium 180 ppm\n', one([`${P} mehlich-3`, 'potassium 180 ppm olsen'])], ['named as such', 'Extractant: Morgan\nPhosphorus 42 ppm\n', one([`${P} morgan`])], ['a unit', 'ppm\nPhosphorus 42\n', one([P])],
+    ['a unit is for contents alone', 'Results in mg/kg\nPhosphorus 42\nCEC 12\n', one(['phosphorus 42 mg/kg', 'cec 12'])], ['the line\'s own leads', 'Nutrients (lb/acre)\nPhosphorus 42\nBoron 1 ppm\n', one(['phosphorus 42 lb/acre', 'boron 1 ppm'])],
+    ['pH has no extract of nutrients, nor has nitrogen', 'Mehlich 3\npH 6.4\nNitrate-N 10 ppm\n', one([PH, 'nitrate-n 10 ppm'])], ['a sentence is none', 'We used Mehlich 3 on Monday\nPhosphorus 42 ppm\n', one([P], [1])],
+    ['pH in a salt, told beside it or as an answer', 'pH 6.4 (CaCl2)\n', one(['ph-salt 6.4 pH cacl2'])], ['as an answer', 'pH 6.4\nph method: CaCl2\n', one(['ph-salt 6.4 pH cacl2'])],
+    // Pennsylvania's lab extracts by Mehlich 3 (tables/labs.ts, read).
+    ['a lab\'s own methods', 'lab: Penn State\nPhosphorus 42 ppm\nPotassium 180 ppm Olsen\n', one([`${P} mehlich-3`, 'potassium 180 ppm olsen'])], ['of a lab nobody knows', 'lab: Nowhere\nPhosphorus 42 ppm\n', one([P])],
+  ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
+});
+
+describe('lines broken by copying', () => {
+  test.each<[string, string, unknown]>([
+    ['a name over two lines', 'Organic\nMatter 4 %\n', one(['organic-matter 4 %'])], ['with its rest', 'Cation Exchange\nCapacity 12 meq/100g\n', one(['cec 12 meq/100g'])], ['a unit below', 'Phosphorus 42\nppm\n', one([P])], ['each name over its value', 'Phosphorus\n42 ppm\nPotassium\n180 ppm\n', one([P, 'potassium 180 ppm'])],
+    ['a unit that does not fit is none of it', 'Phosphorus 42\ndS/m\n', one(['phosphorus 42'])], ['two values below a name are not joined', 'Phosphorus\n42 ppm\n38 ppm\n', one([], [1, 2, 3])], ['a heading over the name it does not end', 'Nitrogen\nPhosphorus 42 ppm\n', one([P], [1])],
+  ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
+  test('the place of what was put together is its own line', () => {
+    expect(readReport('Cation Exchange\nCapacity 12 meq/100g\n', 'r.txt').samples[0]!.readings[0]).toMatchObject({ asPrinted: 'Cation Exchange Capacity 12 meq/100g', place: { line: 1 } });
+  });
+});
+
+describe('what is left aside, and what is told', () => {
+  test('empty lines of a form, comments and rules', () => {
+    expect(read('# my notes\ntaken:\npH: 6.4\nPhosphorus:\n-----\nPotassium:\n')).toEqual(one([PH]));
+    expect(read('Dear grower, thank you.\npH 6.4\n')).toEqual(one([PH], [1]));
+  });
+  test('a form that nobody filled in, and a text of other things', () => {
+    const [form] = readReport('pH:\nPhosphorus:\n', 'r.txt').notices;
+    expect(form).toMatchObject({ code: 'form-blank', severity: 'warning', place: { line: 1 } });
+    expect([codes('Dear grower\nwe thank you\n'), codes('pH:\nDear grower, we thank you.\n'), codes(''), codes(' \n\t\n')]).toEqual([['nothing-read'], ['nothing-read'], ['report-empty'], ['report-empty']]);
+  });
+  test('a line too long is named and the others are read', () => {
+    const report = readReport(`pH 6.4\n${'x'.repeat(LONGEST_LINE + 1)}\nPhosphorus 42 ppm\n`, 'r.txt');
+    expect([report.notices.map((n) => [n.code, n.facts.length, n.place?.line]), report.samples[0]!.readings.length]).toEqual([[['line-too-long', LONGEST_LINE + 1, 2]], 2]);
+    expect(codes(`pH 6.4\n${'x'.repeat(LONGEST_LINE)}\n`)).toEqual([]);
+  });
+  test('a report too large is refused', () => {
+    expect(codes('pH 6.4\n'.repeat(LARGEST_REPORT / 7 + 1))).toEqual(['report-too-large']);
+    expect(codes('x'.repeat(LARGEST_REPORT + 1))).toEqual(['line-too-long']);
+  });
+});
+
+// Water, compost, feed and the rest print the same names; a title tells, any sign of a soil wins.
+describe('what the report is of', () => {
+  test.each([['Water analysis report\nNitrate-N 4 ppm\npH 7.1\n', 'report-water'], ['Compost test report\nMoisture 40 %\nC:N 18\n', 'report-compost'], ['Forage analysis\nCrude protein 12 %\nADF 30 %\n', 'report-feed'], ['Guaranteed analysis\nTotal nitrogen 10 %\nAvailable phosphate 10 %\n', 'report-fertilizer'], ['Manure analysis\nTotal N 12 lb/ton\nP2O5 8 lb/ton\n', 'report-manure']])('%s', (text, code) => { expect(codes(text)).toEqual([code]); });
+  test.each(['Water analysis report\nCEC 12 meq/100g\npH 7.1\n', 'Compost test report\nSoil pH 6.4\nPhosphorus 42 ppm Mehlich 3\n'])('%s is a soil', (text) => { expect(codes(text)).toEqual([]); });
+  test('shares as leaves hold them, of four elements, are a leaf', () => {
+    const kind = (text: string): string | undefined => readReport(text, 'r.txt').samples[0]!.kind;
+    expect([kind('Nitrogen 2.2 %\nPhosphorus 0.2 %\nPotassium 1.5 %\nCalcium 1.4 %\n'), kind('Nitrogen 2.2 %\nPhosphorus 0.2 %\nPotassium 1.5 %\n'), kind('Nitrogen 2.2 %\nPhosphorus 9 %\nPotassium 1.5 %\nCalcium 1.4 %\n'), kind('pH 6.4\nNitrogen 2.2 %\nPhosphorus 0.2 %\nPotassium 1.5 %\nCalcium 1.4 %\n')]).toEqual(['leaf', undefined, undefined, undefined]);
+    expect(kind('Nitrogen 22 g/kg\nPhosphorus 2 g/kg\nPotassium 15 g/kg\nCalcium 14 g/kg\n')).toBe('leaf');
+  });
+});
