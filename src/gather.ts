@@ -136,6 +136,7 @@ export function seasonMistakes(orchard: Orchard, season: Season): Notice[] {
     if (tree.planted && tree.planted.year > season.year) found.push(notice('planted-future', 'error', { tree: tree.name, read: tree.planted.year, season: season.year }, tree.place));
     if (tree.planted && tree.planted.year < season.year - 300) found.push(notice('planted-long-ago', 'error', { tree: tree.name, read: tree.planted.year }, tree.place));
     if (tree.across !== undefined && tree.across > 40) found.push(notice('crown-impossible', 'error', { tree: tree.name }, tree.place));
+    if ([...(tree.bed ?? []), ...(tree.spacing ?? [])].some((m) => m > 100)) found.push(notice('ground-impossible', 'error', { tree: tree.name }, tree.place));
     return found;
   });
 }

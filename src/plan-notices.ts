@@ -1,7 +1,7 @@
 /** What a plan has to say beside its doses, and what it asks of a zone's soil. */
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
-import { advised, isTooMuch } from './need/advice.ts';
+import { advised, isFollowed } from './need/advice.ts';
 import { growthOf } from './need/facts.ts';
 import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
@@ -100,7 +100,9 @@ function leadNotices(plans: readonly TreePlan[], orchard: Orchard): Notice[] {
     const lead = need.nitrogen.lead;
     if (lead?.why === 'near') near.set(lead.rule.source, (near.get(lead.rule.source) ?? new Set()).add(tree.word));
   }
-  return [...near].map(([source, crops]) => notice('lead-near', 'note', { where: orchard.where.text, crops: [...crops].join(', '), source: sourceOf(source)?.publisher ?? source }));
+  const orchards = [...new Set(plans.filter((p) => p.need.nitrogen.lead?.rule.label === 'orchard').map((p) => p.tree.word))];
+  const rates = orchards.length > 0 ? [notice('lead-orchard', 'warning', { crops: orchards.join(', ') })] : [];
+  return [...rates, ...[...near].map(([source, crops]) => notice('lead-near', 'note', { where: orchard.where.text, crops: [...crops].join(', '), source: sourceOf(source)?.publisher ?? source }))];
 }
 
 /** Epsom salts are MgSO4 with seven waters: 16.35 % MgO by their formula. */
@@ -128,11 +130,12 @@ function adviceNotices(zone: ZoneSoil, plans: readonly TreePlan[], orchard: Orch
   const { units } = orchard.where;
   const mine = plans.filter((p) => p.facts.advice === zone.advice && p.tree.tub === undefined && p.facts.bed === undefined);
   const lab = (p: TreePlan): number => advised(p.facts, 'N')?.value ?? 0;
+  if (zone.advice.length === 0 && zone.byLab) return [notice('advice-none', 'warning', { zone: zone.zone })];
   if (zone.advice.length === 0 || mine.length === 0) return [];
   if (zone.byLab) {
-    const refused = mine.filter((p) => { const n = advised(p.facts, 'N'); return n !== null && isTooMuch(n, p.facts); });
+    const refused = mine.filter((p) => !isFollowed(p.facts) && p.facts.years !== 0);
     return [
-      notice('advice-followed', 'note', { zone: zone.zone }),
+      ...(mine.some((p) => isFollowed(p.facts)) ? [notice('advice-followed', 'note', { zone: zone.zone })] : []),
       ...refused.map((p) => notice('advice-refused', 'warning', { tree: p.tree.name, lab: showNutrient(lab(p), units), limit: `${DOSE_REFUSED.value} ${DOSE_REFUSED.unit}` })),
     ];
   }

@@ -12,9 +12,13 @@ import { compareFaults, faultsOf, mixesOf } from './mix.ts';
 
 export type Portion = { readonly bag: Bag; readonly g: number; readonly serves: Nutrient };
 
+/** Blueberries take no nitrate (New York prints: no nitrates). */
+const isNitrate = (bag: Bag): boolean => /nitrat|saltpet|salpeter/i.test(bag.label) || (bag.material !== null && /nitrate/.test(bag.material.id)) || (bag.grade.N > 0.32 && bag.grade.N < 0.355 && bag.grade.P2O5 === 0 && bag.grade.K2O === 0);
+
 /** Whether a bag may feed this plant at all. */
 function allowed(bag: Bag, crop: Crop, tub: boolean): boolean {
   if (bag.weedKiller || bag.amends) return false;
+  if (crop === 'blueberry' && isNitrate(bag)) return false;
   if (tub) return bag.slow;
   return !bag.liquid && !(bag.chloride && CHLORIDE_SENSITIVE.includes(crop) && bag.grade.N === 0);
 }

@@ -33,9 +33,12 @@ export type PlannedDose = { readonly portion: Portion; readonly planned: Figure<
 export function dosesOf(facts: Facts, need: Need, wants: Wants, bags: readonly Bag[], windows: readonly Window[], dosesDone: number, system: System): PlannedDose[] {
   const { tree } = facts;
   if (windows.length === 0) return [];
+  // A table of several doses opened late is not made up in the few that are left.
+  const asked = Math.max(1, need.nitrogen.doses - dosesDone);
+  const late = windows.length < asked && tree.tub === undefined ? windows.length / asked : 1;
   const inTub = tree.tub !== undefined;
   const inBed = facts.bed !== undefined;
-  const portions = choose(wants, bags, tree.crop, inTub);
+  const portions = choose({ ...wants, N: wants.N * late }, bags, tree.crop, inTub);
   const isQuick = (p: Portion): boolean => p.bag.grade.N > 0 && !p.bag.slow && !inTub;
   // Quick nitrogen of several bags falls on the same roots: the limit holds for their sum.
   const quickN = portions.filter(isQuick).reduce((sum, p) => sum + p.g * p.bag.grade.N, 0);

@@ -2,7 +2,7 @@
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Advice } from '../soil/advice.ts';
-import { DOSE_REFUSED } from '../tables/limits.ts';
+import { DOSE_REFUSED, MOST_DUG_IN } from '../tables/limits.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
@@ -21,6 +21,14 @@ export function advised<S extends Nutrient>(f: Facts, of: S): Figure<'g', S> | n
   const said = mine.map((a) => figure(a.value, a.unit, of, 'lab-says', cite));
   const grams = mine.reduce((sum, a) => sum + (a.per === 'tree' ? convert(a.value, a.unit, 'g') : convert(a.value, a.unit, 'g/m2') * f.crown.area.value), 0);
   return figure(grams, 'g', of, 'lab-advice', cite, mine.some((a) => a.per === 'area') ? [...said, f.crown.area] : said);
+}
+
+/** Whether the lab's lines for this plant are within what may be put out; if one nutrient is not, none of them is followed. */
+export function isFollowed(f: Facts): boolean {
+  if (!f.byLab || f.years === 0 || f.bed !== undefined || f.advice.length === 0) return false;
+  const n = advised(f, 'N');
+  const most = MOST_DUG_IN.gPerM2 * f.crown.area.value;
+  return !(n && isTooMuch(n, f)) && (['P2O5', 'K2O'] as const).every((of) => (advised(f, of)?.value ?? 0) <= most);
 }
 
 /** Nitrogen beyond this on the crown is not put out, whoever says it. */

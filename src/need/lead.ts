@@ -18,9 +18,10 @@ export type Lead = {
  * The rule that leads for this tree, of those that go by the tree itself or of those by ground alone; null where no publication prints one.
  * Order: `rules.yaml`; the orchard's own state or province; its country; a state or country that borders on it; the crop's default.
  */
-export function leadOf(f: Facts, suits: (rule: Rule) => boolean = (): boolean => true): Lead | null {
-  const usable = leadersFor(f).filter((r) => suits(r) && fits(r, f));
-  const ranked = usable.map((rule) => ({ rule, ...rankOf(rule, f) })).filter((x) => x.rank < Infinity);
+export function leadOf(f: Facts, suits: (rule: Rule) => boolean = (): boolean => true, neighbours = true): Lead | null {
+  const usable = leadersFor(f).filter((r) => suits(r) && (fits(r, f) || goesOn(r, f)));
+  // A rule for this kind alone goes before one for the crop.
+  const ranked = usable.map((rule) => ({ rule, ...rankOf(rule, f) })).filter((x) => x.rank < Infinity && (neighbours || x.why !== 'near')).map((x) => ({ ...x, rank: x.rank - (x.rule.kinds ? 0.5 : 0) + (fits(x.rule, f) ? 0 : 0.25) }));
   // A stable sort keeps one publication's rules together, in its own order.
   ranked.sort((a, b) => a.rank - b.rank);
   const first = ranked.find(({ rule }) => applyRule(rule, f, rule.low) !== null);
@@ -29,18 +30,21 @@ export function leadOf(f: Facts, suits: (rule: Rule) => boolean = (): boolean =>
   return { rule: first.rule, why: first.why, wants: before ? { rule: before.rule, fact: factOf(before.rule) } : null };
 }
 
+/** The last row of a table goes on as it ended, where the plant is older than any row. */
+function goesOn(rule: Rule, f: Facts): boolean {
+  if (rule.by !== 'plant' || !rule.years || f.years === null) return false;
+  const end = rule.years[1] - (rule.first ?? 0);
+  return end < f.years && fits(rule, { ...f, years: end })
+    && !leadersFor(f).some((r) => r !== rule && r.source === rule.source && (r.years?.[1] ?? 99) - (r.first ?? 0) > end && (r.kinds === undefined || r.kinds.includes(f.tree.word)));
+}
+
+/** Whether any publication may lead for this crop here. */
+export const mayLead = (f: Facts): boolean => leadersFor(f).some((r) => rankOf(r, f).rank < Infinity);
+
 /** The fact that the best rule for this tree goes by, where nobody told it and so no rule can be applied. */
 export function wantedFact(f: Facts): Fact | null {
   const fit = leadersFor(f).find((r) => rankOf(r, f).rank < Infinity && fits(r, f) && applyRule(r, f, r.low) === null);
   return fit ? factOf(fit) : null;
-}
-
-/** The age that a table serves, where it does not reach this one: its last printed year, or one year where nobody told the age. Null where the table begins later. */
-export function tableAge(f: Facts): number | null {
-  if (f.years === null) return 1;
-  const ends = leadersFor(f).filter((r) => r.years !== undefined && rankOf(r, f).rank < Infinity).map((r) => r.years![1] - (r.first ?? 0));
-  const before = ends.filter((end) => end < f.years!);
-  return before.length > 0 ? Math.max(...before) : null;
 }
 
 const factOf = (rule: Rule): Fact => (rule.by === 'trunk' ? 'trunk' : rule.by === 'height' ? 'height' : rule.by === 'row' ? 'spacing' : 'planted');

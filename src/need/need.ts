@@ -4,7 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { Question } from '../reason/notice.ts';
 import { sourceOf } from '../tables/sources.ts';
 import type { AskId } from '../words/words.ts';
-import { advised, isTooMuch, isUnclear } from './advice.ts';
+import { advised, isFollowed, isUnclear } from './advice.ts';
 import type { Facts } from './facts.ts';
 import { growthOf, has, isToCome, organicMatter } from './facts.ts';
 import { ORGANIC_MATTER } from '../tables/limits.ts';
@@ -64,14 +64,14 @@ export function needOf(f: Facts): Need {
 
 /** The lab's nitrogen in place of ours, where the grower follows it and it is not too much. */
 function byLab(f: Facts, ours: NitrogenNeed): NitrogenNeed {
-  const lab = f.byLab && !isToCome(f) ? advised(f, 'N') : null;
-  if (!lab || isTooMuch(lab, f)) return ours;
+  const lab = isFollowed(f) ? advised(f, 'N') : null;
+  if (!lab) return ours;
   return { need: lab, none: lab.value === 0 ? 'table-none' : null, ifBelow: null, cap: Infinity, doses: 1, followed: lab.cite, lead: null, organicHalf: false };
 }
 
 /** The lab's phosphate or potash in place of ours. */
 function labNeed<S extends 'P2O5' | 'K2O'>(f: Facts, of: S): { need?: Figure<'g', S>; ask?: null } {
-  const lab = f.byLab && !isToCome(f) ? advised(f, of) : null;
+  const lab = isFollowed(f) ? advised(f, of) : null;
   return lab ? { need: lab, ask: null } : {};
 }
 

@@ -15,7 +15,7 @@ import type { Facts } from './facts.ts';
 import { growthOf, has, isToCome, organicMatter } from './facts.ts';
 import { growthRange, leafVerdict } from './growth.ts';
 import type { Lead } from './lead.ts';
-import { leadOf, tableAge, wantedFact } from './lead.ts';
+import { leadOf, wantedFact } from './lead.ts';
 import type { Nitrogen } from './rules.ts';
 import { applyRule, capOf } from './rules.ts';
 import { tubRate } from './tub.ts';
@@ -44,7 +44,7 @@ const virginia: Cite = { source: 'virginia-note-21', at: 'no fertiliser at plant
 
 /** In the planting year a plant is fed only by a table that begins with it and is the crop's own, or by the grower's own publisher. */
 function fedAtPlanting(f: Facts): boolean {
-  const lead = leadOf(f, (r) => !byGround(r) && r.years !== undefined && r.years[0] === (r.first ?? 0));
+  const lead = leadOf(f, (r) => (!byGround(r) || f.rules.includes(r)) && r.years !== undefined && r.years[0] === (r.first ?? 0));
   return lead !== null && lead.rule.low > 0 && (lead.rule.first === 1 || lead.why === 'own' || lead.why === 'here');
 }
 
@@ -103,9 +103,8 @@ const byGround = (rule: Rule): boolean => rule.by === 'area';
 function byRule(f: Facts): Dose | null {
   const applied = (lead: Lead | null, g: Facts): Nitrogen | null => lead && applyRule(lead.rule, g, lead.rule.low, lead.rule.base?.[0] ?? 0);
   if (!hasAreaRate(f)) {
-    // A table that ends goes on as it ended; nobody is fed as an old plant by a guess.
-    const age = leadOf(f) === null ? tableAge(f) : f.years;
-    const g = age === f.years ? f : { ...f, years: age };
+    // Nobody is fed as an old plant by a guess: one year in the ground, until the age is told.
+    const g = f.years === null && leadOf(f) === null ? { ...f, years: 1 } : f;
     const lead = leadOf(g);
     const need = applied(lead, g);
     if (lead?.rule.label === 'orchard' && need && isTooMuch(need, f)) {
@@ -114,11 +113,13 @@ function byRule(f: Facts): Dose | null {
     }
     return lead && need && { need, cap: capOf(lead.rule), doses: lead.rule.doses ?? 1, lead };
   }
-  const [lead, ground] = [leadOf(f, (r) => !byGround(r)), leadOf(f, byGround)];
+  const [tree, ground] = [leadOf(f, (r) => !byGround(r)), leadOf(f, byGround, false)];
+  // A place whose own publisher goes by ground alone needs no stranger's rule by age beside it.
+  const lead = ground && tree && (ground.why === 'own' ? tree.why !== 'own' : ground.why === 'here' && tree.why !== 'own' && tree.why !== 'here') ? null : tree;
   const candidates = [applied(lead, f), applied(ground, f), sizeCap(f)].filter((x): x is Nitrogen => x !== null);
   const least = candidates.reduce((a, b) => (b.value < a.value ? b : a));
   const caps = [lead ? capOf(lead.rule) : Infinity, sizeCap(f)?.value ?? Infinity];
-  return { need: figure(least.value, 'g', 'N', 'smallest', least.cite, candidates), cap: Math.min(...caps), doses: lead?.rule.doses ?? 1, lead };
+  return { need: figure(least.value, 'g', 'N', 'smallest', least.cite, candidates), cap: Math.min(...caps), doses: lead?.rule.doses ?? 1, lead: lead ?? ground };
 }
 
 /** Maryland's caps, printed for pear; on apple and stone fruit they are our judgement. */
@@ -138,7 +139,7 @@ function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit
   if (f.tree.fruit?.said === 'none' && f.tree.fruit.year === f.season) {
     need = figure(need.value / 2, 'g', 'N', 'lost-crop', { source: 'oklahoma-hla6232', at: 'crop lost', mark: 'read' }, [need]);
   }
-  if (leafShort > 0) {
+  if (leafShort > 0 && POME.includes(f.crop)) {
     const raised = Math.min(dose.cap, need.value * (1 + (leafShort / LEAF_STEP.per) * (LEAF_STEP.share / 100)));
     need = figure(raised, 'g', 'N', 'leaf-raise', LEAF_STEP.cite, [need, told(leafShort, '%', 'leaf', f.tree.name)]);
   }

@@ -47,7 +47,7 @@ export function phosphateOf(f: Facts): SoilNeed<Phosphate> {
   if (target === null) return { need: give(0, untested), span: span(0, 0), ask: null };
   if (target === 'above') return { need: give(0, rated!.cite ?? weinsberg.cite), span: span(0, 0), ask: null };
   const own = ownRate(f, 'P2O5', 'bearing', target);
-  if (target === 'at') return { need: give(0, ONTARIO_P), span: span(0, Math.max(3, own?.high ?? 0)), ask: null };
+  if (target === 'at') return { need: own ? give(f.years === 0 || has(f, 'fed lawn') ? 0 : own.low, own.cite) : give(0, ONTARIO_P), span: span(0, Math.max(3, own?.high ?? 0)), ask: null };
   if (lean) return { need: give(0, f.years === 0 ? arizona : { source: 'iowa-fruit-trees', at: 'fed lawn', mark: 'read' }), span: span(0, 5), ask: null };
   const leafLow = target === 'far-below' && leafVerdict(f, 'P')?.verdict === 'below';
   const need = leafLow && !calcareous(f)

@@ -102,7 +102,7 @@ export function leadersFor(f: Pick<Facts, 'crop' | 'rules'>): readonly Rule[] {
   return home.length > 0 ? home : all.filter((r) => r.label === 'orchard' && r.by === 'area');
 }
 
-export const hasRules = (f: Pick<Facts, 'crop' | 'rules'>): boolean => leadersFor(f).length > 0;
+const hasRules = (f: Pick<Facts, 'crop' | 'rules'>): boolean => leadersFor(f).length > 0;
 
 /** The nearest kin with rules of its own, for a grower to choose; null where none is held. */
 export const kinOf = (word: string): Crop | null => (KIN[word] ?? []).find((crop) => hasRules({ crop, rules: [] })) ?? null;

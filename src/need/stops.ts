@@ -4,7 +4,7 @@ import type { Cite, Figure } from '../reason/figure.ts';
 import { LEAD_STOP, SALT_STOP, SODIUM_STOP } from '../tables/limits.ts';
 import type { Facts } from './facts.ts';
 import { has, ratedOf } from './facts.ts';
-import { hasRules } from './rules.ts';
+import { mayLead } from './lead.ts';
 
 export type StopId = 'salts' | 'sodium' | 'standing-water' | 'herbicide' | 'drought' | 'fire-blight' | 'lead' | 'not-soil' | 'no-figures';
 /** `from` is what the value was converted from, where it is not what the report prints. */
@@ -15,7 +15,7 @@ const told: Cite = { source: 'grower', at: 'flag', mark: 'read' };
 /** Every stop that holds for the tree; a tub stands in its own mix, whatever the ground. */
 export function stopsOf(f: Facts): Stop[] {
   const stops: Stop[] = [];
-  if (f.tree.tub === undefined && !hasRules(f)) stops.push({ id: 'no-figures', cite: { source: 'medlar', at: 'no-figures', mark: 'judgement' } });
+  if (f.tree.tub === undefined && !mayLead(f)) stops.push({ id: 'no-figures', cite: { source: 'medlar', at: 'no-figures', mark: 'judgement' } });
   for (const [flag, id] of [['standing water', 'standing-water'], ['herbicide', 'herbicide'], ['drought', 'drought'], ['fire blight', 'fire-blight']] as const) {
     if (has(f, flag)) stops.push({ id, cite: told });
   }

@@ -2,7 +2,7 @@
  * `rules.yaml`: the grower's own feeding rules, in the shape of the published ones and checked as strictly; every mistake at its line.
  * A rule here leads over every publication for the crops it names.
  */
-import { isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
 import type { Node } from 'yaml';
 import * as z from 'zod/mini';
 import type { Notice, Place } from '../reason/notice.ts';
@@ -19,6 +19,8 @@ export type OwnRules = { readonly rules: readonly Rule[]; readonly notices: read
 const ownShape = withSense(z.strictObject({ ...z.omit(ruleShape, { source: true, region: true, label: true, cite: true }).shape, from: z.string().check(z.minLength(1)) }));
 const KEYS = [...Object.keys(z.omit(ruleShape, { source: true, region: true, label: true, cite: true }).shape), 'from'];
 const LARGEST = 200_000;
+/** Without a cap of its own a rate meets an old tree some day: so many years, inches, feet. */
+const MOST_TIMES: Partial<Record<Rule['by'], number>> = { years: 20, trunk: 20, height: 20, canopy: 40 };
 
 /** Reads the text of the file. Never throws; what is wrong is told, and then no rule of the file holds. */
 export function loadRules(source: string): OwnRules {
@@ -33,6 +35,12 @@ export function loadRules(source: string): OwnRules {
   };
   const placeOf = (node: unknown): Place => at((node as Node | null)?.range?.[0] ?? 0, (node as Node | null)?.range?.[1]);
   const broken = doc.errors.map((e) => notice('yaml-broken', 'error', { yaml: e.code.toLowerCase().replace(/_/g, ' ') }, at(e.pos[0], e.pos[1])));
+  let aliased: unknown = null;
+  visit(doc, (_, node) => {
+    if (isAlias(node) || (node && typeof node === 'object' && (('anchor' in node && node.anchor) || ('tag' in node && typeof node.tag === 'string')))) aliased = node;
+    return aliased ? visit.BREAK : undefined;
+  });
+  if (aliased) return { rules: [], notices: [notice('yaml-alias', 'error', {}, placeOf(aliased))] };
   if (broken.length > 0) return { rules: [], notices: broken };
   if (doc.contents === null) return { rules: [], notices: [] };
   if (!isSeq(doc.contents) || doc.contents.items.some((item) => !isMap(item))) return { rules: [], notices: [notice('rules-shape', 'error', {}, at(0))] };
@@ -46,7 +54,7 @@ export function loadRules(source: string): OwnRules {
     if (!checked.success) {
       for (const issue of checked.error.issues) {
         if (issue.code === 'unrecognized_keys') notices.push(...issue.keys.map((key) => notice('rule-key', 'error', { read: key, guess: suggest(key, KEYS).join(', '), expected: KEYS.join(', ') }, placeOf(item.items.find((p) => isScalar(p.key) && p.key.value === key)?.key ?? item))));
-        else notices.push(notice('rule-value', 'error', { key: issue.path.map(String).join(' → ') || 'rule', why: whyOf(issue) }, placeOf(item.getIn(issue.path, true) ?? item)));
+        else notices.push(notice('rule-value', 'error', { key: issue.path.map(String).join(' → ') || 'rule', why: whyOf(issue, item.getIn(issue.path)) }, placeOf(item.getIn(issue.path, true) ?? item)));
       }
       return;
     }
@@ -54,7 +62,7 @@ export function loadRules(source: string): OwnRules {
     const rule: Rule = { ...own, source: 'own-rules', region: 'own', cite: { source: 'own-rules', at: from, mark: 'read' } };
     if (ids.has(rule.id)) notices.push(notice('name-twice', 'error', { read: rule.id }, placeOf(item)));
     ids.add(rule.id);
-    const most = gramsOf(rule, rule.cap ?? rule.high ?? rule.low);
+    const most = gramsOf(rule, rule.cap ?? (rule.high ?? rule.low) * (MOST_TIMES[rule.by] ?? 1));
     const limit = isRate(rule) ? RULE_LIMITS.gPerM2 : RULE_LIMITS.gPerPlant;
     if (most > limit) notices.push(notice('rule-absurd', 'error', { id: rule.id, grams: Math.round(most), limit, unit: isRate(rule) ? 'g/m²' : 'g' }, placeOf(item)));
     rules.push(rule);
@@ -63,10 +71,10 @@ export function loadRules(source: string): OwnRules {
 }
 
 /** What was expected, for a grower. */
-function whyOf(issue: z.core.$ZodIssue): string {
+function whyOf(issue: z.core.$ZodIssue, item: unknown): string {
   switch (issue.code) {
     case 'invalid_value': return `one of ${issue.values.map(String).join(', ')} is expected`;
-    case 'invalid_type': return issue.input === undefined ? `${issue.expected} is expected, and nothing is there` : `${issue.expected} is expected`;
+    case 'invalid_type': return item === undefined ? `${issue.expected} is expected, and nothing is there` : `${issue.expected} is expected`;
     case 'too_small': return `more than ${String(issue.minimum)} is expected`;
     case 'too_big': return `at most ${String(issue.maximum)} is expected`;
     default: return issue.message;

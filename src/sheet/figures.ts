@@ -5,7 +5,7 @@ import { SOURCE_IDS, sourceOf } from '../tables/sources.ts';
 import type { Language } from '../words/words.ts';
 import { say, sayIfKnown } from '../words/words.ts';
 
-const STYLE = 'body{font:16px/1.4 system-ui,sans-serif;max-width:70rem;margin:1rem auto;padding:0 1rem}table{border-collapse:collapse;width:100%}td,th{border-bottom:1px solid #999;padding:.15rem .5rem;text-align:left;vertical-align:top}td:nth-child(3){text-align:right;white-space:nowrap}h2{margin:2rem 0 .2rem}@media print{h2{break-after:avoid}}';
+const STYLE = ['body{font:16px/1.4 system-ui;max-width:70rem;margin:1rem auto;padding:0 1rem}', 'table{border-collapse:collapse;width:100%}', 'td,th{border-bottom:1px solid #999;padding:.15rem .5rem;text-align:left}', 'td:nth-child(3){text-align:right}'].join('');
 
 const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 

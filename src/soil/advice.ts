@@ -23,10 +23,13 @@ const FORMS: readonly { readonly pattern: RegExp; readonly what: number; readonl
   { pattern: new RegExp(`\\b${WHAT}[^\\d;,]{0,15}?${SPAN}\\s*${WEIGHT}${PER}${AREA}`, 'gi'), what: 1, low: 2, weight: 4, area: 5 },
 ];
 
+/** A line that forbids, bounds, looks back, or speaks of another crop or of what is no feed, recommends nothing for a tree. */
+const NOT_ADVICE = /\b(?:not|never|don'?t|no more|more than|at most|up to|maximum|exceed|lawns?|turf|grass|corn|maize|wheat|pasture|vegetables?|vegetable garden|last year|previous(?:ly)?|applied|leaves|compost|manure|removes?|removal|contains?)\b|(?:^|\s)-\d|\de\d/i;
+
 /** Every amount that the sample's lines recommend, in their order; each stretch of a line counts once. */
 export function adviceOf(sample: Sample): Advice[] {
   return sample.unread.flatMap(({ line, text }) => {
-    let rest = text.length > 400 ? '' : text;
+    let rest = text.length > 400 || NOT_ADVICE.test(text) ? '' : text;
     const found: { at: number; advice: Advice[] }[] = [];
     for (const { pattern, ...groups } of FORMS) {
       for (const m of rest.matchAll(pattern)) {
@@ -51,6 +54,7 @@ function read(what: string, low: string, weight: string, area: string, line: num
   const per = unit === 'lb' || unit === 'g' ? 'tree' as const : 'area' as const;
   if (/^\d/.test(what)) {
     const [n, p, k] = what.split('-').map(Number) as [number, number, number];
+    if (n + p + k > 100) return [];
     return ([['N', n], ['P2O5', p], ['K2O', k]] as const).flatMap(([of, percent]) => (percent > 0 ? [{ of, value: (amount * percent) / 100, unit, per, product: what, line }] : []));
   }
   const of = NAMES.find(([pattern]) => pattern.test(what.replace(/^actual\s+/i, '')))?.[1];

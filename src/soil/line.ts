@@ -80,7 +80,12 @@ export function readLine(line: Line, context: Context): LineResult {
   }
   const texture = readings.length > 0 && !readings.some((r) => r.item === 'texture') ? bareTexture(line, context.file) : null;
   if (texture) readings.push(texture);
-  if (readings.length > 0) notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slipsBeside(pieces, line, context), ...unnamed(pieces, line, context));
+  if (readings.length > 0) {
+    const slips = slipsBeside(pieces, line, context);
+    // One mistake is told once.
+    const fresh = unnamed(pieces, line, context).filter((n) => !slips.some((slip) => slip.place?.column === n.place?.column));
+    notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slips, ...fresh);
+  }
   return { readings: readings.map((r) => (r.unit === null && CATION_ITEMS.includes(r.item) && readings.some((o) => o.unit === 'MAF') ? { ...r, unit: 'MAF' as const } : r)), notices };
 }
 

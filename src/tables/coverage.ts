@@ -80,7 +80,7 @@ function recordOf(): Coverage['record'] {
     for (const [key, mine] of by) done(key.split(' ')[0] as Crop, key.split(' ')[1]!, mine);
   };
   for (const of of ['N', 'P2O5', 'K2O'] as const) {
-    groups(RULES.filter((r) => (r.gives.of === 'product' ? 'N' : r.gives.of) === of), (crop, region, mine) => { put(crop, region, of, coversAges(mine.filter((r) => r.label === undefined && r.kinds === undefined))); });
+    groups(RULES.filter((r) => (r.gives.of === 'product' ? 'N' : r.gives.of) === of), (crop, region, mine) => { put(crop, region, of, coversAges(mine.filter((r) => r.label === undefined && r.kinds === undefined && r.bearing === undefined))); });
   }
   groups(SOIL_RATES.filter((r) => r.nutrient !== 'MgO' && r.stage === 'bearing'), (crop, region, mine) => { for (const r of mine) put(crop, region, r.nutrient as 'P2O5' | 'K2O', r.by === 'soil' && r.rates.length >= 3); });
   groups(LEAF_RANGES, (crop, region, mine) => { put(crop, region, 'leaf', ['N', 'P', 'K'].every((n) => mine.some((r) => r.nutrient === n && r.label === undefined))); });

@@ -3,7 +3,7 @@
  * The order is the default of the decision (apple and pear Michigan, stone fruit Pennsylvania); for the other crops the page that gives least comes first.
  */
 export const DEFAULT_LEADS: readonly string[] = [
-  'michigan-garden-fruit', 'penn-stone', 'rhs-feeding', 'georgia-fig', 'louisiana-fig', 'florida-citrus', 'california-citrus', 'penn-blueberry', 'penn-currant', 'iowa-fertilizing-tree-small-fruits',
+  'penn-stone', 'michigan-garden-fruit', 'rhs-feeding', 'georgia-fig', 'louisiana-fig', 'florida-citrus', 'california-citrus', 'penn-blueberry', 'penn-currant', 'iowa-fertilizing-tree-small-fruits',
   'nj-small-fruit', 'ga-code-103-muscadine', 'uga-colquitt-muscadine', 'lsu-sthelena-pecan', 'missouri-chestnut', 'uc-ipm-walnut-home', 'uc-ipm-almond-home', 'uc-avocado-care', 'pnw507-kiwifruit',
-  'fl-nassau-persimmon', 'rhs-medlar', 'tw-pear', 'tw-afa-guava', 'bd-frg-2018-mango',
+  'fl-nassau-persimmon', 'rhs-medlar', 'tw-afa-guava', 'bd-frg-2018-mango',
 ];

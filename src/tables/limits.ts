@@ -8,6 +8,9 @@ export const RING_LIMIT = { value: 1, unit: 'lb/1000 sq ft', cite: { source: 'ne
 /** A dose of nitrogen that a grower or a lab states is refused above this: twice the turf limit, lb/1000 sq ft of crown. */
 export const DOSE_REFUSED = { value: 2, unit: 'lb/1000 sq ft', cite: { source: 'medlar', at: 'dose-refused', mark: 'judgement' } satisfies Cite } as const;
 
+/** Phosphate or potash that a lab states is refused above the most that is dug in before planting, g/m² (Poland, 300 kg/ha). */
+export const MOST_DUG_IN = { gPerM2: 30, cite: { source: 'poland-skierniewice', at: 'before planting, low class', mark: 'read' } satisfies Cite } as const;
+
 const washington: Cite = { source: 'washington-em119e', at: 'electrical conductivity', mark: 'read' };
 /** Conductivity above which nothing is fed, dS/m, by how the lab wetted the soil. */
 export const SALT_STOP = { dilute: 1, paste: 4, cite: washington } as const;

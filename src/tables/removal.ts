@@ -47,7 +47,7 @@ export const REMOVAL: readonly Removal[] = [
   ...removalTable(washington('apple'), { K: [2.0, 3.9] }), ...removalTable(washington('pear'), { K: 3.0 }), ...removalTable(washington('cherry'), { K: [2.9, 6.3] }),
   ...removalTable({ crops: ['peach'], region: 'US-CA', unit: 'lb/ton', part: 'fruit', cite: derived('california-peach-removal', '86 lb K in 15 tons') }, { K: 86 / 15 }),
   ...removalTable(tarn('plum'), { K2O: [2.3, 4.6] }),
-  ...removalTable({ crops: ['citrus'], region: 'BR', unit: 'kg/t', part: 'fruit', cite: derived('bragantia-citrus', 'mean of nine kinds') }, { K2O: 1.82 }),
+  ...removalTable({ crops: ['citrus'], region: 'BR', unit: 'kg/t', part: 'fruit', cite: read('bragantia-citrus', 'mean of nine kinds, printed in grams') }, { K: 1.513 }),
 
   // Washington: the rest of the table. Its peach stands well above California's and is marked down.
   ...removalTable(washington('apple'), { N: [0.9, 2.1], P: [0.2, 0.4] }),

@@ -48,7 +48,7 @@ describe('its day', () => {
   });
 });
 
-test.each([['depth: 0-6 in', '0-6 in'], ['Sampling depth 20 cm', '20 cm'], ['Tiefe: 0-30 cm', '0-30 cm'], ['Profundidad = 0-20 cm', '0-20 cm'], ['Depth | 8 in', '8 in'], ['depth: unknown', undefined], ['In depth 8 in', undefined], ['Rootdepth 8 in', undefined], ['Sample depth: 8 in', '8 in'], ['Profondeur : 30 cm', '30 cm'], ['Profondità 30 cm', '30 cm'], ['Entnahmetiefe 0-30 cm', '0-30 cm'], ['Probenahmetiefe: 30 cm', '30 cm'], ['Profundidade: 0-20 cm', '0-20 cm']])('its depth: %s', (line, depth) => { expect(first(line).depth).toBe(depth); });
+test.each([['depth: 0-6 in', '0-6 in'], ['Sampling depth 20 cm', '20 cm'], ['Tiefe: 0-30 cm', '0-30 cm'], ['Profundidad = 0-20 cm', '0-20 cm'], ['Depth | 8 in', '8 in'], ['depth: unknown', undefined], ['Rootdepth 8 in', undefined], ['Sample depth: 8 in', '8 in'], ['Profondeur : 30 cm', '30 cm'], ['Profondità 30 cm', '30 cm'], ['Entnahmetiefe 0-30 cm', '0-30 cm'], ['Probenahmetiefe: 30 cm', '30 cm'], ['Profundidade: 0-20 cm', '0-20 cm']])('its depth: %s', (line, depth) => { expect(first(line).depth).toBe(depth); });
 
 describe('an answer', () => {
   const said = (text: string): unknown => {
