@@ -82,14 +82,15 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
     const where = idleReason(t, language);
     return { number, name, fed: false, doses: [{ amount, product: '', only: '', cups: '' }], plants: '', where, ring: '', lines: column(` x  ${number} ${name}`, amount, where) };
   }
-  const whole = t.tree.count > 1 && feeds.some((feed) => isTiny(feed.g)) ? t.tree.count : 1;
+  const { count } = t.tree;
+  const overAll = (feed: Feed): boolean => count > 1 && isTiny(feed.g);
   const doses = feeds.map((feed) => ({
-    amount: `${showDose(feed.g * whole, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`,
+    amount: `${showDose(overAll(feed) ? feed.g * count : feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}${overAll(feed) ? ` ${w('over-all', { count })}` : ''}`,
     product: several ? feed.bag.label : '',
     only: feed.serves === 'N' ? conditionOf(plan, t, day, w) : '',
-    cups: feed.mL === null ? '' : w('about', { cups: showVolume(feed.mL * whole, system) }),
+    cups: feed.mL === null ? '' : w('about', { cups: showVolume(overAll(feed) ? feed.mL * count : feed.mL, system) }),
   }));
-  const plants = whole > 1 ? w('over-all', { count: whole }) : t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
+  const plants = count > 1 && !feeds.every(overAll) ? w('each', { count }) : '';
   const { where, plain, ring } = ringOn(t, first, number, system, w);
   const lines = doses.flatMap((d, k) => {
     const below = [d.product, d.cups].filter(Boolean).join(', ');
