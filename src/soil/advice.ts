@@ -14,7 +14,7 @@ const SPAN = String.raw`${NUMBER}(?:\s*(?:-|–|to)\s*${NUMBER})?`;
 const WEIGHT = String.raw`(lbs?|pounds?|oz|ounces?|kgs?|kilo(?:gram)?s?|grams?|g)\b\.?`;
 const AREA = String.raw`(acres?|ac|a|hectares?|ha|1,?000\s*(?:sq\.?|square)\s*(?:ft|feet|foot)\b\.?|1,?000\s*ft2|100\s*(?:sq\.?|square)\s*(?:ft|feet|foot)\b\.?|100\s*ft2|(?:sq\.?|square)\s*(?:ft|feet|foot)\b\.?|m2|m²|(?:sq\.?|square)\s*(?:m|met(?:re|er)s?)|trees?|plants?|bush(?:es)?)\b`;
 const WHAT = String.raw`((?:actual\s+)?(?:nitrogen|n|p2o5|phosphates?|phosphorus|p|k2o|potash|potassium|k)\b|\d{1,2}(?:\.\d+)?-\d{1,2}(?:\.\d+)?-\d{1,2}(?:\.\d+)?(?![\d-]))`;
-const PER = String.raw`\s*(?:\/|per|an?|for each|each)\s*(?:each\s+|every\s+)?`;
+const PER = String.raw`\s*(?:\/|per|an?|pro|je|por|par|for each|each)\s*(?:each\s+|every\s+)?`;
 
 /** "2 lb of actual N per 1000 sq ft"; "2 lb/1000 sq ft of N"; "N: 60 lb/acre", "10-10-10 at 10 lb per 1000 sq ft". */
 const FORMS: readonly { readonly pattern: RegExp; readonly what: number; readonly low: number; readonly weight: number; readonly area: number }[] = [
@@ -27,19 +27,20 @@ const FORMS: readonly { readonly pattern: RegExp; readonly what: number; readonl
 const NOT_ADVICE = /\b(?:not|never|don'?t|no more|more than|at most|up to|maximum|exceed|lawns?|turf|grass|corn|maize|wheat|pasture|vegetables?|vegetable garden|last year|previous(?:ly)?|applied|leaves|compost|manure|removes?|removal|contains?)\b|(?:^|\s)-\d|\de\d/i;
 
 /** Every amount that the sample's lines recommend, in their order; each stretch of a line counts once. */
-export function adviceOf(sample: Sample): Advice[] {
-  return sample.unread.flatMap(({ line, text }) => {
-    let rest = text.length > 400 || NOT_ADVICE.test(text) ? '' : text;
-    const found: { at: number; advice: Advice[] }[] = [];
-    for (const { pattern, ...groups } of FORMS) {
-      for (const m of rest.matchAll(pattern)) {
-        const advice = read(m[groups.what]!, m[groups.low]!, m[groups.weight]!, m[groups.area]!, line);
-        if (advice.length > 0) found.push({ at: m.index, advice });
-        rest = rest.slice(0, m.index) + ' '.repeat(m[0].length) + rest.slice(m.index + m[0].length);
-      }
+export const adviceOf = (sample: Sample): Advice[] => sample.unread.flatMap(({ line, text }) => amountsIn(text, line));
+
+/** The amounts that one line recommends. */
+export function amountsIn(text: string, line: number): Advice[] {
+  let rest = text.length > 400 || NOT_ADVICE.test(text) ? '' : text;
+  const found: { at: number; advice: Advice[] }[] = [];
+  for (const { pattern, ...groups } of FORMS) {
+    for (const m of rest.matchAll(pattern)) {
+      const advice = read(m[groups.what]!, m[groups.low]!, m[groups.weight]!, m[groups.area]!, line);
+      if (advice.length > 0) found.push({ at: m.index, advice });
+      rest = rest.slice(0, m.index) + ' '.repeat(m[0].length) + rest.slice(m.index + m[0].length);
     }
-    return found.sort((a, b) => a.at - b.at).flatMap((x) => x.advice);
-  });
+  }
+  return found.sort((a, b) => a.at - b.at).flatMap((x) => x.advice);
 }
 
 const NAMES: readonly (readonly [RegExp, AdviceOf])[] = [[/nitrogen|^n$/i, 'N'], [/p2o5|phosphate/i, 'P2O5'], [/k2o|potash/i, 'K2O'], [/phosphorus|^p$/i, 'P'], [/potassium|^k$/i, 'K']];

@@ -9,6 +9,7 @@ import type { Item, Method, ReportUnit } from '../tables/items.ts';
 import { ELEMENT_OF, RATES } from '../tables/items.ts';
 import { labMethods } from '../tables/labs.ts';
 import { ADVICE, ELSEWHERE, GERMAN, OF_SOIL } from '../tables/report-words.ts';
+import { amountsIn } from './advice.ts';
 import { gridEvents, pairEvents } from './blocks.ts';
 import { kindOfText, repairedText } from './decode.ts';
 import { isRule } from './grid-cells.ts';
@@ -169,6 +170,11 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     const kept = advice || ADVICE.test(line.text) ? found.readings.filter((r) => !isAdvice(r, line, advice)) : found.readings;
     if (kept.some((r) => !OF_ADVICE.includes(r.unit))) advice = false;
     if (kept.length < found.readings.length && kept.length === 0) {
+      unread(line);
+      continue;
+    }
+    // "Recommended: 5 g N/m2, 8 g K2O/m2" is amounts to bring out and nothing that was misread.
+    if (kept.length === 0 && amountsIn(line.text, line.number).length > 0) {
       unread(line);
       continue;
     }
