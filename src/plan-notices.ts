@@ -2,7 +2,7 @@
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
 import { advised, isFollowed } from './need/advice.ts';
-import { growthOf } from './need/facts.ts';
+import { groundOf, growthOf } from './need/facts.ts';
 import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
 import type { Orchard } from './orchard/load.ts';
@@ -117,7 +117,7 @@ function zoneNotices({ zone, soil }: ZoneSoil, plans: readonly TreePlan[], orcha
   const limed = mine.some((p) => p.ph?.plan.verdict === 'lime' && (p.ph.bag?.amends.dolomitic ?? false));
   const us = orchard.where.units === 'us';
   const ground = us ? 100 * FOOT * FOOT : 10;
-  const grams = magnesium ? (magnesium.need.MgO!.value / magnesium.facts.crown.area.value) * ground : 0;
+  const grams = magnesium ? (magnesium.need.MgO!.value / groundOf(magnesium.facts).value) * ground : 0;
   const minors = MINOR.filter((item) => short(soil.rated.find((r) => r.reading.item === item)?.target ?? null));
   return [
     ...(magnesium ? [notice('magnesium-short', 'note', { zone, amount: showMass(grams, orchard.where.units), area: us ? '100 sq ft' : '10 m²', epsom: limed ? '' : showMass(grams / EPSOM_MGO, orchard.where.units), lime: limed ? 'yes' : '' })] : []),

@@ -9,6 +9,7 @@ import type { Rated } from '../rating/rate.ts';
 import type { Heaviness } from '../rating/texture.ts';
 import type { Advice } from '../soil/advice.ts';
 import type { Crop } from '../tables/crops.ts';
+import { SOFT_FRUIT } from '../tables/crops.ts';
 import type { Item } from '../tables/items.ts';
 import type { Target } from '../tables/ratings.ts';
 import type { Rule } from '../tables/rule.ts';
@@ -35,6 +36,9 @@ export type Facts = {
   /** Grams of N that the diary has for last season; null where nobody knows. */
   readonly lastN: number | null;
 };
+
+/** The ground that a plant is fed on: of bushes, canes and vines their part of the row, where the spacing is told; of trees that under the crown. */
+export const groundOf = (f: Facts): Figure<'m2', 'crown'> => (SOFT_FRUIT.includes(f.crop) ? f.crown.share ?? f.crown.area : f.crown.area);
 
 /** Whether the plant is still to come. */
 export const isToCome = (f: Facts): boolean => f.bed !== undefined;

@@ -2,7 +2,7 @@
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Facts } from './facts.ts';
-import { has, isToCome, targetOf } from './facts.ts';
+import { groundOf, has, isToCome, targetOf } from './facts.ts';
 import { classRate, soilFigures } from './soil-rate.ts';
 
 export type Magnesia = Figure<'g', 'MgO'>;
@@ -12,5 +12,5 @@ export function magnesiumOf(f: Facts): Magnesia | null {
   const target = targetOf(f, 'magnesium');
   if (target === null || f.tree.tub !== undefined || f.years === 0 || isToCome(f)) return null;
   const rate = has(f, 'fed lawn') ? classRate('weinsberg.mgo', 'above') : classRate('weinsberg.mgo', target);
-  return figure(rate.low * f.crown.area.value, 'g', 'MgO', rate.low === 0 ? 'none' : 'per-area', rate.cite, [f.crown.area, ...soilFigures(f, 'magnesium')]);
+  return figure(rate.low * groundOf(f).value, 'g', 'MgO', rate.low === 0 ? 'none' : 'per-area', rate.cite, [groundOf(f), ...soilFigures(f, 'magnesium')]);
 }

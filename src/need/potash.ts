@@ -7,7 +7,7 @@ import { REMOVAL } from '../tables/removal.ts';
 import { ELEMENT_SHARE } from '../units/substance.ts';
 import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
-import { has, isToCome, ratedOf, targetOf } from './facts.ts';
+import { groundOf, has, isToCome, ratedOf, targetOf } from './facts.ts';
 import { leafVerdict } from './growth.ts';
 import type { ClassRate } from './soil-rate.ts';
 import { classRate, ownRate, soilFigures } from './soil-rate.ts';
@@ -34,7 +34,7 @@ function dugIn<S extends 'P2O5' | 'K2O'>(f: Facts, of: S, item: 'phosphorus' | '
 }
 
 export function phosphateOf(f: Facts): SoilNeed<Phosphate> {
-  const area = f.crown.area;
+  const area = groundOf(f);
   const soil = soilFigures(f, 'phosphorus');
   const give = (perM2: number, cite: Cite): Phosphate => figure(perM2 * area.value, 'g', 'P2O5', perM2 === 0 ? 'none' : 'per-area', cite, [area, ...soil]);
   if (f.tree.tub !== undefined) return tub(f, 'P2O5');
@@ -57,7 +57,7 @@ export function phosphateOf(f: Facts): SoilNeed<Phosphate> {
 }
 
 export function potashOf(f: Facts): SoilNeed<Potash> {
-  const area = f.crown.area;
+  const area = groundOf(f);
   const soil = soilFigures(f, 'potassium');
   const give = (grams: number, cite: Cite, from: readonly Figure[] = [area]): Potash => figure(grams, 'g', 'K2O', grams === 0 ? 'none' : 'per-area', cite, [...from, ...soil]);
   const [poland, weinsberg] = [classRate('poland.bearing.k2o', 'below'), classRate('weinsberg.k2o', 'below')];

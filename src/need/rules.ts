@@ -3,14 +3,14 @@ import type { Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
 import { trunkDiameter } from '../orchard/geometry.ts';
 import type { Crop } from '../tables/crops.ts';
-import { KIN, SOFT_FRUIT } from '../tables/crops.ts';
+import { KIN } from '../tables/crops.ts';
 import { RULES } from '../tables/nitrogen.ts';
 import { IN_ROW } from '../tables/limits.ts';
 import type { Rule } from '../tables/rule.ts';
 import { gramsOf, isRate } from '../tables/rule.ts';
 import { FOOT, INCH } from '../units/units.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, has, yearsOf } from './facts.ts';
+import { groundOf, growthOf, has, yearsOf } from './facts.ts';
 import { growthRange } from './growth.ts';
 
 export type Nitrogen = Figure<'g', 'N'>;
@@ -40,8 +40,8 @@ function measureOf(rule: Rule, f: Facts): { times: number; from: readonly Figure
     case 'years': return f.years === null ? null : { times: f.years + (rule.first ?? 0), from: yearsOf(f) };
     case 'area': {
       // Rates of orchards and of beds are for all the ground of a plant, garden rates of trees for that under the crown.
-      const whole = rule.label === 'orchard' || rule.gives.unit === 'kg/ha' || rule.gives.unit === 'lb/acre' || SOFT_FRUIT.includes(f.crop);
-      const ground = whole ? f.crown.share ?? f.crown.area : f.crown.area;
+      const whole = rule.label === 'orchard' || rule.gives.unit === 'kg/ha' || rule.gives.unit === 'lb/acre';
+      const ground = whole ? f.crown.share ?? f.crown.area : groundOf(f);
       return { times: ground.value, from: [ground] };
     }
     case 'canopy': return { times: f.crown.diameter.value / FOOT, from: [f.crown.diameter] };

@@ -8,7 +8,7 @@ import { COMMON_WORDS } from '../tables/ratings.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import type { Facts } from './facts.ts';
-import { isToCome } from './facts.ts';
+import { groundOf, isToCome } from './facts.ts';
 import { growthRange } from './growth.ts';
 import type { Need } from './need.ts';
 import { nitrogenOf } from './nitrogen.ts';
@@ -86,7 +86,7 @@ function answersTo({ code }: Question, f: Facts): Facts[] {
     }
     case 'planted-missing': return [2, 5, 10].map((years) => ({ ...f, years }));
     case 'crown-missing': return crowns({ ...f, crown: { ...f.crown, guessed: true } });
-    case 'fruit-weight': return [0, FULL_CROP * f.crown.area.value].map((g) => ({ ...f, tree: { ...f.tree, fruit: { said: 'weight' as const, g } } }));
+    case 'fruit-weight': return [0, FULL_CROP * groundOf(f).value].map((g) => ({ ...f, tree: { ...f.tree, fruit: { said: 'weight' as const, g } } }));
     case 'fed-last-year': return [0, 1e6].map((lastN) => ({ ...f, lastN }));
     default: return [];
   }

@@ -211,6 +211,11 @@ describe('phosphate and potash, g a square metre of crown', () => {
     // British Columbia: 200 kg K/ha, 24.1 g K2O a square metre.
     expect((await rates(`${apple}, leaf K 0.8 %`, 'Potassium 20 ppm = very low\n'))[1]).toBeCloseTo(24.1, 1);
   });
+  test('bushes and canes are fed on their part of the row, trees on their crown', async () => {
+    // Poland's 8 g a square metre where potash is low, on 0.5 by 1.8 m of row; a tree of the same spacing by its crown of 12 ft.
+    expect((await plan('raspberry, planted 2018, bearing, spacing 0.5 x 1.8 m', 'Potassium 60 ppm = low\n')).tree.need.K2O).toBeCloseTo(8 * 0.5 * 1.8, 6);
+    expect((await plan(`${apple}, spacing 6 x 6 m`, 'Potassium 60 ppm = low\n')).tree.need.K2O).toBeCloseTo(8 * crown(12), 6);
+  });
   test('no report: neither', async () => {
     const yaml = orchard([`A: ${apple}`]).replace('soil:\n  bank: soil/a.txt\n', '');
     const { code, json } = await medlar(['plan', '--json'], { 'orchard.yaml': yaml });
