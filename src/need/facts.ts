@@ -43,11 +43,14 @@ export const groundOf = (f: Facts): Figure<'m2', 'crown'> => (SOFT_FRUIT.include
 /** Whether the plant is still to come. */
 export const isToCome = (f: Facts): boolean => f.bed !== undefined;
 
-/** Stated not bearing, or nothing stated and four years or less in the ground (our judgement). */
+/** Years in the ground up to which a plant is young where nobody says (our judgement): a strawberry bears the year after planting, canes and bushes in their third. */
+const YOUNG_UNTIL: Readonly<Partial<Record<Crop, number>>> = { strawberry: 0, raspberry: 2, blackberry: 2, currant: 2, gooseberry: 2, grape: 2 };
+
+/** Stated not bearing, or nothing stated and four years or less in the ground, fewer for soft fruit. */
 export function isYoung(tree: Tree, years: number | null): boolean {
   if (tree.flags.includes('not bearing')) return true;
   if (tree.flags.includes('bearing') || tree.fruit?.said === 'heavy' || tree.fruit?.said === 'light' || tree.fruit?.said === 'weight') return false;
-  return years !== null && years <= 4;
+  return years !== null && years <= (YOUNG_UNTIL[tree.fedAs ?? tree.crop] ?? 4);
 }
 
 export const has = (f: Facts, flag: Flag): boolean => f.tree.flags.includes(flag);

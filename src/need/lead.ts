@@ -32,9 +32,10 @@ export function leadOf(f: Facts, suits: (rule: Rule) => boolean = (): boolean =>
 
 /** The last row of a table goes on as it ended, where the plant is older than any row. */
 function goesOn(rule: Rule, f: Facts): boolean {
-  if (rule.by !== 'plant' || !rule.years || f.years === null) return false;
+  if (rule.by === 'years' || !rule.years || f.years === null) return false;
   const end = rule.years[1] - (rule.first ?? 0);
-  return end < f.years && fits(rule, { ...f, years: end })
+  // What is given at planting alone is no table.
+  return end > 1 && end < f.years && fits(rule, { ...f, years: end })
     && !leadersFor(f).some((r) => r !== rule && r.source === rule.source && (r.years?.[1] ?? 99) - (r.first ?? 0) > end && (r.kinds === undefined || r.kinds.includes(f.tree.word)));
 }
 
