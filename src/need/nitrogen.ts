@@ -139,7 +139,8 @@ function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit
   if (f.tree.fruit?.said === 'none' && f.tree.fruit.year === f.season) {
     need = figure(need.value / 2, 'g', 'N', 'lost-crop', { source: 'oklahoma-hla6232', at: 'crop lost', mark: 'read' }, [need]);
   }
-  if (leafShort > 0 && POME.includes(f.crop)) {
+  // An off year carries little fruit: nothing extra.
+  if (leafShort > 0 && POME.includes(f.crop) && !has(f, 'off year')) {
     const raised = Math.min(dose.cap, need.value * (1 + (leafShort / LEAF_STEP.per) * (LEAF_STEP.share / 100)));
     need = figure(raised, 'g', 'N', 'leaf-raise', LEAF_STEP.cite, [need, told(leafShort, '%', 'leaf', f.tree.name)]);
   }

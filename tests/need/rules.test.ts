@@ -138,6 +138,8 @@ describe('none, half, more', () => {
     expect((await plan(`${OLD}, shoots 3 in 2025, leaf N 2.0 %`)).tree.need.N).toBe(0);
     expect((await plan(`${OLD}, shoots 3 in 2025, leaf N 2.9 %`)).tree.need.N).toBe(0);
     expect((await plan(`${OLD}, leaf N 1.5 %`)).tree.if).toBeUndefined();
+    // An off year gets nothing extra.
+    expect((await plan(`${OLD}, shoots 20 in 2025, leaf N 1.5 %, off year`)).tree.need.N).toBeCloseTo(FED, 1);
   });
   test('the smallest of age, crown and size leads, whichever it is', async () => {
     // By age 2 x 22.7 = 45.4 g though the crown would want more; by size 113 g for a wide dwarf of twenty years.
