@@ -1,7 +1,7 @@
 /** What a plan has to say beside its doses, and what it asks of a zone's soil. */
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
-import { advised, isFollowed } from './need/advice.ts';
+import { advised, counted, isFollowed } from './need/advice.ts';
 import { groundOf, growthOf } from './need/facts.ts';
 import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
@@ -142,6 +142,6 @@ function adviceNotices(zone: ZoneSoil, plans: readonly TreePlan[], orchard: Orch
   const first = mine.find((p) => p.need.N.value > 0) ?? mine[0]!;
   const file = orchard.zones.find((z) => z.name === zone.zone);
   if (!zone.advice.some((a) => a.of === 'N')) return [];
-  const list = zone.advice.map((a) => `${Number(a.value.toPrecision(3))} ${a.unit} ${a.of}`).join(', ');
+  const list = counted(zone.advice).map((a) => `${Number(a.value.toPrecision(3))} ${a.unit} ${a.of}`).join(', ');
   return [notice('advice-beside', 'note', { zone: zone.zone, list, tree: first.tree.name, lab: showNutrient(lab(first), units), ours: showNutrient(first.need.N.value, units), file: file ? [file.file, ...(file.sample === null ? [] : [file.sample])].join(', ') : '' })];
 }

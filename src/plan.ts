@@ -193,7 +193,7 @@ function treeDoses({ facts, need }: Draft, season: Season, bags: readonly Bag[],
   const dates = [...new Set(fed.map((f) => f.date))].sort();
   const last = dates.at(-1);
   if (facts.bed !== undefined) return dosesOf(facts, need, need.verdict === 'feed' ? { N: 0, P2O5: need.P2O5.value, K2O: need.K2O.value } : { N: 0, P2O5: 0, K2O: 0 }, bags, [plantingWindow(season, facts.tree.planting!)], 0, system);
-  const open = windowsOf(season, 6 + dates.length, { sandy, evergreen: EVERGREEN.includes(facts.tree.crop) }).slice(dates.length);
+  const open = windowsOf(season, 6 + dates.length, { sandy, evergreen: EVERGREEN.includes(facts.tree.crop), afterHarvest: need.nitrogen.lead?.rule.when === 'after-harvest' }).slice(dates.length);
   const windows = last === undefined ? open : open.filter((w) => daysBetween(last, w.until) > SECOND_DOSE.from - FIRST_DOSE.until);
   const had = sumsOf(fed, need);
   const left = (n: Nutrient): number => (need[n].value - had[n] <= ROUNDING * need[n].value ? 0 : need[n].value - had[n]);

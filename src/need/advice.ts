@@ -10,12 +10,18 @@ import type { Facts } from './facts.ts';
 /** Element names count as the oxide, which is the lesser amount, until the grower says which the lab means. */
 const meant = (a: Advice): Nutrient => (a.of === 'P' ? 'P2O5' : a.of === 'K' ? 'K2O' : a.of);
 
+/** The lines that count: where nutrients are named themselves, a product beside them is the way to bring them and not more. */
+export function counted(advice: readonly Advice[]): readonly Advice[] {
+  const straight = advice.filter((a) => a.product === null);
+  return straight.length > 0 ? straight : advice;
+}
+
 /** Whether the lab may mean the element where the oxide is taken. */
 export const isUnclear = (a: Advice): boolean => a.of === 'P' || a.of === 'K';
 
 /** Grams a plant and year of one nutrient by the lab's lines, several products added up; null where they name none. */
 export function advised<S extends Nutrient>(f: Facts, of: S): Figure<'g', S> | null {
-  const mine = f.advice.filter((a) => meant(a) === of);
+  const mine = counted(f.advice).filter((a) => meant(a) === of);
   if (mine.length === 0 || f.tree.tub !== undefined) return null;
   const cite = { source: 'lab', at: `line ${mine.map((a) => a.line).join(', ')}`, mark: 'read' } as const;
   const said = mine.map((a) => figure(a.value, a.unit, of, 'lab-says', cite));

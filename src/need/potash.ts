@@ -80,7 +80,7 @@ export function potashOf(f: Facts): SoilNeed<Potash> {
     const most = weinsberg.low * area.value;
     const replaced = removed && removed.value > most ? give(most, weinsberg.cite) : removed;
     const byScale = !vetoed && !removed && own ? give(own.low * area.value, own.cite) : null;
-    return { need: replaced ?? byScale ?? give(0, { source: 'medlar', at: 'potash-at-target', mark: 'judgement' }), span: span(target === 'at' ? 5 : 8, target === 'at' ? 10 : 20), ask: removed ? null : 'fruit-weight' };
+    return { need: replaced ?? byScale ?? give(0, { source: 'medlar', at: vetoed ? 'potash-vetoed' : 'potash-at-target', mark: 'judgement' }), span: span(target === 'at' ? 5 : 8, target === 'at' ? 10 : 20), ask: removed ? null : 'fruit-weight' };
   }
   let need: Potash;
   if (target === 'far-below') {

@@ -187,8 +187,8 @@ function readItem(item: string, zones: readonly string[]): Read {
     const as = cropWord(kin[1]!);
     return as !== null && CROP_WORDS[as] !== undefined ? { key: 'fedAs', value: CROP_WORDS[as] } : { wrong: 'item-unknown', guess: suggest(kin[1]!, Object.keys(CROP_WORDS)).map((c) => `fed as ${c}`).join(', ') };
   }
-  const stock = /^rootstock +(.+)$/.exec(lower);
-  if (stock) return { key: 'rootstock', value: item.slice(item.indexOf(' ') + 1).trim() };
+  const stock = /^(?:rootstock +(.+)|(.+) +rootstock)$/.exec(lower);
+  if (stock) return { key: 'rootstock', value: item.replace(/\s*\brootstock\b\s*/i, ' ').trim() };
   const leaf = /^leaf +([a-z]+) +([\d.,]+) *(%|ppm)$/.exec(lower);
   if (leaf) {
     const value = numberOf(leaf[2]!);

@@ -168,13 +168,13 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const { language, units: system } = plan.orchard.where;
   const { season } = plan;
   const assumed = plan.trees.flatMap((t) => [
-    ...(t.facts.crown.guessed && t.feeds.length > 0 && t.tree.tub === undefined ? [`${w('assumed-crown', { tree: t.tree.name, length: showLength(t.facts.crown.diameter.value, system) })} †`] : []),
+    ...(t.facts.crown.guessed && t.feeds.length > 0 && t.tree.tub === undefined && t.facts.bed === undefined ? [`${w('assumed-crown', { tree: t.tree.name, length: showLength(t.facts.crown.diameter.value, system) })} †`] : []),
     ...(t.tree.shoots && t.tree.shoots.year === undefined ? [w('assumed-shoots', { tree: t.tree.name, year: season.year - 1 })] : []),
   ]);
   if (season.assumed.includes('bud-break')) assumed.push(`${w('assumed-bud-break', { day: showDay(season.budBreak) })} †`);
   assumed.push(season.assumed.includes('first-frost') ? `${w('assumed-first-frost', { day: showDay(season.firstFrost) })} †` : w('assumed-first-frost', { day: showDay(season.firstFrost) }));
   if (plan.trees.some((t) => t.tree.flags.includes('fed lawn'))) assumed.push(w('assumed-lawn'));
-  const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
+  const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.facts.bed === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
   // Where lime or sulphur goes on, a year later.
   const afterAmendment = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0).map((t) => yearOf(t.ph!.window!.from) + 1);
   const awaited = plan.trees.flatMap((t) => (t.ph?.plan.reason === 'retest' && t.ph.last ? [Math.max(yearOf(t.ph.last) + 1, season.year)] : []));

@@ -75,7 +75,10 @@ export function metaOf(line: Line, dayFirst: boolean): Meta | null {
   if (!sample || findNames(text).some((n) => n.is.item === 'ph' && /\d/.test(text.slice(n.end)))) return null;
   const rest = cells.filter((_, i) => i !== at && (own || i !== at + 1)).join('|');
   const named = asTyped(sample, line);
-  return findNames(rest).length > 0 ? { sample: named, rest } : { sample: named };
+  if (findNames(rest).length > 0) return { sample: named, rest };
+  // "Field: Backyard      Date sampled: 21 Oct 2025    Depth 6 in"
+  const beside = rest.split('|').flatMap((cell) => metaOf({ ...line, text: cell }, dayFirst) ?? []).filter((m) => m.sample === undefined);
+  return Object.assign({}, ...beside, { sample: named }) as Meta;
 }
 
 /** `phosphorus method: Mehlich 3`, `calcium unit: ppm`, `phosphorus method: unknown`. */

@@ -40,6 +40,8 @@ export type Rule = {
   readonly first?: 0 | 1 | undefined;
   /** Doses a year, where printed. */
   readonly doses?: number | undefined;
+  /** Not in spring but when the crop is picked, as June-bearing strawberries are fed. */
+  readonly when?: 'after-harvest' | undefined;
   readonly ground?: 'bare' | 'grass' | undefined;
   readonly bearing?: boolean | undefined;
   /** Least spacing in feet that the rate is printed for. */
@@ -72,6 +74,7 @@ export const ruleShape = z.strictObject({
   years: z.optional(pair),
   first: z.optional(z.union([z.literal(0), z.literal(1)])),
   doses: z.optional(z.number().check(z.positive(), z.lte(12))),
+  when: z.optional(z.literal('after-harvest')),
   ground: z.optional(z.enum(['bare', 'grass'])),
   bearing: z.optional(z.boolean()),
   spacingFt: z.optional(positive),

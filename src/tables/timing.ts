@@ -7,6 +7,8 @@ export const FIRST_DOSE = { from: -14, until: 14, cite: spring } as const;
 /** On sand and in wet winters the first dose waits for bloom, taken as about three weeks after bud break. */
 export const FIRST_DOSE_SAND = { from: 14, until: 28, cite: { source: 'medlar', at: 'bloom', mark: 'practice' } satisfies Cite } as const;
 export const SECOND_DOSE = { from: 38, until: 50, cite: { source: 'michigan-garden-fruit', at: 'late May after a dose at bud break', mark: 'derived' } satisfies Cite } as const;
+/** June-bearing strawberries are picked by about eleven to twelve weeks after growth starts: days from bud break. */
+export const AFTER_HARVEST = { from: 80, until: 110, cite: { source: 'medlar', at: 'after-harvest', mark: 'practice' } satisfies Cite } as const;
 /** Third and later doses follow at this distance, while the season lasts. */
 export const NEXT_DOSE = { every: 42, cite: { source: 'medlar', at: 'next-dose', mark: 'practice' } satisfies Cite } as const;
 

@@ -2,7 +2,7 @@
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { MonthDay, Orchard } from '../orchard/load.ts';
-import { BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
+import { AFTER_HARVEST, BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, day, daysBetween, yearOf } from '../units/date.ts';
 
@@ -60,9 +60,9 @@ function fromLastFrost(frost: MonthDay | null): MonthDay | null {
  * The windows of a plant's doses, at most `doses`, all closed by the last day for nitrogen.
  * A window that has passed opens again from today while the season lasts.
  */
-export function windowsOf(season: Season, doses: number, options: { sandy: boolean; evergreen: boolean }): Window[] {
+export function windowsOf(season: Season, doses: number, options: { sandy: boolean; evergreen: boolean; afterHarvest?: boolean }): Window[] {
   const last = options.evergreen ? season.lastNitrogenEvergreen : season.lastNitrogen;
-  const first = options.sandy ? FIRST_DOSE_SAND : FIRST_DOSE;
+  const first = options.afterHarvest ? AFTER_HARVEST : options.sandy ? FIRST_DOSE_SAND : FIRST_DOSE;
   const offsets = Array.from({ length: doses }, (_, i) =>
     i === 0 ? first : i === 1 ? SECOND_DOSE : { from: SECOND_DOSE.from + (i - 1) * NEXT_DOSE.every, until: SECOND_DOSE.until + (i - 1) * NEXT_DOSE.every, cite: NEXT_DOSE.cite });
   const windows: Window[] = [];

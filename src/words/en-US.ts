@@ -351,6 +351,8 @@ export const enUS = {
     'no-soil-value': 'no soil value says that any is needed',
     'no-figures': 'another crop\'s figures would be a guess',
     bloom: 'on light soil the first dose waits for bloom, about three weeks after buds break',
+    'after-harvest': 'common practice: June-bearing strawberries are picked by eleven to twelve weeks after growth starts',
+    'potash-vetoed': 'magnesium is low or the apple is prone to pit, so that potash would do harm: it replaces what was taken off, and nothing is known to have been',
     'next-dose': 'six weeks apart, common practice',
     'last-nitrogen': 'published last dates lie 10 to 17 weeks before the first frost; citrus about 9',
     'untold-dates': 'an early frost and an average bud break, taken because none was told',
