@@ -47,7 +47,8 @@ export function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil
 }
 
 /** Why a nutrient stays short: a tub takes coated feed alone; what may hold chloride is kept from what takes it badly. */
-function shortReason({ tree, feeds }: TreePlan, n: Nutrient, orchard: Orchard): 'short' | 'short-tub' | 'short-chloride' {
+function shortReason({ tree, feeds }: TreePlan, n: Nutrient, orchard: Orchard): 'short' | 'short-tub' | 'short-chloride' | 'short-late' {
+  if (n === 'N' && feeds.some((f) => f.planned.step === 'dose-late')) return 'short-late';
   if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
   return withheld ? 'short-chloride' : 'short';

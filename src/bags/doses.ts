@@ -57,7 +57,7 @@ export function dosesOf(facts: Facts, need: Need, wants: Wants, bags: readonly B
     const from: Figure[] = [need[portion.serves], ...(inTub || inBed ? [] : [how.ring.area])];
     return windows.slice(0, doses).map((window): PlannedDose => ({
       portion, window, most, count: tree.count, ring: inTub || inBed ? null : how.ring,
-      planned: figure(g, 'g', 'product', cut ? 'dose-cut' : doses > 1 ? 'dose-split' : 'dose', { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
+      planned: figure(g, 'g', 'product', cut ? 'dose-cut' : quick && late < 1 ? 'dose-late' : doses > 1 ? 'dose-split' : 'dose', { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
     }));
   });
 }

@@ -9,7 +9,8 @@ const number = (x: number): string => String(Number(x.toPrecision(4)));
 /** One line: the figure and what it was reckoned from. */
 export function sumOf(f: Figure): string {
   const [a, b] = f.from;
-  return `${shown(f)}${a ? ` = ${right(f, a, b)}` : ''}`;
+  const reckoned = a ? right(f, a, b) : '';
+  return reckoned === '' || reckoned === shown(f) ? shown(f) : `${shown(f)} = ${reckoned}`;
 }
 
 function right(f: Figure, a: Figure, b: Figure | undefined): string {
@@ -23,12 +24,14 @@ function right(f: Figure, a: Figure, b: Figure | undefined): string {
     case 'ring-outer': return `${shown(a)} ÷ 2 × ${number((2 * f.value) / a.value)}`;
     case 'smallest': return `min(${f.from.map(shown).join(', ')})`;
     case 'organic-half': case 'lost-crop': case 'young-half': return `${shown(a)} ÷ 2`;
-    case 'leaf-raise': return `${shown(a)} × ${number(f.value / a.value)} (${shown(b!)} short)`;
+    case 'leaf-raise': return `${shown(a)} × ${number(f.value / a.value)}`;
     case 'twice-removal': return `2 × ${shown(a)}`;
     case 'growth-short': case 'repeat': case 'bounded': return shown(f.value === a.value ? a : b ?? a);
     case 'lab-advice': return f.from.map(shown).join(' × ');
-    case 'rule': case 'rule-capped': case 'per-area': case 'dug-in': case 'removal': case 'tub': return a.value > 0 ? `${per(a)}${f.step === 'rule-capped' ? ' (its own most)' : ''}` : shown(a);
-    case 'dose': case 'dose-split': case 'dose-cut': return a.value > 0 ? `${shown(a)} × ${number(f.value / a.value)}` : shown(a);
+    // Its own cap, which no multiplication gives.
+    case 'rule-capped': return '';
+    case 'rule': case 'per-area': case 'dug-in': case 'removal': case 'tub': return a.value > 0 ? per(a) : shown(a);
+    case 'dose': case 'dose-split': case 'dose-late': case 'dose-cut': return a.value > 0 ? `${shown(a)} × ${number(f.value / a.value)}` : shown(a);
     default: return f.from.map(shown).join(', ');
   }
 }

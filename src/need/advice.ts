@@ -6,6 +6,7 @@ import { DOSE_REFUSED, MOST_DUG_IN } from '../tables/limits.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
+import { groundOf } from './facts.ts';
 
 /** Element names count as the oxide, which is the lesser amount, until the grower says which the lab means. */
 const meant = (a: Advice): Nutrient => (a.of === 'P' ? 'P2O5' : a.of === 'K' ? 'K2O' : a.of);
@@ -25,17 +26,17 @@ export function advised<S extends Nutrient>(f: Facts, of: S): Figure<'g', S> | n
   if (mine.length === 0 || f.tree.tub !== undefined) return null;
   const cite = { source: 'lab', at: `line ${mine.map((a) => a.line).join(', ')}`, mark: 'read' } as const;
   const said = mine.map((a) => figure(a.value, a.unit, of, 'lab-says', cite));
-  const grams = mine.reduce((sum, a) => sum + (a.per === 'tree' ? convert(a.value, a.unit, 'g') : convert(a.value, a.unit, 'g/m2') * f.crown.area.value), 0);
-  return figure(grams, 'g', of, 'lab-advice', cite, mine.some((a) => a.per === 'area') ? [...said, f.crown.area] : said);
+  const grams = mine.reduce((sum, a) => sum + (a.per === 'tree' ? convert(a.value, a.unit, 'g') : convert(a.value, a.unit, 'g/m2') * groundOf(f).value), 0);
+  return figure(grams, 'g', of, 'lab-advice', cite, mine.some((a) => a.per === 'area') ? [...said, groundOf(f)] : said);
 }
 
 /** Whether the lab's lines for this plant are within what may be put out; if one nutrient is not, none of them is followed. */
 export function isFollowed(f: Facts): boolean {
   if (!f.byLab || f.years === 0 || f.bed !== undefined || f.advice.length === 0) return false;
   const n = advised(f, 'N');
-  const most = MOST_DUG_IN.gPerM2 * f.crown.area.value;
+  const most = MOST_DUG_IN.gPerM2 * groundOf(f).value;
   return !(n && isTooMuch(n, f)) && (['P2O5', 'K2O'] as const).every((of) => (advised(f, of)?.value ?? 0) <= most);
 }
 
 /** Nitrogen beyond this on the crown is not put out, whoever says it. */
-export const isTooMuch = (n: Figure, f: Facts): boolean => n.value > convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * f.crown.area.value * (1 + 1e-9);
+export const isTooMuch = (n: Figure, f: Facts): boolean => n.value > convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(f).value * (1 + 1e-9);

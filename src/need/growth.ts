@@ -5,7 +5,7 @@ import type { Crop } from '../tables/crops.ts';
 import { GROWTH_RANGES, SPUR_TYPE } from '../tables/growth.ts';
 import type { LeafNutrient, LeafRange } from '../tables/leaf.ts';
 import { LEAF_RANGES } from '../tables/leaf.ts';
-import { convert, INCH } from '../units/units.ts';
+import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
 import { has } from './facts.ts';
 
@@ -23,7 +23,7 @@ export function growthRange(f: Facts): GrowthEdges | null {
   const spur = f.crop === 'apple' && has(f, 'spur-type') && !f.young;
   const range = spur ? SPUR_TYPE : leading(GROWTH_RANGES.filter((r) => r.bearing !== f.young), f);
   if (!range) return null;
-  const edge = (length: number): Figure<'m', 'growth'> => figure(range.unit === 'in' ? length * INCH : convert(length, range.unit, 'm'), 'm', 'growth', 'growth-range', range.cite);
+  const edge = (length: number): Figure<'m', 'growth'> => figure(convert(length, range.unit, 'm'), 'm', 'growth', 'growth-range', range.cite);
   return { low: edge(range.low), high: edge(range.high) };
 }
 

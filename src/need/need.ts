@@ -45,8 +45,7 @@ export function needOf(f: Facts): Need {
   }
   if (stops.some((s) => s.id === 'no-figures')) return refused(f, stops);
   if (f.tree.tub === undefined && !isToCome(f) && f.years === null && f.crown.guessed) return unmeasured(f, stops);
-  const nitrogen = byLab(f, nitrogenOf(f));
-  const [p, k] = [{ ...phosphateOf(f), ...labNeed(f, 'P2O5') }, { ...potashOf(f), ...labNeed(f, 'K2O') }];
+  const { nitrogen, p, k } = decided(f);
   const labN = advised(f, 'N');
   const rules = [...span(f, 'N'), ...(labN ? [labN] : [])];
   const spanN = spanOf(nitrogen.need, rules);
@@ -68,6 +67,10 @@ function byLab(f: Facts, ours: NitrogenNeed): NitrogenNeed {
   if (!lab) return ours;
   return { need: lab, none: lab.value === 0 ? 'table-none' : null, ifBelow: null, cap: Infinity, doses: 1, followed: lab.cite, lead: null, organicHalf: false };
 }
+
+/** Nitrogen, phosphate and potash as decided, whatever the stops. */
+export const decided = (f: Facts): { nitrogen: NitrogenNeed; p: SoilNeed<Phosphate>; k: SoilNeed<Potash> } =>
+  ({ nitrogen: byLab(f, nitrogenOf(f)), p: { ...phosphateOf(f), ...labNeed(f, 'P2O5') }, k: { ...potashOf(f), ...labNeed(f, 'K2O') } });
 
 /** The lab's phosphate or potash in place of ours. */
 function labNeed<S extends 'P2O5' | 'K2O'>(f: Facts, of: S): { need?: Figure<'g', S>; ask?: null } {

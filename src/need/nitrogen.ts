@@ -12,7 +12,7 @@ import type { Rule } from '../tables/rule.ts';
 import { convert } from '../units/units.ts';
 import { isTooMuch } from './advice.ts';
 import type { Facts } from './facts.ts';
-import { growthOf, has, isToCome, organicMatter } from './facts.ts';
+import { groundOf, growthOf, has, isToCome, organicMatter } from './facts.ts';
 import { growthRange, leafVerdict } from './growth.ts';
 import type { Lead } from './lead.ts';
 import { leadOf, wantedFact } from './lead.ts';
@@ -40,6 +40,7 @@ export type NitrogenNeed = {
 
 const zero = (cite: Cite, from: readonly Figure[] = []): Nitrogen => figure(0, 'g', 'N', 'none', cite, from);
 const untold: Cite = { source: 'medlar', at: 'fact-missing', mark: 'judgement' };
+const later: Cite = { source: 'medlar', at: 'table-later', mark: 'judgement' };
 const virginia: Cite = { source: 'virginia-note-21', at: 'no fertiliser at planting', mark: 'read' };
 
 /** In the planting year a plant is fed only by a table that begins with it and is the crop's own, or by the grower's own publisher. */
@@ -73,7 +74,7 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
     }
   }
   const dose = byRule(f);
-  if (!dose) return none(wantedFact(f) ? 'fact-missing' : 'table-none', untold);
+  if (!dose) return wantedFact(f) ? none('fact-missing', untold) : none('table-none', later);
   if (!leaf && growth !== null && range) {
     const need = figure(dose.need.value, 'g', 'N', 'growth-short', range.low.cite, [dose.need, told(growth, 'm', 'growth', f.tree.name), range.low]);
     return { ...adjusted(f, { ...dose, need }, 0, dose.need.cite), ifBelow: null };
@@ -108,7 +109,7 @@ function byRule(f: Facts): Dose | null {
     const lead = leadOf(g);
     const need = applied(lead, g);
     if (lead?.rule.label === 'orchard' && need && isTooMuch(need, f)) {
-      const most = figure(convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * f.crown.area.value, 'g', 'N', 'bounded', DOSE_REFUSED.cite, [need, f.crown.area]);
+      const most = figure(convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(f).value, 'g', 'N', 'bounded', DOSE_REFUSED.cite, [need, groundOf(f)]);
       return { need: most, cap: most.value, doses: lead.rule.doses ?? 1, lead };
     }
     return lead && need && { need, cap: capOf(lead.rule), doses: lead.rule.doses ?? 1, lead };

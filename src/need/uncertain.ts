@@ -11,8 +11,7 @@ import type { Facts } from './facts.ts';
 import { groundOf, isToCome } from './facts.ts';
 import { growthRange } from './growth.ts';
 import type { Need } from './need.ts';
-import { nitrogenOf } from './nitrogen.ts';
-import { phosphateOf, potashOf } from './potash.ts';
+import { decided } from './need.ts';
 import { fits, leadersFor } from './rules.ts';
 
 export type Range = readonly [low: number, high: number];
@@ -53,7 +52,10 @@ function spread(all: readonly Amounts[]): Record<Nutrient, Range> {
   return { N: of('N'), P2O5: of('P2O5'), K2O: of('K2O') };
 }
 
-const amountsOf = (f: Facts): Amounts => ({ N: nitrogenOf(f).need.value, P2O5: phosphateOf(f).need.value, K2O: potashOf(f).need.value });
+function amountsOf(f: Facts): Amounts {
+  const { nitrogen, p, k } = decided(f);
+  return { N: nitrogen.need.value, P2O5: p.need.value, K2O: k.need.value };
+}
 
 const scaled = <T extends Figure>(x: T, by: number): T => ({ ...x, value: x.value * by });
 

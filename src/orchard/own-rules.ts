@@ -54,7 +54,7 @@ export function loadRules(source: string): OwnRules {
     if (!checked.success) {
       for (const issue of checked.error.issues) {
         if (issue.code === 'unrecognized_keys') notices.push(...issue.keys.map((key) => notice('rule-key', 'error', { read: key, guess: suggest(key, KEYS).join(', '), expected: KEYS.join(', ') }, placeOf(item.items.find((p) => isScalar(p.key) && p.key.value === key)?.key ?? item))));
-        else notices.push(notice('rule-value', 'error', { key: issue.path.map(String).join(' → ') || 'rule', why: whyOf(issue, item.getIn(issue.path)) }, placeOf(item.getIn(issue.path, true) ?? item)));
+        else notices.push(misfit(issue, item.getIn(issue.path) !== undefined, placeOf(item.getIn(issue.path, true) ?? item)));
       }
       return;
     }
@@ -70,13 +70,15 @@ export function loadRules(source: string): OwnRules {
   return { rules: notices.some((n) => n.severity === 'error') ? [] : rules, notices };
 }
 
-/** What was expected, for a grower. */
-function whyOf(issue: z.core.$ZodIssue, item: unknown): string {
+/** What was expected of one value. */
+function misfit(issue: z.core.$ZodIssue, isThere: boolean, place: Place): Notice {
+  const key = issue.path.map(String).join(' → ');
   switch (issue.code) {
-    case 'invalid_value': return `one of ${issue.values.map(String).join(', ')} is expected`;
-    case 'invalid_type': return item === undefined ? `${issue.expected} is expected, and nothing is there` : `${issue.expected} is expected`;
-    case 'too_small': return `more than ${String(issue.minimum)} is expected`;
-    case 'too_big': return `at most ${String(issue.maximum)} is expected`;
-    default: return issue.message;
+    case 'invalid_value': return notice('rule-one-of', 'error', { key, list: issue.values.map(String).join(', ') }, place);
+    case 'too_small': return notice('rule-more', 'error', { key, least: String(issue.minimum) }, place);
+    case 'too_big': return notice('rule-less', 'error', { key, most: String(issue.maximum) }, place);
+    // Its message is a key of words, said where the shape is told.
+    case 'custom': return notice('rule-value', 'error', { key, why: issue.message }, place);
+    default: return isThere ? notice('rule-kind', 'error', { key, kind: issue.code === 'invalid_type' ? issue.expected : '' }, place) : notice('rule-missing', 'error', { key }, place);
   }
 }

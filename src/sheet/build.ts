@@ -195,14 +195,15 @@ function backOf(plan: Plan, w: Words): View['back'] {
 
 /** What stays short, a sentence for each reason; each tree stands once under it. */
 function shortsOf(plan: Plan, w: Words): string[] {
-  const groups = new Map<'short-bag' | 'short-coated' | 'short-ring', Map<string, string[]>>();
+  const groups = new Map<'short-bag' | 'short-coated' | 'short-ring' | 'short-late', Map<string, string[]>>();
   for (const t of plan.trees) {
     // What was fed already and gets no more has its reason in its row.
     if (t.need.verdict !== 'feed' || (t.fed.length > 0 && t.feeds.length === 0)) continue;
     for (const n of NUTRIENTS) {
       if (t.short[n] <= ROUNDING * t.need[n].value || t.short[n] <= OUNCE / 10) continue;
       const cut = n === 'N' && t.feeds.some((f) => f.planned.step === 'dose-cut');
-      const why = cut ? 'short-ring' : t.tree.tub !== undefined && t.feeds.length === 0 ? 'short-coated' : 'short-bag';
+      const late = n === 'N' && t.feeds.some((f) => f.planned.step === 'dose-late');
+      const why = cut ? 'short-ring' : late ? 'short-late' : t.tree.tub !== undefined && t.feeds.length === 0 ? 'short-coated' : 'short-bag';
       const trees = groups.get(why) ?? new Map<string, string[]>();
       groups.set(why, trees.set(t.tree.name, [...(trees.get(t.tree.name) ?? []), `${showNutrient(t.short[n], plan.orchard.where.units)} ${n}`]));
     }

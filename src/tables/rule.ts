@@ -83,14 +83,14 @@ export const ruleShape = z.strictObject({
   cite: z.strictObject({ source: z.string(), at: z.string().check(z.minLength(1)), mark: z.enum(MARKS) }),
 });
 
-/** What the keys of one rule must be to each other. */
+/** What the keys of one rule must be to each other; what is wrong is told by a key of words. */
 export function withSense<T extends z.ZodMiniType<Pick<Rule, 'gives' | 'low' | 'high' | 'years' | 'by'>>>(shape: T): T {
   return shape.check(
-    z.refine((r) => r.gives.of !== 'product' || r.gives.percentN !== undefined, { path: ['gives'], message: 'a product needs its percent of nitrogen, "percentN: 10"' }),
-    z.refine((r) => r.gives.unit !== 'cup' || r.gives.ozPerCup !== undefined, { path: ['gives'], message: 'a cup needs its weight, "ozPerCup: 8"' }),
-    z.refine((r) => r.high === undefined || r.high >= r.low, { path: ['high'], message: 'the high end lies below the low one' }),
-    z.refine((r) => r.years === undefined || r.years[1] >= r.years[0], { path: ['years'], message: 'the years run backwards' }),
-    z.refine((r) => (r.by === 'area') === isRate(r), { path: ['gives'], message: 'by area wants a rate of ground such as g/m2, and nothing else does' }),
+    z.refine((r) => r.gives.of !== 'product' || r.gives.percentN !== undefined, { path: ['gives'], message: 'rule-percent' }),
+    z.refine((r) => r.gives.unit !== 'cup' || r.gives.ozPerCup !== undefined, { path: ['gives'], message: 'rule-cup' }),
+    z.refine((r) => r.high === undefined || r.high >= r.low, { path: ['high'], message: 'rule-span' }),
+    z.refine((r) => r.years === undefined || r.years[1] >= r.years[0], { path: ['years'], message: 'rule-years' }),
+    z.refine((r) => (r.by === 'area') === isRate(r), { path: ['gives'], message: 'rule-area' }),
   );
 }
 
