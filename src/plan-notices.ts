@@ -2,24 +2,28 @@
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
 import { advised, counted, isFollowed } from './need/advice.ts';
+import { isMuchCompost } from './need/credits.ts';
 import { groundOf, growthOf } from './need/facts.ts';
 import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
+import { tubRate } from './need/tub.ts';
 import type { Orchard } from './orchard/load.ts';
 import { phFacts, phSentence } from './ph/ph.ts';
-import type { Amended, TreePlan } from './planned.ts';
+import type { Amended, Plan, TreePlan } from './planned.ts';
 import type { Notice, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
 import { CHLORIDE_SENSITIVE } from './tables/crops.ts';
+import { COMPOST_MOST } from './tables/credits.ts';
 import type { Item } from './tables/items.ts';
 import { DOSE_REFUSED } from './tables/limits.ts';
 import type { Target } from './tables/ratings.ts';
 import { sourceOf } from './tables/sources.ts';
+import type { Day } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
-import { FOOT, OUNCE } from './units/units.ts';
+import { convert, FOOT, OUNCE } from './units/units.ts';
 import type { Season } from './when/season.ts';
-import { showGround, showMass, showNutrient } from './words/show.ts';
+import { showDay, showGround, showMass, showNutrient } from './words/show.ts';
 import { say } from './words/words.ts';
 
 /** One notice for all trees of one verdict, one reason and one goal. */
@@ -46,13 +50,26 @@ export function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil
   return [...buffers, ...textures];
 }
 
-/** Why a nutrient stays short: a tub takes coated feed alone; what may hold chloride is kept from what takes it badly. */
-function shortReason({ tree, feeds }: TreePlan, n: Nutrient, orchard: Orchard): 'short' | 'short-tub' | 'short-chloride' | 'short-late' {
-  if (n === 'N' && feeds.some((f) => f.planned.step === 'dose-late')) return 'short-late';
+/** Why a nutrient stays short: the ring holds no more, the season is too far on, a tub takes coated feed alone, what may hold chloride is kept from what takes it badly, or no bag brings it. */
+export function shortReason({ tree, feeds, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-half' | 'short-date' {
+  const isStep = (step: string): boolean => n === 'N' && feeds.some((f) => f.planned.step === step);
+  if (isStep('dose-cut')) return 'short-ring';
+  if (isStep('dose-late')) return 'short-late';
+  if (isStep('dose-half')) return 'short-half';
+  if (n === 'N' && last.printed && last.day < season.today) return 'short-date';
   if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
   return withheld ? 'short-chloride' : 'short';
 }
+
+/** The last days that places print for their crops, each with its plants. */
+export function printedStops(plan: Plan): { readonly day: Day; readonly trees: string }[] {
+  const mine = plan.trees.filter((t) => t.last.printed && t.tree.tub === undefined && t.need.N.value > 0);
+  return [...new Set(mine.map((t) => t.last.day))].map((day) => ({ day, trees: mine.filter((t) => t.last.day === day).map((t) => t.tree.name).join(', ') }));
+}
+
+/** More than a rounded dose leaves. */
+export const isShort = ({ short, need }: TreePlan, n: Nutrient): boolean => short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 10;
 
 /** What the report prints of a converted conductivity, dS/m. */
 const printedOf = ({ from: [printed], value }: NonNullable<Stop['from']>): number => Math.round((printed?.value ?? value) * 100) / 100;
@@ -67,13 +84,16 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     const name = tree.name;
     for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.id === 'no-figures' ? { kin: kinOf(tree.word) ?? '' } : {}), ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }), ...(stop.from ? { diluted: printedOf(stop.from) } : {}) }));
     if (tree.fedAs !== undefined && tree.fedAs !== tree.crop) notices.push(notice('fed-as', 'note', { tree: name, word: tree.word, kin: tree.fedAs }));
+    notices.push(...overfed(plan, orchard), ...compostNotices(plan, orchard));
     if (need.verdict !== 'feed') continue;
     const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
     for (const n of NUTRIENTS) {
       // An unfed tub says so once.
       if (n !== 'N' && tree.tub !== undefined && plan.feeds.length === 0) continue;
-      if (!(cut && n === 'N') && short[n] > ROUNDING * need[n].value && short[n] > OUNCE / 10) notices.push(notice(shortReason(plan, n, orchard), 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], orchard.where.units) }));
-      if (n === 'N' && plan.fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1) notices.push(notice('fed-over', 'warning', { tree: name }));
+      if (isShort(plan, n)) {
+        const code = shortReason(plan, n, { orchard, season });
+        if (code !== 'short-ring') notices.push(notice(code, 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], orchard.where.units), ...(code === 'short-date' ? { day: showDay(plan.last.day), source: sourceOf(plan.last.why.cite.source)?.publisher ?? '' } : {}) }));
+      }
       if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], orchard.where.units) }));
     }
     const { area, share } = plan.facts.crown;
@@ -82,13 +102,33 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (cut) notices.push(notice('dose-cut', 'warning', { tree: name }));
     const chloride = CHLORIDE_SENSITIVE.includes(tree.crop) ? plan.feeds.find((f) => f.bag.chloride) : undefined;
     if (chloride) notices.push(notice('chloride', 'warning', { tree: name, bag: chloride.bag.label, word: tree.word }));
-    if (need.nitrogen.organicHalf) notices.push(notice('organic-half', 'note', { tree: name }));
+    if (need.nitrogen.half) notices.push(notice(`${need.nitrogen.half}-half`, 'note', { tree: name }));
     if (tree.shoots && tree.shoots.year === undefined) notices.push(notice('fact-last-season', 'note', { tree: name, year: season.year - 1 }));
     if (tree.shoots && growthOf(plan.facts) === null) notices.push(notice('growth-old', 'note', { tree: name, year: tree.shoots.year ?? 0 }));
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
   return [...notices, ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans)];
+}
+
+/** A feed of the diary that was more than the ground takes at once, else more than the year's need. */
+function overfed({ tree, facts, need, fed, over }: TreePlan, orchard: Orchard): Notice[] {
+  const most = tree.tub === undefined ? convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(facts).value : tree.tub * tubRate(facts.crop).gPerL;
+  const days = [...new Set(fed.map((f) => f.date))].map((date) => ({ date, n: fed.filter((f) => f.date === date).reduce((sum, f) => sum + (f.brought?.N ?? 0), 0) }));
+  const worst = days.reduce<(typeof days)[number] | null>((a, b) => (a && a.n >= b.n ? a : b), null);
+  const { units } = orchard.where;
+  if (worst && worst.n > most * (1 + ROUNDING)) return [notice('fed-burn', 'warning', { tree: tree.name, day: showDay(worst.date), amount: showNutrient(worst.n, units), most: showNutrient(most, units) })];
+  return fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1 ? [notice('fed-over', 'warning', { tree: tree.name })] : [];
+}
+
+/** Compost whose amount nobody told is not counted; too much of it is told. */
+function compostNotices({ tree, facts }: TreePlan, orchard: Orchard): Notice[] {
+  if (tree.tub !== undefined) return [];
+  if (isMuchCompost(facts)) {
+    const volume = (litres: number): string => (orchard.where.units === 'us' ? `${Math.round(convert(litres, 'L', 'gal'))} gal` : `${Math.round(litres)} L`);
+    return [notice('compost-much', 'warning', { tree: tree.name, volume: volume(tree.composted!), most: volume(COMPOST_MOST.litresPerM2 * groundOf(facts).value) })];
+  }
+  return tree.flags.includes('compost') && tree.composted === undefined ? [notice('compost-untold', 'note', { tree: tree.name })] : [];
 }
 
 /** Crown and share of the spacing are both told where they differ by more than a fifth. */

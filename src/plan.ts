@@ -26,15 +26,14 @@ import type { Amended, Plan, TreePlan, WorkingDay } from './planned.ts';
 import type { Figure } from './reason/figure.ts';
 import type { Notice } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
-import { EVERGREEN } from './tables/crops.ts';
 import { DOLOMITIC_BELOW } from './tables/lime.ts';
 import { AMENDMENT_RETEST, FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
 import type { Day } from './units/date.ts';
 import { addDays, day, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
-import type { Season } from './when/season.ts';
-import { limeWindow, plantingWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
+import type { LastDay, Season, Window } from './when/season.ts';
+import { isLate, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
 
@@ -130,10 +129,10 @@ function afterDiary(draft: Draft, planned: readonly Feed[], season: Season, orch
 
 /** A dose whose window has passed opens again for two weeks while the season lasts; the next of the same bag keeps its distance. */
 function reopened(feeds: readonly Feed[], season: Season, draft: Draft): Feed[] {
-  const last = EVERGREEN.includes(draft.facts.tree.crop) ? season.lastNitrogenEvergreen : season.lastNitrogen;
   const closed = new Map<Bag, Day>();
   return feeds.flatMap((feed) => {
     const { window, bag } = feed;
+    const last = (bag.grade.N > 0 ? draft.last : lastDayOf(season, draft.facts.tree.crop, null)).day;
     const before = closed.get(bag);
     const soonest = before === undefined ? season.today : addDays(before, SECOND_DOSE.from - FIRST_DOSE.until);
     const holds = window.until >= season.today && (before === undefined || window.from >= soonest);
@@ -155,7 +154,7 @@ function withNumbers(days: readonly Omit<WorkingDay, 'number'>[], numbers: Reado
   });
 }
 
-type Draft = { readonly facts: Facts; readonly need: Need; readonly zone: ZoneSoil | null; readonly history: History };
+type Draft = { readonly facts: Facts; readonly need: Need; readonly last: LastDay; readonly zone: ZoneSoil | null; readonly history: History };
 
 function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard: Orchard, diary: readonly Entry[], known: readonly Bag[]): Draft {
   const name = told.zone ?? (zones.length === 1 ? zones[0]!.zone : undefined);
@@ -167,7 +166,7 @@ function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard
   const zone = tree.tub === undefined ? zones.find((z) => z.zone === name) ?? null : null;
   const lastN = history.lastSeason && sumOf(history.lastSeason, 'N');
   const facts: Facts = { tree, crop: tree.fedAs ?? tree.crop, rules: orchard.rules, season: season.year, years, young: isYoung(tree, years), crown: crownOf(tree, years), soil: zone?.soil ?? null, where: orchard.where, advice: zone?.advice ?? [], byLab: zone?.byLab ?? false, lastN, ...(come || tree.tub !== undefined ? {} : { bed: bedOf(tree) }) };
-  return { facts, need: needOf(facts), zone, history };
+  return { facts, need: needOf(facts), last: lastDayOf(season, facts.crop, orchard.where.region), zone, history };
 }
 
 /** A tree to be planted stands from its month on; without a month from the end of its year. */
@@ -187,17 +186,22 @@ function sumsOf(fed: readonly Fed[], need: Need): Amounts {
 const NOTHING_FED: readonly Fed[] = [];
 
 /** The doses still to give: the need less what was fed, in the windows after the last feed. */
-function treeDoses({ facts, need }: Draft, season: Season, bags: readonly Bag[], system: 'us' | 'metric', fed: readonly Fed[]): PlannedDose[] {
+function treeDoses({ facts, need, last: stop }: Draft, season: Season, bags: readonly Bag[], system: 'us' | 'metric', fed: readonly Fed[]): PlannedDose[] {
   if (need.verdict !== 'feed') return [];
   const sandy = facts.soil?.heaviness === 'light';
   const dates = [...new Set(fed.map((f) => f.date))].sort();
-  const last = dates.at(-1);
-  if (facts.bed !== undefined) return dosesOf(facts, need, need.verdict === 'feed' ? { N: 0, P2O5: need.P2O5.value, K2O: need.K2O.value } : { N: 0, P2O5: 0, K2O: 0 }, bags, [plantingWindow(season, facts.tree.planting!)], 0, system);
-  const open = windowsOf(season, 6 + dates.length, { sandy, evergreen: EVERGREEN.includes(facts.tree.crop), afterHarvest: need.nitrogen.lead?.rule.when === 'after-harvest' }).slice(dates.length);
-  const windows = last === undefined ? open : open.filter((w) => daysBetween(last, w.until) > SECOND_DOSE.from - FIRST_DOSE.until);
+  const latest = dates.at(-1);
+  if (facts.bed !== undefined) return dosesOf(facts, need, { N: 0, P2O5: need.P2O5.value, K2O: need.K2O.value }, bags, { windows: [plantingWindow(season, facts.tree.planting!)], done: 0, late: false }, system);
+  const afterHarvest = need.nitrogen.lead?.rule.when === 'after-harvest';
+  const until = (last: Day): Window[] => windowsOf(season, 6 + dates.length, { sandy, last, afterHarvest }).slice(dates.length)
+    .filter((w) => latest === undefined || daysBetween(latest, w.until) > SECOND_DOSE.from - FIRST_DOSE.until);
+  const forN = until(stop.day);
+  // A printed last day holds for nitrogen alone.
+  const over = forN.length === 0 && stop.printed;
+  const windows = over ? until(lastDayOf(season, facts.crop, null).day) : forN;
   const had = sumsOf(fed, need);
   const left = (n: Nutrient): number => (need[n].value - had[n] <= ROUNDING * need[n].value ? 0 : need[n].value - had[n]);
-  return dosesOf(facts, need, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, windows, dates.length, system);
+  return dosesOf(facts, need, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]) }, system);
 }
 
 /** Lime or sulphur over the ring of one plant; a tub stands in its own mix and has no zone here. */
@@ -241,14 +245,14 @@ function amendmentPurchases(plans: readonly TreePlan[], orchard: Orchard): Purch
 const unlisted = (kind: 'lime' | 'sulphur', tree: Tree, language: Language): Bag =>
   amendmentBag(say(language, 'plan', `any-${kind}`), { kind, strength: 1, dolomitic: false, burns: false }, { g: null, price: null, left: null, place: tree.place, unlisted: true });
 
-function finished({ facts, need }: Draft, { feeds, fed }: Remaining, ph: Amended | null): TreePlan {
+function finished({ facts, need, last }: Draft, { feeds, fed }: Remaining, ph: Amended | null): TreePlan {
   const each = (of: (n: Nutrient) => number): Amounts => ({ N: of('N'), P2O5: of('P2O5'), K2O: of('K2O') });
   const had = sumsOf(fed, need);
   const supplied = each((n) => had[n] + feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0));
   const over = each((n) => Math.max(0, supplied[n] - need[n].value));
   const short = each((n) => Math.max(0, need[n].value - supplied[n]));
   const ring = facts.tree.tub === undefined && facts.bed === undefined ? feeds[0]?.ring ?? ringOf(facts.tree, facts.crown) : null;
-  return { tree: facts.tree, facts, need, ring, feeds, fed, supplied, over, short, ph };
+  return { tree: facts.tree, facts, need, last, ring, feeds, fed, supplied, over, short, ph };
 }
 
 /** Windows are done on one day only where they leave a week to choose from. */

@@ -12,7 +12,7 @@ import type { Tree } from './orchard/tree.ts';
 import type { PhPlan } from './ph/ph.ts';
 import type { Notice, Question } from './reason/notice.ts';
 import type { Day } from './units/date.ts';
-import type { Season, Window } from './when/season.ts';
+import type { LastDay, Season, Window } from './when/season.ts';
 
 /** Lime or sulphur of one plant: g rounded, for one plant; no dose where the answer is to leave it or a no. */
 export type Amended = {
@@ -32,6 +32,8 @@ export type TreePlan = {
   readonly facts: Facts;
   readonly need: Need;
   readonly ring: Ring | null;
+  /** The last day for its nitrogen. */
+  readonly last: LastDay;
   readonly feeds: readonly Feed[];
   /** What the diary has for this season. */
   readonly fed: readonly Fed[];

@@ -1,6 +1,7 @@
 /** A plan in a few lines: what each tree gets, what to buy, when to stop. */
 import { bagName } from '../orchard/bag.ts';
 import type { Plan, TreePlan } from '../plan.ts';
+import { printedStops } from '../plan-notices.ts';
 import { idleReason, isTiny } from '../sheet/build.ts';
 import { together } from '../reason/notice.ts';
 import { showDay, showDose, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
@@ -53,4 +54,7 @@ export function noticeLines(plan: Plan): string[] {
   return together(plan.notices.filter((n) => n.severity !== 'error')).map((n) => noticeText(n, plan.orchard.where.language));
 }
 
-export const stopLine = (plan: Plan): string => say(plan.orchard.where.language, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen) });
+export function stopLine(plan: Plan): string {
+  const { language } = plan.orchard.where;
+  return [say(language, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen) }), ...printedStops(plan).map((s) => say(language, 'sheet', 'stop-printed', { ...s, day: showDay(s.day) }))].join(' ');
+}

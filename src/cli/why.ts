@@ -57,7 +57,7 @@ function rootsOf(t: TreePlan, asked: Asked | undefined): Figure[] {
     case 'N': case 'P2O5': case 'K2O': return [t.need[asked]];
     case 'lime': return phRoots(t);
     case 'dose': return t.feeds.map((f) => f.planned);
-    case 'date': return t.feeds.map((f) => f.window.why);
+    case 'date': return [...t.feeds.map((f) => f.window.why), t.last.why];
     default: return [t.need.N, t.need.P2O5, t.need.K2O];
   }
 }
@@ -72,7 +72,7 @@ function phRoots(t: TreePlan): Figure[] {
 function dateText(t: TreePlan, plan: Plan): string {
   const L = plan.orchard.where.language;
   const windows = t.feeds.length > 0 ? [...new Set(t.feeds.map((f) => showWindow(f.window.from, f.window.until)))].join(', ') : say(L, 'say', 'nothing-fed');
-  return say(L, 'say', 'why-date', { tree: t.tree.name, windows, stop: say(L, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen) }) });
+  return say(L, 'say', 'why-date', { tree: t.tree.name, windows, stop: say(L, 'plan', 'stop', { day: showDay(t.last.day) }) });
 }
 
 /** How far the answer would move, and what would narrow it most. */

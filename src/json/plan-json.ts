@@ -52,7 +52,7 @@ function treeJson(t: TreePlan, figures: Collector): unknown {
     rulesWhy: need.rules.map((r) => figures.id(r)),
     ...(need.nitrogen.ifBelow && need.verdict === 'feed' ? { if: { code: 'shoots-below', belowM: need.nitrogen.ifBelow.value }, ifWhy: figures.id(need.nitrogen.ifBelow) } : {}),
     ...(need.nitrogen.none ? { none: need.nitrogen.none } : {}),
-    stops: need.stops.map((s) => s.id),
+    stops: need.stops.map((s) => s.id), last: t.last.day, lastWhy: figures.id(t.last.why),
     ...(t.tree.tub === undefined
       ? { crown: { diameterM: t.facts.crown.diameter.value, m2: t.facts.crown.area.value }, crownWhy: { diameterM: figures.id(t.facts.crown.diameter), m2: figures.id(t.facts.crown.area) } }
       : { crown: null }),

@@ -52,7 +52,7 @@ const plan = z.strictObject({
     name: z.string(), count: z.int(), verdict: z.enum(['feed', 'none', 'wait']), need: per(z.number()), needWhy: per(id), span: per(z.tuple([z.number(), z.number()])), spanWhy: per(z.tuple([id, id])), rulesWhy: z.array(id),
     MgO: z.number().nullable().meta({ description: 'magnesium as MgO, told beside the feed; null where it was not tested' }), MgOWhy: id.optional(),
     lead: z.strictObject({ source: z.string(), rule: z.string(), why: z.enum(['own', 'here', 'near', 'default']) }).nullable().meta({ description: 'whose nitrogen rule leads: the grower\'s own, the place\'s, a neighbour\'s, or the default' }),
-    if: z.strictObject({ code: z.literal('shoots-below'), belowM: z.number() }).optional(), ifWhy: id.optional(), none: z.string().optional(), stops: z.array(z.string()),
+    if: z.strictObject({ code: z.literal('shoots-below'), belowM: z.number() }).optional(), ifWhy: id.optional(), none: z.string().optional(), stops: z.array(z.string()), last: day.meta({ description: 'the last day for its nitrogen' }), lastWhy: id,
     crown: z.strictObject({ diameterM: z.number(), m2: z.number() }).nullable(), crownWhy: z.strictObject({ diameterM: id, m2: id }).optional(),
     feeds: z.array(feed), fed: z.array(z.strictObject({ date: day, bag: z.string().nullable(), g: z.number().nullable() })), supplied: per(z.number()), over: per(z.number()), short: per(z.number()),
     range: per(z.tuple([z.number(), z.number()])).meta({ description: 'g for one plant: how far the need would move by another leading rule, the measure of the crown, the lab\'s scatter' }),

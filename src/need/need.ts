@@ -65,7 +65,7 @@ export function needOf(f: Facts): Need {
 function byLab(f: Facts, ours: NitrogenNeed): NitrogenNeed {
   const lab = isFollowed(f) ? advised(f, 'N') : null;
   if (!lab) return ours;
-  return { need: lab, none: lab.value === 0 ? 'table-none' : null, ifBelow: null, cap: Infinity, doses: 1, followed: lab.cite, lead: null, organicHalf: false };
+  return { need: lab, none: lab.value === 0 ? 'table-none' : null, ifBelow: null, cap: Infinity, doses: 1, followed: lab.cite, lead: null, half: null };
 }
 
 /** Nitrogen, phosphate and potash as decided, whatever the stops. */
@@ -92,7 +92,7 @@ function unmeasured(f: Facts, stops: readonly Stop[]): Need {
   const [N, P2O5, K2O] = [zero('N'), zero('P2O5'), zero('K2O')];
   const rules = span(f, 'N');
   const known = has(f, 'fed lawn') ? 'fed-lawn' : has(f, 'pruned hard') ? 'pruned-hard' : null;
-  const nitrogen: NitrogenNeed = { need: N, none: known ?? 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, organicHalf: false };
+  const nitrogen: NitrogenNeed = { need: N, none: known ?? 'size-unknown', ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, half: null };
   const questions = (known ? [] : (['planted-missing', 'crown-missing'] as const)).map((code): Question => ({ code, about: f.tree.name, facts: { tree: f.tree.name, crop: f.tree.word }, choices: [], changes: 'changes-nitrogen', place: f.tree.place }));
   return { verdict: stops.length > 0 ? 'wait' : 'none', stops, nitrogen, N, P2O5, K2O, MgO: null, rules, leaflets: leaflets(f), span: { N: spanOf(N, rules), P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: stops.length > 0 ? [] : questions };
 }
@@ -101,7 +101,7 @@ function refused(f: Facts, stops: readonly Stop[]): Need {
   const stop = stops[0]!;
   const nothing = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'stopped', stop.cite, [f.crown.area]);
   const [N, P2O5, K2O] = [nothing('N'), nothing('P2O5'), nothing('K2O')];
-  const nitrogen: NitrogenNeed = { need: N, none: null, ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, organicHalf: false };
+  const nitrogen: NitrogenNeed = { need: N, none: null, ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, half: null };
   return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, MgO: null, rules: f.tree.tub === undefined ? span(f, 'N') : [], leaflets: [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
 }
 

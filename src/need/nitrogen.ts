@@ -6,13 +6,15 @@ import type { Cite, Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
 import { POME, STONE } from '../tables/crops.ts';
 import { LEAF_STEP } from '../tables/leaf.ts';
-import { DOSE_REFUSED, ORGANIC_MATTER } from '../tables/limits.ts';
-import { SIZE_CAP } from '../tables/nitrogen.ts';
+import { DOSE_REFUSED } from '../tables/limits.ts';
+import { SIZE_CAP } from '../tables/rules.ts';
 import type { Rule } from '../tables/rule.ts';
 import { convert } from '../units/units.ts';
 import { isTooMuch } from './advice.ts';
+import type { Credited } from './credits.ts';
+import { credited } from './credits.ts';
 import type { Facts } from './facts.ts';
-import { groundOf, growthOf, has, isToCome, organicMatter } from './facts.ts';
+import { groundOf, growthOf, has, isToCome } from './facts.ts';
 import { growthRange, leafVerdict } from './growth.ts';
 import type { Lead } from './lead.ts';
 import { leadOf, wantedFact } from './lead.ts';
@@ -21,7 +23,7 @@ import { applyRule, capOf } from './rules.ts';
 import { tubRate } from './tub.ts';
 
 export type NoneId =
-  | 'planting-year' | 'before-planting' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none' | 'size-unknown' | 'fact-missing';
+  | 'planting-year' | 'before-planting' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none' | 'size-unknown' | 'fact-missing' | 'compost-enough';
 
 export type NitrogenNeed = {
   readonly need: Nitrogen;
@@ -35,7 +37,8 @@ export type NitrogenNeed = {
   readonly followed: Cite | null;
   /** Whose rule leads, and why; null where none was asked. */
   readonly lead: Lead | null;
-  readonly organicHalf: boolean;
+  /** What halved it: organic matter, or clover below the tree. */
+  readonly half: Credited['half'];
 };
 
 const zero = (cite: Cite, from: readonly Figure[] = []): Nitrogen => figure(0, 'g', 'N', 'none', cite, from);
@@ -51,7 +54,7 @@ function fedAtPlanting(f: Facts): boolean {
 
 export function nitrogenOf(f: Facts): NitrogenNeed {
   const none = (id: NoneId, cite: Cite, from: readonly Figure[] = []): NitrogenNeed =>
-    ({ need: zero(cite, from), none: id, ifBelow: null, cap: 0, doses: 0, followed: cite, lead: null, organicHalf: false });
+    ({ need: zero(cite, from), none: id, ifBelow: null, cap: 0, doses: 0, followed: cite, lead: null, half: null });
 
   if (f.tree.tub !== undefined) return tub(f);
   if (isToCome(f)) return none('before-planting', virginia);
@@ -131,12 +134,10 @@ function sizeCap(f: Facts): Nitrogen | null {
   return figure((convert(lb, 'lb', 'g') * percentN) / 100, 'g', 'N', 'size-cap', cite);
 }
 
-/** Organic matter and a lost crop halve the dose; a leaf short of nitrogen raises it, within the caps. */
+/** What feeds it already is taken off, a lost crop halves the dose; a leaf short of nitrogen raises it, within the caps. */
 function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit<NitrogenNeed, 'ifBelow'> {
-  let { need } = dose;
-  const matter = organicMatter(f);
-  const half = matter !== null && matter.value > ORGANIC_MATTER.half;
-  if (half) need = figure(need.value / 2, 'g', 'N', 'organic-half', ORGANIC_MATTER.cite, [need, matter]);
+  const { need: rest, half } = credited(f, dose.need);
+  let need = rest;
   if (f.tree.fruit?.said === 'none' && f.tree.fruit.year === f.season) {
     need = figure(need.value / 2, 'g', 'N', 'lost-crop', { source: 'oklahoma-hla6232', at: 'crop lost', mark: 'read' }, [need]);
   }
@@ -145,12 +146,12 @@ function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit
     const raised = Math.min(dose.cap, need.value * (1 + (leafShort / LEAF_STEP.per) * (LEAF_STEP.share / 100)));
     need = figure(raised, 'g', 'N', 'leaf-raise', LEAF_STEP.cite, [need, told(leafShort, '%', 'leaf', f.tree.name)]);
   }
-  return { need, none: need.value === 0 ? 'table-none' : null, cap: dose.cap, doses: dose.doses, followed, lead: dose.lead, organicHalf: half };
+  return { need, none: need.value > 0 ? null : rest.value === 0 && dose.need.value > 0 ? 'compost-enough' : 'table-none', cap: dose.cap, doses: dose.doses, followed, lead: dose.lead, half };
 }
 
 function tub(f: Facts): NitrogenNeed {
   const litres = told(f.tree.tub!, 'L', 'tub', f.tree.name);
   const { gPerL, cite } = tubRate(f.crop);
   const need = figure(f.tree.tub! * gPerL, 'g', 'N', 'tub', cite, [litres]);
-  return { need, none: null, ifBelow: null, cap: Infinity, doses: 1, followed: cite, lead: null, organicHalf: false };
+  return { need, none: null, ifBelow: null, cap: Infinity, doses: 1, followed: cite, lead: null, half: null };
 }

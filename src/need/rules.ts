@@ -4,7 +4,7 @@ import { figure, told } from '../reason/figure.ts';
 import { trunkDiameter } from '../orchard/geometry.ts';
 import type { Crop } from '../tables/crops.ts';
 import { KIN } from '../tables/crops.ts';
-import { RULES } from '../tables/nitrogen.ts';
+import { RULES } from '../tables/rules.ts';
 import { IN_ROW } from '../tables/limits.ts';
 import type { Rule } from '../tables/rule.ts';
 import { gramsOf, isRate } from '../tables/rule.ts';

@@ -1,7 +1,7 @@
 /** What must be settled before anything is fed. */
 import { dilutionOf, dsPerM, pasteOf } from '../rating/salts.ts';
 import type { Cite, Figure } from '../reason/figure.ts';
-import { LEAD_STOP, SALT_STOP, SODIUM_STOP } from '../tables/limits.ts';
+import { LEAD_STOP, SALT_STOP, SALT_STOP_TENDER, SODIUM_STOP } from '../tables/limits.ts';
 import type { Facts } from './facts.ts';
 import { has, ratedOf } from './facts.ts';
 import { mayLead } from './lead.ts';
@@ -41,9 +41,11 @@ function saltStop(f: Facts): Stop | null {
   const ds = reading ? dsPerM(reading) : null;
   if (!reading || ds === null) return null;
   const dilution = dilutionOf(reading);
+  const most = SALT_STOP_TENDER.crops.includes(f.crop) ? SALT_STOP_TENDER : SALT_STOP;
   if (dilution === '1:5') {
     const paste = pasteOf(reading, f.soil?.heaviness ?? null);
-    return paste && paste.value > SALT_STOP.paste ? { id: 'salts', cite: SALT_STOP.cite, value: paste.value, from: paste } : null;
+    return paste && paste.value > most.paste ? { id: 'salts', cite: most.cite, value: paste.value, from: paste } : null;
   }
-  return ds > (dilution === 'paste' ? SALT_STOP.paste : SALT_STOP.dilute) ? { id: 'salts', cite: SALT_STOP.cite, value: ds } : null;
+  if (dilution === 'paste') return ds > most.paste ? { id: 'salts', cite: most.cite, value: ds } : null;
+  return ds > SALT_STOP.dilute ? { id: 'salts', cite: SALT_STOP.cite, value: ds } : null;
 }

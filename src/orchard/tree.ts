@@ -13,7 +13,7 @@ import type { Measured } from './measure.ts';
 import { lengthOf, massOf, numberOf, volumeOf } from './measure.ts';
 
 export const FLAGS = [
-  'mulch', 'bare', 'grass', 'fed lawn', 'bearing', 'not bearing', 'pruned hard', 'standing water', 'herbicide', 'fire blight', 'drought', 'pit-prone', 'compost', 'off year', 'spur-type',
+  'mulch', 'bare', 'grass', 'fed lawn', 'bearing', 'not bearing', 'pruned hard', 'standing water', 'herbicide', 'fire blight', 'drought', 'pit-prone', 'compost', 'off year', 'spur-type', 'clover',
 ] as const;
 export type Flag = (typeof FLAGS)[number];
 
@@ -41,6 +41,8 @@ export type Tree = {
   readonly fruit?: { readonly g: number | null; readonly said: 'none' | 'light' | 'heavy' | 'weight'; readonly year?: number };
   readonly tub?: number;
   readonly rootstock?: string;
+  /** Litres of compost that it gets a year. */
+  readonly composted?: number;
   readonly leaf: readonly Leaf[];
   readonly flags: readonly Flag[];
   readonly zone?: string;
@@ -66,7 +68,7 @@ export function itemsOf(text: string, locate: Locate): Item[] {
 
 export type TreeResult = { readonly tree: Tree | null; readonly notices: readonly Notice[]; readonly questions: readonly Question[] };
 
-const SIMPLE = ['planted', 'trunk', 'across', 'high', 'spacing', 'shoots', 'fruit', 'tub', 'rootstock', 'leaf'] as const;
+const SIMPLE = ['planted', 'trunk', 'across', 'high', 'spacing', 'shoots', 'fruit', 'tub', 'rootstock', 'leaf', 'compost'] as const;
 
 type Facts = {
   crop?: { word: string; count: number };
@@ -83,6 +85,7 @@ type Facts = {
   fruit?: Tree['fruit'];
   tub?: number;
   rootstock?: string;
+  composted?: number;
   zone?: string;
 };
 
@@ -182,6 +185,8 @@ function readItem(item: string, zones: readonly string[]): Read {
   }
   const tub = /^tub +(.+)$/.exec(lower);
   if (tub) return measure('tub', volumeOf(tub[1]!));
+  const compost = /^compost +(.+)$/.exec(lower);
+  if (compost) return measure('composted', volumeOf(compost[1]!));
   const kin = /^fed as +(?:an? +)?(.+)$/.exec(lower);
   if (kin) {
     const as = cropWord(kin[1]!);

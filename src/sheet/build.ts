@@ -1,11 +1,12 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
 import type { Feed } from '../bags/doses.ts';
-import { ROUNDING } from '../bags/round.ts';
 import { bagName } from '../orchard/bag.ts';
 import { phSentence } from '../ph/ph.ts';
+import { isShort, printedStops, shortReason } from '../plan-notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
 import { retestYear } from '../when/season.ts';
+import type { Day } from '../units/date.ts';
 import { addDays, yearOf } from '../units/date.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { NUTRIENTS } from '../units/substance.ts';
@@ -149,7 +150,8 @@ function stopOf(plan: Plan, w: Words): string {
   const some = plan.trees.some((t) => t.tree.crop !== 'citrus');
   const citrus = plan.trees.some((t) => t.tree.crop === 'citrus');
   const day = some ? lastNitrogen : lastNitrogenEvergreen;
-  return `${w('stop-text', { day: showDay(day) })}${some && citrus ? ` ${w('stop-citrus', { day: showDay(lastNitrogenEvergreen) })}` : ''}${dagger}`;
+  const printed = printedStops(plan).map((s) => ` ${w('stop-printed', { ...s, day: showDay(s.day) })}`).join('');
+  return `${w('stop-text', { day: showDay(day) })}${some && citrus ? ` ${w('stop-citrus', { day: showDay(lastNitrogenEvergreen) })}` : ''}${dagger}${printed}`;
 }
 
 function stripOf(plan: Plan, w: Words): string {
@@ -193,22 +195,24 @@ function backOf(plan: Plan, w: Words): View['back'] {
   };
 }
 
+const SHORT = { short: 'short-bag', 'short-chloride': 'short-bag', 'short-tub': 'short-coated', 'short-ring': 'short-ring', 'short-late': 'short-late', 'short-half': 'short-half', 'short-date': 'short-date' } as const;
+
 /** What stays short, a sentence for each reason; each tree stands once under it. */
 function shortsOf(plan: Plan, w: Words): string[] {
-  const groups = new Map<'short-bag' | 'short-coated' | 'short-ring' | 'short-late', Map<string, string[]>>();
+  const groups = new Map<string, { why: keyof typeof SHORT; last: Day; trees: Map<string, string[]> }>();
   for (const t of plan.trees) {
     // What was fed already and gets no more has its reason in its row.
     if (t.need.verdict !== 'feed' || (t.fed.length > 0 && t.feeds.length === 0)) continue;
     for (const n of NUTRIENTS) {
-      if (t.short[n] <= ROUNDING * t.need[n].value || t.short[n] <= OUNCE / 10) continue;
-      const cut = n === 'N' && t.feeds.some((f) => f.planned.step === 'dose-cut');
-      const late = n === 'N' && t.feeds.some((f) => f.planned.step === 'dose-late');
-      const why = cut ? 'short-ring' : late ? 'short-late' : t.tree.tub !== undefined && t.feeds.length === 0 ? 'short-coated' : 'short-bag';
-      const trees = groups.get(why) ?? new Map<string, string[]>();
-      groups.set(why, trees.set(t.tree.name, [...(trees.get(t.tree.name) ?? []), `${showNutrient(t.short[n], plan.orchard.where.units)} ${n}`]));
+      if (!isShort(t, n)) continue;
+      const why = shortReason(t, n, plan);
+      const key = why === 'short-date' ? `${why} ${t.last.day}` : why;
+      const group = groups.get(key) ?? { why, last: t.last.day, trees: new Map<string, string[]>() };
+      group.trees.set(t.tree.name, [...(group.trees.get(t.tree.name) ?? []), `${showNutrient(t.short[n], plan.orchard.where.units)} ${n}`]);
+      groups.set(key, group);
     }
   }
-  return [...groups].map(([why, trees]) => w(why, { trees: [...trees].map(([name, amounts]) => `${name} ${amounts.join(', ')}`).join('; ') }));
+  return [...groups.values()].map(({ why, last, trees }) => w(SHORT[why], { day: showDay(last), trees: [...trees].map(([name, amounts]) => `${name} ${amounts.join(', ')}`).join('; ') }));
 }
 
 /** What suits, what goes on this year and where, and each no with its reason. */

@@ -6,7 +6,7 @@ import { METHODS } from './items.ts';
 import { LEAF_RANGES } from './leaf.ts';
 import { unaccented } from './name-set.ts';
 import { NAMES } from './names.ts';
-import { RULES } from './nitrogen.ts';
+import { RULES } from './rules.ts';
 import { RATING_WORDS } from './rating-words.ts';
 import { SCALES } from './ratings.ts';
 import type { Row } from './register.ts';
@@ -54,7 +54,7 @@ export function coverage(countries: readonly string[]): Coverage {
   const regions = [...new Set([...countries, ...rows.flatMap((r) => r.places).filter((p) => /^[A-Z]{2}(?:-[A-Z]{2})?$/.test(p))])].sort();
   return {
     crops: Object.fromEntries([...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES].map((word) => [word, {
-      nitrogen: count((r) => r.table === 'nitrogen' && serves(r, word)), growth: count((r) => r.name === 'GROWTH_RANGES' && r.label === null && serves(r, word)),
+      nitrogen: count((r) => r.table === 'rules' && serves(r, word)), growth: count((r) => r.name === 'GROWTH_RANGES' && r.label === null && serves(r, word)),
       potash: count((r) => r.name === 'REMOVAL' && r.label === null && / K(?:2O)? /.test(r.what) && serves(r, word)), ph: count((r) => r.name === 'PH_RANGES' && serves(r, word)),
     }])),
     methods: each(METHODS.filter((m) => m !== 'unknown'), (m) => count((r) => r.scale !== null && r.method === m)),

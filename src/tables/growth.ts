@@ -57,6 +57,8 @@ export const GROWTH_RANGES: readonly GrowthRange[] = [
   { crops: TREE_FRUIT, region: 'US-NY', bearing: false, low: 18, high: 24, unit: 'in', cite: read('new-york-home-fruit', 'fruit trees, first several years') },
   { crops: ['apple'], region: 'US-MI', bearing: true, low: 8, high: 12, unit: 'in', cite: read('michigan-oc414', 'rule of thumb, age not said') },
   { crops: ['peach'], region: 'US-MI', bearing: true, low: 12, high: 18, unit: 'in', cite: read('michigan-oc414', 'rule of thumb, age not said') },
+  { crops: ['pecan'], region: 'US-LA', bearing: true, low: 8, high: 12, unit: 'in', cite: read('lsu-richland-pecan', 'terminal growth of a mature bearing tree') },
+  { crops: ['pecan'], region: 'US-GA', bearing: false, low: 24, high: 48, unit: 'in', cite: read('uga-colquitt-pecan', 'young trees, two to four feet') },
   { crops: ['fig'], region: 'US-GA', bearing: true, low: 12, high: 12, unit: 'in', cite: read('georgia-fig', 'mature plants, about a foot') },
   { crops: ['peach', 'apricot'], region: 'US', bearing: true, low: 15, high: 18, unit: 'in', cite: read('nga-fruit-tree-care', 'trees bearing on year-old wood') },
 

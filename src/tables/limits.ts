@@ -14,6 +14,10 @@ export const MOST_DUG_IN = { gPerM2: 30, cite: { source: 'poland-skierniewice', 
 const washington: Cite = { source: 'washington-em119e', at: 'electrical conductivity', mark: 'read' };
 /** Conductivity above which nothing is fed, dS/m, by how the lab wetted the soil. */
 export const SALT_STOP = { dilute: 1, paste: 4, cite: washington } as const;
+/** Crops that salt hurts at half of that; which they are is our judgement. */
+export const SALT_STOP_TENDER: { readonly crops: readonly Crop[]; readonly paste: number; readonly cite: Cite } = {
+  crops: ['avocado', 'strawberry', 'raspberry', 'blackberry', 'blueberry'], paste: 2, cite: { source: 'salinity-classes', at: 'table 5, 2 to 4: yields of very sensitive crops', mark: 'read' },
+};
 export const SODIUM_STOP = { percent: 15, sar: 13, cite: { source: 'medlar', at: 'sodium', mark: 'memory' } satisfies Cite } as const;
 export const LEAD_STOP = { ppm: 400, cite: { source: 'medlar', at: 'lead', mark: 'memory' } satisfies Cite } as const;
 

@@ -6,6 +6,7 @@ import type { Cite, Mark } from '../reason/figure.ts';
 import { MARKS } from '../reason/figure.ts';
 import * as carbon from './carbon.ts';
 import { CROP_WORDS } from './crops.ts';
+import * as credits from './credits.ts';
 import * as extractants from './extractants.ts';
 import * as growth from './growth.ts';
 import * as indexes from './indexes.ts';
@@ -14,7 +15,7 @@ import * as leaf from './leaf.ts';
 import * as lime from './lime.ts';
 import * as limits from './limits.ts';
 import * as materials from './materials.ts';
-import * as nitrogen from './nitrogen.ts';
+import * as rules from './rules.ts';
 import * as phRanges from './ph-ranges.ts';
 import * as phScales from './ph-scales.ts';
 import * as potash from './potash.ts';
@@ -32,7 +33,7 @@ import * as sulphur from './sulphur.ts';
 import * as texture from './texture.ts';
 import * as timing from './timing.ts';
 
-const TABLES: Readonly<Record<string, object>> = { nitrogen, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, lime, sulphur, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
+const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, credits, lime, sulphur, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {
@@ -74,7 +75,7 @@ const KEY_UNITS: Readonly<Record<string, string>> = {
   phUnder: 'pH', organicUnder: '%', organicOver: '%', threshold: 'dS/m', mgPerL: 'mg/L', ph: 'pH', old: 'years', tooOld: 'years', density: 'g/cm3', mostPh: 'pH', shallow: 'in', deep: 'in',
 };
 const TABLE_UNITS: Readonly<Record<string, string>> = {
-  GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft',
+  GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', SALT_STOP_TENDER: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft',
   FIRST_DOSE: 'days from bud break', FIRST_DOSE_SAND: 'days from bud break', SECOND_DOSE: 'days from bud break', PH_RANGES: 'pH', TREE_FRUIT_PH: 'pH', BLUEBERRY_PH: 'pH', TEXTURE_BY_CEC: 'meq/100g', LIME_WINDOW: 'days', SULPHUR_WINDOW: 'days',
   SHARES_SUM: '%', AUSTRIA_CLAY: '%', CLAY_ALONE: '%', VDLUFA_CLAY: '%', UK_FEEL: '%', AUSTRALIA_FIELD: '%', HEAVINESS_BY_CEC: 'meq/100g', SALT_LOSS: '% a dS/m', SALT_PH_ERROR: 'pH', KCL_PH_ERROR: 'pH', QUIET: 'mg/kg', QUIET_PH: 'pH', SALT_GAP: 'pH', LIMY_PH: 'pH', ORGANIC_ODD: '%', BASE_SUM: '%',
 };

@@ -51,6 +51,10 @@ const ARAGON: readonly Rule[] = [
 export const RULES_EUROPE: readonly Rule[] = [
   { id: 'rhs.cooking-apple.bare', source: 'rhs-feeding', crops: ['apple'], kinds: ['cooking apple'], region: 'GB', by: 'area', ground: 'bare', gives: GROWMORE, low: 150, cite: derived('rhs-feeding', 'cooking apples, half as much again as 100') },
   { id: 'rhs.cooking-apple.grass', source: 'rhs-feeding', crops: ['apple'], kinds: ['cooking apple'], region: 'GB', by: 'area', ground: 'grass', gives: GROWMORE, low: 210, cite: derived('rhs-feeding', 'cooking apples, half as much again as 140') },
+  { id: 'rhs.quince', source: 'rhs-quince', crops: ['quince'], region: 'GB', by: 'area', gives: { of: 'N', unit: 'g/m2' }, low: 100 * 0.07 + 35 * 0.21, doses: 2, cite: derived('rhs-quince', '100 g/m² of a general feed of 7 % in February and 35 g/m² of sulphate of ammonia in late March') },
+  { id: 'rhs.raspberry', source: 'rhs-raspberry', crops: ['raspberry'], region: 'GB', by: 'area', gives: GROWMORE, low: 30, years: [1, 99], doses: 1, cite: read('rhs-raspberry', 'general feed in early March') },
+  { id: 'rhs.raspberry.weak', source: 'rhs-raspberry', crops: ['raspberry'], region: 'GB', by: 'area', gives: { of: 'N', unit: 'g/m2' }, low: 30 * 0.07 + 30 * 0.21, years: [1, 99], doses: 2, if: 'growth-short', cite: derived('rhs-raspberry', 'weak growth, with 30 g/m² of sulphate of ammonia') },
+  { id: 'rhs.raspberry.planting', source: 'rhs-raspberry', crops: ['raspberry'], region: 'GB', by: 'area', gives: GROWMORE, low: 90, years: [0, 0], doses: 1, cite: read('rhs-raspberry', 'forked in before planting') },
   { id: 'rhs.medlar', source: 'rhs-medlar', crops: ['medlar'], region: 'GB', by: 'area', gives: GROWMORE, low: 70, cite: read('rhs-medlar', 'feeding, in March over the rooting area') },
 
   { id: 'bavaria.young.blaukorn', source: 'de-lwg-bayern-obstgehoelze', crops: TREES_AND_BUSHES, region: 'DE', by: 'plant', gives: BLAUKORN, low: 10, years: [1, 4], first: 1, doses: 1, cite: read('de-lwg-bayern-obstgehoelze', 'newly planted, first 3 to 4 years, 14-7-17') },

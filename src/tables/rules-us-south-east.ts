@@ -7,6 +7,7 @@ import type { Rule } from './rule.ts';
 const read = (source: string, at: string): Cite => ({ source, at, mark: 'read' });
 const derived = (source: string, at: string): Cite => ({ source, at, mark: 'derived' });
 const N_LB = { of: 'N', unit: 'lb' } as const;
+const N_OZ = { of: 'N', unit: 'oz' } as const;
 const N_1000 = { of: 'N', unit: 'lb/1000 sq ft' } as const;
 const LB_OF = (percentN: number): Rule['gives'] => ({ of: 'product', unit: 'lb', percentN });
 const OZ_OF = (percentN: number): Rule['gives'] => ({ of: 'product', unit: 'oz', percentN });
@@ -56,6 +57,13 @@ export const RULES_US_SOUTH_EAST: readonly Rule[] = [
   { id: 'louisiana.pecan.trunk', source: 'lsu-sthelena-pecan', crops: ['pecan'], region: 'US-LA', by: 'trunk', gives: LB_OF(8), low: 3, years: [1, 24], cite: read('lsu-sthelena-pecan', '8-8-8 by trunk at 1 ft') },
   { id: 'louisiana.pecan.trunk.25', source: 'lsu-sthelena-pecan', crops: ['pecan'], region: 'US-LA', by: 'trunk', gives: N_LB, low: 0.41, years: [25, 99], doses: 2, cite: derived('lsu-sthelena-pecan', '8-8-8 and ammonium nitrate by trunk, from 25 years') },
 
+  { id: 'georgia.pecan.1', source: 'uga-colquitt-pecan', crops: ['pecan'], region: 'US-GA', by: 'plant', gives: LB_OF(5), low: 1, years: [1, 1], first: 1, doses: 1, if: 'no-soil-test', cite: read('uga-colquitt-pecan', 'new trees, 5-10-15 in June') },
+  { id: 'georgia.pecan.2', source: 'uga-colquitt-pecan', crops: ['pecan'], region: 'US-GA', by: 'plant', gives: TEN, low: 2, years: [2, 2], first: 1, doses: 2, if: 'no-soil-test', cite: derived('uga-colquitt-pecan', 'new trees, the following year, 1 lb of 10-10-10 twice') },
+  { id: 'georgia.pecan.trunk', source: 'uga-colquitt-pecan', crops: ['pecan'], region: 'US-GA', by: 'trunk', gives: TEN, low: 4, cap: 25, bearing: true, doses: 1, cite: read('uga-colquitt-pecan', '10-10-10 by trunk at 4 1/2 ft, at most 25 lb') },
+  { id: 'georgia.pecan.trunk.nitrate', source: 'uga-colquitt-pecan', crops: ['pecan'], region: 'US-GA', by: 'trunk', gives: LB_OF(34), low: 1, cap: 8, bearing: true, doses: 1, cite: read('uga-colquitt-pecan', 'ammonium nitrate by trunk, at most 8 lb') },
+  { id: 'georgia.pecan.young.nitrate', source: 'uga-colquitt-pecan', crops: ['pecan'], region: 'US-GA', by: 'trunk', gives: LB_OF(34), low: 1, bearing: false, years: [2, 99], doses: 1, if: 'growth-short', cite: read('uga-colquitt-pecan', 'young trees that grew less than 2 to 4 ft, ammonium nitrate by trunk in June or July') },
+  { id: 'maryland.brambles.1-2', source: 'maryland-brambles', crops: ['raspberry', 'blackberry'], region: 'US-MD', by: 'row', gives: N_OZ, low: 8, years: [1, 2], first: 1, doses: 1, cite: derived('maryland-brambles', 'years 1 and 2, 0.80 oz N for 10 ft of row') },
+  { id: 'maryland.brambles.3', source: 'maryland-brambles', crops: ['raspberry', 'blackberry'], region: 'US-MD', by: 'row', gives: N_OZ, low: 16, years: [3, 99], first: 1, doses: 1, cite: derived('maryland-brambles', 'from year 3, 1.6 oz N for 10 ft of row') },
   { id: 'south-carolina.pecan.trunk', source: 'clemson-pecan-blog', crops: ['pecan'], region: 'US-SC', by: 'trunk', gives: TEN, low: 4, bearing: true, if: 'no-soil-test', cite: read('clemson-pecan-blog', 'bearing pecans, trunk at 54 in') },
 
   { id: 'tennessee.nuts.1-3', source: 'ut-pecan-nuts', crops: NUT_TREES, region: 'US-TN', by: 'plant', gives: N_LB, low: 0.1, years: [1, 3], first: 1, label: 'orchard', cite: read('ut-pecan-nuts', 'new trees, second and third year') },

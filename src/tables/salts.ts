@@ -39,5 +39,6 @@ export const FAINT = { value: 0.4, dilutions: ['1:1', '1:2'] as readonly Dilutio
 
 /** What salt costs: the paste's value at which the crop starts to fall, and the percent lost for each dS/m above. */
 export const SALT_LOSS = [
+  { crop: 'strawberry', threshold: 1, slope: 33, cite: { source: 'ussl-salt-tolerance', at: 'vegetables and fruit crops, Maas 1990', mark: 'read' } satisfies Cite },
   { crop: 'plum', threshold: 2.6, slope: 31, cite: { source: 'plum-salinity', at: 'mature trees, chloride the main ion', mark: 'read' } satisfies Cite },
 ] as const;

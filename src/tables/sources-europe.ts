@@ -2,6 +2,8 @@
 import type { Source } from './source.ts';
 
 export const SOURCES_EUROPE = {
+  'rhs-quince': { title: 'Quince, cultivation notes', publisher: 'Royal Horticultural Society', url: 'https://www.rhs.org.uk/advice/profile?pid=298' },
+  'rhs-raspberry': { title: 'Raspberry, cultivation notes', publisher: 'Royal Horticultural Society', url: 'https://www.rhs.org.uk/advice/profile?pid=148' },
   'rhs-medlar': { title: 'Medlar, cultivation notes', publisher: 'Royal Horticultural Society', url: 'https://www.rhs.org.uk/advice/profile?PID=131' },
   'de-lwg-bayern-obstgehoelze': { title: 'Hinweise zur Düngung von Obstgehölzen im Garten', publisher: 'Bayerische Landesanstalt für Weinbau und Gartenbau, Bayerische Gartenakademie', url: 'https://lwg.bayern.de/cms06/gartenakademie/gartendokumente/infoschriften/124869/index.php' },
   'de-lwg-bayern-gartencast': { title: 'Gartencast: Düngung von Obstgehölzen im Garten', publisher: 'Bayerische Landesanstalt für Weinbau und Gartenbau, Bayerische Gartenakademie', year: 2018, url: 'https://lwg.bayern.de/cms06/gartenakademie/gartendokumente/gartencast/186254/index.php' },

@@ -2,6 +2,11 @@
 import type { Source } from './source.ts';
 
 export const SOURCES_US_SOUTH_EAST = {
+  'uga-colquitt-pecan': { title: 'Let\'s talk about home pecan production', publisher: 'University of Georgia Extension, Colquitt County', year: 2023, url: 'https://viewer.joomag.com/moultrie-scene-march-2023/0699238001674844623/p80' },
+  'lsu-richland-pecan': { title: 'Pecan fertilization', publisher: 'LSU AgCenter, Richland Parish', note: 'read in a copy' },
+  'maryland-brambles': { title: 'Watering, Fertilizing, and Harvesting Raspberries and Blackberries', publisher: 'University of Maryland Extension', url: 'https://extension.umd.edu/resource/watering-fertilizing-harvesting-raspberries-and-blackberries' },
+  'clemson-peach': { title: 'Fertilization of Peach Trees', publisher: 'Clemson Cooperative Extension', url: 'https://hgic.clemson.edu/fertilization-of-peach-trees/' },
+  'louisiana-citrus-column': { title: 'Fertilization is important to home citrus production', publisher: 'LSU AgCenter, in a newspaper', year: 2013, url: 'https://www.lobservateur.com/2013/02/27/fertilization-is-important-to-home-citrus-production/' },
   'clemson-pecan-blog': { title: 'February is Pecan Fertilization Time', publisher: 'Clemson Cooperative Extension', url: 'https://blogs.clemson.edu/upstate/february-is-pecan-fertilization-time/' },
   'ut-pecan-nuts': { title: 'Pecans and Nut Trees', publisher: 'University of Tennessee Extension', url: 'https://utcrops.com/soil/commercial-fruit-and-nut-production/pecans-and-nut-trees/' },
   'ut-grape-commercial': { title: 'Grapes', publisher: 'University of Tennessee Extension', url: 'https://utcrops.com/soil/commercial-fruit-and-nut-production/grapes/' },

@@ -2,6 +2,13 @@
 import type { Source } from './source.ts';
 
 export const SOURCES_US_WEST = {
+  'oregon-ec1306': { title: 'Growing Raspberries in Your Home Garden, EC 1306', publisher: 'Oregon State University Extension Service', url: 'https://catalog.extension.oregonstate.edu/ec1306', note: 'read in a copy' },
+  'oregon-ec1303': { title: 'Growing Blackberries in Your Home Garden, EC 1303', publisher: 'Oregon State University Extension Service', year: 2008, url: 'https://catalog.extension.oregonstate.edu/ec1303', note: 'read in a copy' },
+  'oregon-caneberries-manure': { title: 'Caneberries like manure in winter or spring', publisher: 'Oregon State University Extension Service', year: 2006, url: 'http://extension.oregonstate.edu/gardening/caneberries-manure-winter-or-spring' },
+  'illinois-raspberry': { title: 'Raspberries: caring', publisher: 'University of Illinois Extension', url: 'https://web.extension.illinois.edu/raspberries/caring.cfm' },
+  'missouri-elderberry': { title: 'Elderberry Agronomy Guide', publisher: 'University of Missouri', url: 'https://agintel.missouri.edu/resource-guide/crop-home/agronomy?cid=124' },
+  'crfg-loquat': { title: 'Loquat tree', publisher: 'California Rare Fruit Growers', note: 'read in a copy' },
+  'uc-davis-olive': { title: 'Garden Doctor: Reducing olive production, caring for citrus', publisher: 'UC Davis gardeners in the Davis Enterprise', year: 2012, url: 'http://www.davisenterprise.com/local-news/news-columns/garden-doctor-reducing-olive-production-caring-for-citrus/' },
   'iowa-fertilizing-tree-small-fruits': { title: 'Fertilizing Tree and Small Fruits in the Home Garden', publisher: 'Iowa State University Extension and Outreach', url: 'https://yardandgarden.extension.iastate.edu/how-to/fertilizing-tree-and-small-fruits-home-garden' },
   'iowa-small-fruits-1995': { title: 'Fertilizing Tree and Small Fruits', publisher: 'Iowa State University Extension', year: 1995, url: 'https://hortnews.extension.iastate.edu/1995/3-24-1995/fert.html' },
   'ksu-grapes': { title: 'Fertilizing Grapes', publisher: 'Kansas State University Research and Extension', year: 2021, url: 'https://www.ksuhortnewsletter.org/newsletters/previous/2' },

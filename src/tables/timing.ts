@@ -1,5 +1,7 @@
 /** When: days from bud break and weeks before the first autumn frost. */
 import type { Cite } from '../reason/figure.ts';
+import type { Crop } from './crops.ts';
+import { STONE, TREE_FRUIT } from './crops.ts';
 
 const spring: Cite = { source: 'iowa-fruit-trees', at: 'before bud break; others at bloom', mark: 'derived' };
 
@@ -13,6 +15,20 @@ export const AFTER_HARVEST = { from: 80, until: 110, cite: { source: 'medlar', a
 export const NEXT_DOSE = { every: 42, cite: { source: 'medlar', at: 'next-dose', mark: 'practice' } satisfies Cite } as const;
 
 export const LAST_NITROGEN = { weeks: 12, evergreenWeeks: 9, cite: { source: 'medlar', at: 'last-nitrogen', mark: 'judgement' } satisfies Cite } as const;
+
+const read = (source: string, at: string): Cite => ({ source, at, mark: 'read' });
+/** The last day for nitrogen that a place's own publisher prints, month and day; "mid-June" is the 15th. It binds there alone. */
+export const LAST_DATES: readonly { readonly region: string; readonly crops: readonly Crop[]; readonly month: number; readonly date: number; readonly cite: Cite }[] = [
+  { region: 'US-MI', crops: TREE_FRUIT, month: 6, date: 15, cite: read('michigan-oc414', 'none after mid-June') },
+  { region: 'US-PA', crops: STONE, month: 7, date: 15, cite: read('penn-stone', 'never after July 15') },
+  { region: 'US-ME', crops: TREE_FRUIT, month: 5, date: 31, cite: read('maine-fertilization', 'nitrogen before June') },
+  { region: 'US-SC', crops: ['peach'], month: 8, date: 15, cite: read('clemson-peach', 'not later than August 15') },
+  { region: 'US-LA', crops: ['citrus'], month: 6, date: 30, cite: read('louisiana-citrus-column', 'not after the month of June') },
+  { region: 'US-OR', crops: ['kiwifruit'], month: 7, date: 31, cite: read('pnw507-kiwifruit', 'young plants, not later than July') },
+  { region: 'US-WA', crops: ['kiwifruit'], month: 7, date: 31, cite: read('pnw507-kiwifruit', 'young plants, not later than July') },
+];
+/** A feed of one dose belongs in spring: once the second dose's window has closed, so much of it goes on and the rest is left out. */
+export const LATE_SINGLE = { share: 0.5, cite: { source: 'medlar', at: 'late-half', mark: 'judgement' } satisfies Cite } as const;
 
 /** Where neither bud break nor frost is told: month and day, north; six months later in the south. */
 export const UNTOLD = { budBreak: [4, 1], firstFrost: [10, 1], cite: { source: 'medlar', at: 'untold-dates', mark: 'judgement' } satisfies Cite } as const;

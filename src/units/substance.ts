@@ -14,7 +14,7 @@ export type Oxide = 'Na2O' | 'P2O5' | 'K2O' | 'MgO' | 'CaO' | 'SO3' | 'NO3' | 'P
 export type Substance =
   | Nutrient | Element | Oxide
   | 'product' | 'lime' | 'sulphur' | 'acidity' | 'organic matter' | 'soil' | 'salts'
-  | 'crown' | 'trunk' | 'ring' | 'tree' | 'tub' | 'growth' | 'fruit' | 'leaf' | 'time' | 'dose';
+  | 'crown' | 'trunk' | 'ring' | 'tree' | 'tub' | 'growth' | 'fruit' | 'compost' | 'leaf' | 'time' | 'dose';
 
 const ATOMIC_WEIGHT = {
   H: 1.008, C: 12.011, N: 14.007, O: 15.999, Na: 22.99, Mg: 24.305, Al: 26.982, P: 30.974, S: 32.06, K: 39.098, Ca: 40.078,

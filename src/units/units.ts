@@ -40,6 +40,7 @@ export const UNITS = {
   'g/mL': { kind: 'bulk density', factor: 1 },
   'oz/cup': { kind: 'bulk density', factor: OUNCE / US_CUP },
   'lb/ft3': { kind: 'bulk density', factor: POUND / (SQUARE_FOOT * FOOT * 1e6) },
+  'lb/yd3': { kind: 'bulk density', factor: POUND / (27 * SQUARE_FOOT * FOOT * 1e6) },
   'g/L': { kind: 'content of a mix', factor: 1 },
   'lb/year': { kind: 'mass a year of age', factor: POUND },
   'oz/year': { kind: 'mass a year of age', factor: OUNCE },

@@ -2,7 +2,9 @@
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { MonthDay, Orchard } from '../orchard/load.ts';
-import { AFTER_HARVEST, BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
+import type { Crop } from '../tables/crops.ts';
+import { EVERGREEN } from '../tables/crops.ts';
+import { AFTER_HARVEST, BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_DATES, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, day, daysBetween, yearOf } from '../units/date.ts';
 
@@ -21,6 +23,9 @@ export type Season = {
   /** Which dates were assumed, since nobody told them. */
   readonly assumed: readonly ('bud-break' | 'first-frost')[];
 };
+
+/** The last day for nitrogen of one crop. */
+export type LastDay = { readonly day: Day; readonly why: Figure<'day', 'time'>; /** Printed by the place's own publisher. */ readonly printed: boolean };
 
 export type Window = { readonly from: Day; readonly until: Day; readonly why: Figure<'day', 'time'> };
 
@@ -48,6 +53,15 @@ export function seasonOf(orchard: Orchard, today: Day): Season {
   }
 }
 
+/** The last day for nitrogen of a crop: that of the season or, where it comes first, the one that the place's own publisher prints. */
+export function lastDayOf(season: Season, crop: Crop, region: string | null): LastDay {
+  const usual = { day: EVERGREEN.includes(crop) ? season.lastNitrogenEvergreen : season.lastNitrogen, why: season.lastFigure, printed: false };
+  const own = LAST_DATES.find((r) => r.region === region && r.crops.includes(crop));
+  if (!own) return usual;
+  const printed = day(yearOf(season.budBreak), own.month, own.date);
+  return printed < usual.day ? { day: printed, why: figure(daysBetween(season.budBreak, printed), 'day', 'time', 'last-printed', own.cite), printed: true } : usual;
+}
+
 const on = (year: number, at: MonthDay): Day => day(year, at.month, at.date);
 
 function fromLastFrost(frost: MonthDay | null): MonthDay | null {
@@ -57,11 +71,11 @@ function fromLastFrost(frost: MonthDay | null): MonthDay | null {
 }
 
 /**
- * The windows of a plant's doses, at most `doses`, all closed by the last day for nitrogen.
+ * The windows of a plant's doses, at most `doses`, all closed by its last day for nitrogen.
  * A window that has passed opens again from today while the season lasts.
  */
-export function windowsOf(season: Season, doses: number, options: { sandy: boolean; evergreen: boolean; afterHarvest?: boolean }): Window[] {
-  const last = options.evergreen ? season.lastNitrogenEvergreen : season.lastNitrogen;
+export function windowsOf(season: Season, doses: number, options: { sandy: boolean; last: Day; afterHarvest?: boolean }): Window[] {
+  const { last } = options;
   const first = options.afterHarvest ? AFTER_HARVEST : options.sandy ? FIRST_DOSE_SAND : FIRST_DOSE;
   const offsets = Array.from({ length: doses }, (_, i) =>
     i === 0 ? first : i === 1 ? SECOND_DOSE : { from: SECOND_DOSE.from + (i - 1) * NEXT_DOSE.every, until: SECOND_DOSE.until + (i - 1) * NEXT_DOSE.every, cite: NEXT_DOSE.cite });
@@ -85,6 +99,9 @@ export function windowsOf(season: Season, doses: number, options: { sandy: boole
   }
   return windows;
 }
+
+/** Whether a year's one dose comes so late that only part of it may go on: the second dose's window has closed. */
+export const isLate = (season: Season, window: Window | undefined): boolean => window !== undefined && daysBetween(season.budBreak, window.from) > SECOND_DOSE.until;
 
 /** Half a year: from the season before to the day of planting. */
 const DIG_IN_DAYS = 182;

@@ -49,7 +49,8 @@ describe('the list', () => {
     ['plos-salinity', /1:1 light slope/, [3.01, null]], ['plum-salinity', /threshold/, [2.6, 'dS/m']], ['carbon-review', /convention/, [1.724, null]], ['walkley-black-new-zealand', /times/, [1.25, null]],
     ['midwest-house-conversion', /phosphorus mehlich-3 bray-1 slope/, [0.7, null]], ['north-carolina-rates', /equation 15 slope/, [-3.2, 'lb/acre']], ['poland-ph', /slope/, [11.58, null]], ['new-south-wales-1988', /slope/, [1.05, null]],
     ['agvise-texture', /light/, [10, 'meq/100g']], ['australia-field-texture', /light clay clay high/, [40, '%']], ['purdue-smp', /smp ph/, [7.5, 'pH']], ['brazil-interpretation', /aluminium ph/, [5.6, 'pH']],
-    ['penn-state-sheet', /density/, [1.33, 'g/cm3']], ['midwest-cec', /factor/, [12, null]], ['rutgers-levels', /manganese index slope/, [3.75, null]],
+    ['penn-state-sheet', /density/, [1.33, 'g/cm3']], ['midwest-cec', /factor/, [12, null]], ['ussl-salt-tolerance', /threshold/, [1, 'dS/m']], ['norganics-compost', /weight/, [950, 'lb/yd3']], ['ohio-anr-34', /low/, [0.8, '%']], ['uc-almond-compost', /high/, [10, '%']],
+    ['california-clover', /mean/, [92, 'lb/acre']], ['bavaria-overfed-gardens', /litres/, [1.5, null]], ['salinity-classes', /paste/, [2, 'dS/m']], ['clemson-peach', /month/, [8, null]], ['louisiana-citrus-column', /date/, [30, null]], ['rutgers-levels', /manganese index slope/, [3.75, null]],
   ] as const)('%s is listed with its figure', async (id, what, figure) => { expect(values(await one(id), what)).toContainEqual(figure); });
   test('a laboratory whose method was seen is listed', async () => {
     for (const [id, name] of [['missouri-procedures', 'Missouri'], ['ontario-accredited', 'Ontario'], ['scotland-phosphorus', 'Scotland']] as const) expect((await one(id)).rows!.map((r) => r.what).join()).toContain(name);
@@ -132,8 +133,8 @@ describe('coverage', async () => {
     expect((await medlar(['sources', '--json'])).json.result.coverage).toBeUndefined();
     const text = await medlar(['sources', '--coverage']);
     held(text);
-    // Nobody here prints anything for a loquat but its pH.
-    expect(text.stdout).toMatch(/^loquat +none +none +none +\d+$/m);
+    // Nobody here prints anything for a mulberry but its pH.
+    expect(text.stdout).toMatch(/^mulberry +none +none +none +\d+$/m);
     expect(text.stdout).toMatch(/^jujube +none +none +none +none$/m);
     expect(text.stdout).toMatch(/^apple +\d/m);
   });

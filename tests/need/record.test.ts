@@ -52,7 +52,7 @@ test('nothing but the two words, known regions and the five records', () => {
 });
 
 test('a crop of which no region prints nitrogen that may lead is not complete anywhere', () => {
-  for (const crop of ['quince', 'olive', 'hazelnut', 'pomegranate', 'mulberry', 'loquat', 'elderberry', 'blackberry']) {
+  for (const crop of ['hazelnut', 'pomegranate', 'mulberry', 'elderberry']) {
     for (const cell of Object.values(record[crop] ?? {})) expect(cell.N ?? 'none', crop).not.toBe('complete');
   }
 });

@@ -52,7 +52,7 @@ describe('stops: wait, and nothing is fed', () => {
     expect(matter.cite.source).not.toBe('grower');
     expect(tree.need.N).toBeCloseTo(FED / 2, 3);
   });
-  test('a crop without figures is not fed like its neighbour', async () => { await stopped('quince, planted 2015, 12 ft across', FINE, 'no-figures'); });
+  test('a crop without figures is not fed like its neighbour', async () => { await stopped('mulberry, planted 2015, 12 ft across', FINE, 'no-figures'); });
   test('a stop on one tree leaves the next alone', async () => {
     const { result } = await planAll([`A: ${OLD}, shoots 3 in 2025, drought, bank`, `B: ${OLD}, shoots 3 in 2025, bank`]);
     expect(result.trees.map((t: { verdict: string }) => t.verdict)).toEqual(['wait', 'feed']);

@@ -45,7 +45,7 @@ describe('never a dose twice', () => {
     expect(json.notices.map((n) => n.code)).toContain('fed-unknown');
   });
   test('more than the need is told', async () => {
-    const json = await plan('2026-04-12,Gate apple,fed,Sulphate of ammonia,20 oz,\n');
+    const json = await plan('2026-04-12,Gate apple,fed,Sulphate of ammonia,17 oz,\n');
     expect(tree(json, 'Gate apple').feeds).toEqual([]);
     expect(json.notices.map((n) => n.code)).toContain('fed-over');
   });

@@ -10,7 +10,7 @@ import * as leads from '../../src/tables/leads.ts';
 import * as leaf from '../../src/tables/leaf.ts';
 import * as limits from '../../src/tables/limits.ts';
 import * as materials from '../../src/tables/materials.ts';
-import * as nitrogen from '../../src/tables/nitrogen.ts';
+import * as nitrogen from '../../src/tables/rules.ts';
 import * as phRanges from '../../src/tables/ph-ranges.ts';
 import * as potash from '../../src/tables/potash.ts';
 import * as places from '../../src/tables/places.ts';

@@ -3,13 +3,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadOrchard } from '../../src/orchard/load.ts';
 import { addDays, daysBetween } from '../../src/units/date.ts';
-import type { Season } from '../../src/when/season.ts';
-import { seasonOf, windowsOf } from '../../src/when/season.ts';
+import type { Season, Window } from '../../src/when/season.ts';
+import { lastDayOf, seasonOf, windowsOf as windowsUntil } from '../../src/when/season.ts';
 
 function season(today: string, bud = '12 April', frost = '12 October', where = 'Ohio, US'): Season {
   const { orchard } = loadOrchard(`where: ${where}\nbud-break: ${bud}\nfirst-frost: ${frost}\ntrees:\n  A: apple\n`, 'orchard.yaml');
   return seasonOf(orchard!, today);
 }
+const windowsOf = (s: Season, doses: number, { sandy, evergreen }: { sandy: boolean; evergreen: boolean }): Window[] => windowsUntil(s, doses, { sandy, last: lastDayOf(s, evergreen ? 'citrus' : 'apple', null).day });
 const PLAIN = { sandy: false, evergreen: false };
 const days = (s: Season, doses = 2, options = PLAIN): string[][] => windowsOf(s, doses, options).map((w) => [w.from, w.until]);
 
@@ -65,6 +66,19 @@ describe('windows that have passed', () => {
   test('an open one begins today at the earliest', () => { expect(days(season('2026-04-20'))[0]).toEqual(['2026-04-20', '2026-04-26']); });
   test('on the last day there is that day, and no second', () => { expect(days(season('2026-07-20'))).toEqual([['2026-07-20', '2026-07-20']]); });
   test('none where frost follows buds within twelve weeks', () => { expect(days(season('2026-04-01', '12 April', '20 June'))).toEqual([]); });
+});
+
+// Printed last days: Oakland County's OC414 (none after mid-June), Maine's fertilization page (before June), Pennsylvania's stone fruit page (15 July), Clemson's peach page (15 August).
+describe('the last day that the place itself prints', () => {
+  test.each([
+    ['peach', 'US-MI', '2026-06-15'], ['apple', 'US-MI', '2026-06-15'], ['apple', 'US-ME', '2026-05-31'], ['plum', 'US-PA', '2026-07-15'], ['peach', 'US-SC', '2026-07-20'],
+    ['blueberry', 'US-MI', '2026-07-20'], ['apple', 'US-PA', '2026-07-20'], ['apple', 'US-OH', '2026-07-20'], ['apple', null, '2026-07-20'],
+  ] as const)('%s in %s: %s, or that of the season where it comes first', (crop, region, day) => {
+    const last = lastDayOf(season('2026-03-14'), crop, region);
+    expect(last.day).toBe(day);
+    expect(last.printed).toBe(day !== '2026-07-20');
+  });
+  test('South Carolina: 15 August, before a late frost', () => { expect(lastDayOf(season('2026-03-14', '5 March', '20 November'), 'peach', 'US-SC')).toMatchObject({ day: '2026-08-15', printed: true }); });
 });
 
 describe('far years', () => {

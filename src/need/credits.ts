@@ -1,0 +1,35 @@
+/** What feeds the tree beside the bag, taken off its nitrogen: organic matter or clover, a half; compost, what a year sets free of it. */
+import type { Figure } from '../reason/figure.ts';
+import { figure, told } from '../reason/figure.ts';
+import { CLOVER, COMPOST, COMPOST_MOST } from '../tables/credits.ts';
+import { ORGANIC_MATTER } from '../tables/limits.ts';
+import { convert } from '../units/units.ts';
+import type { Facts } from './facts.ts';
+import { groundOf, has, organicMatter } from './facts.ts';
+import type { Nitrogen } from './rules.ts';
+
+/** Grams of N that a year sets free of so many litres. */
+function compostN(litres: number): number {
+  const grams = litres * 1000 * convert(COMPOST.weight.value, COMPOST.weight.unit, 'g/mL');
+  return grams * (COMPOST.nitrogen.high / 100) * (COMPOST.freed.high / 100);
+}
+
+export type Credited = { readonly need: Nitrogen; readonly half: 'organic' | 'clover' | null };
+
+/** Halved once at most, then less the compost's own; never under nothing. */
+export function credited(f: Facts, whole: Nitrogen): Credited {
+  const matter = organicMatter(f);
+  const half = matter !== null && matter.value > ORGANIC_MATTER.half ? 'organic' : has(f, 'clover') ? 'clover' : null;
+  let need = whole;
+  if (half === 'organic') need = figure(need.value / 2, 'g', 'N', 'organic-half', ORGANIC_MATTER.cite, [need, matter!]);
+  if (half === 'clover') need = figure(need.value * CLOVER.share, 'g', 'N', 'clover-half', CLOVER.cite, [need]);
+  const litres = f.tree.composted;
+  if (litres !== undefined) {
+    const brings: Figure = figure(compostN(litres), 'g', 'N', 'compost-brings', COMPOST.freed.cite, [told(litres, 'L', 'compost', f.tree.name)]);
+    need = figure(Math.max(0, need.value - brings.value), 'g', 'N', 'less-compost', COMPOST.freed.cite, [need, brings]);
+  }
+  return { need, half };
+}
+
+/** Whether its compost is more than a year's, by its crown. */
+export const isMuchCompost = (f: Facts): boolean => f.tree.composted !== undefined && f.tree.composted > COMPOST_MOST.litresPerM2 * groundOf(f).value * (1 + 1e-9);
