@@ -20,7 +20,7 @@ import type { Target } from './tables/ratings.ts';
 import { sourceOf } from './tables/sources.ts';
 import type { Day } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
-import { NUTRIENTS } from './units/substance.ts';
+import { CACO3_PER_SULPHUR, NUTRIENTS } from './units/substance.ts';
 import { convert, FOOT, OUNCE } from './units/units.ts';
 import type { Season } from './when/season.ts';
 import { showDay, showGround, showMass, showNutrient } from './words/show.ts';
@@ -108,7 +108,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  return [...notices, ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans)];
+  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans)];
 }
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */
@@ -119,6 +119,17 @@ function overfed({ tree, facts, need, fed, over }: TreePlan, orchard: Orchard): 
   const { units } = orchard.where;
   if (worst && worst.n > most * (1 + ROUNDING)) return [notice('fed-burn', 'warning', { tree: tree.name, day: showDay(worst.date), amount: showNutrient(worst.n, units), most: showNutrient(most, units) })];
   return fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1 ? [notice('fed-over', 'warning', { tree: tree.name })] : [];
+}
+
+/** What alkaline water brings, told where something wants acid soil or the pH is to come down. An inch, or 25 mm, is a good watering. */
+function waterNotices(plans: readonly TreePlan[], { water, where }: Orchard): Notice[] {
+  const acid = plans.filter((p) => p.tree.crop === 'blueberry');
+  if (!water || water.mgPerL === 0 || (acid.length === 0 && !plans.some((p) => p.ph?.plan.verdict === 'sulphur' || p.ph?.plan.verdict === 'cannot'))) return [];
+  const us = where.units === 'us';
+  // A millimetre on a square metre is a litre.
+  const grams = ((us ? 25.4 : 25) * water.mgPerL) / 1000 * (us ? 100 * FOOT * FOOT : 10);
+  const amount = (g: number): string => showMass(g, where.units);
+  return [notice('water-limes', 'warning', { amount: amount(grams), area: us ? '100 sq ft' : '10 m²', depth: us ? 'inch' : '25 mm', share: amount(grams / CACO3_PER_SULPHUR), trees: acid.map((p) => p.tree.name).join(', ') })];
 }
 
 /** Compost whose amount nobody told is not counted; too much of it is told. */

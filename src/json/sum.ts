@@ -23,7 +23,7 @@ function right(f: Figure, a: Figure, b: Figure | undefined): string {
     case 'girth-to-diameter': return `${shown(a)} ÷ π`;
     case 'ring-outer': return `${shown(a)} ÷ 2 × ${number((2 * f.value) / a.value)}`;
     case 'smallest': return `min(${f.from.map(shown).join(', ')})`;
-    case 'organic-half': case 'clover-half': case 'lost-crop': case 'young-half': return `${shown(a)} ÷ 2`;
+    case 'organic-half': case 'clover-half': case 'blight-half': case 'lost-crop': case 'young-half': return `${shown(a)} ÷ 2`;
     case 'less-compost': return `${shown(a)} - ${shown(b!)}`;
     case 'leaf-raise': return `${shown(a)} × ${number(f.value / a.value)}`;
     case 'twice-removal': return `2 × ${shown(a)}`;

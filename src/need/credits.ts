@@ -1,7 +1,7 @@
-/** What feeds the tree beside the bag, taken off its nitrogen: organic matter or clover, a half; compost, what a year sets free of it. */
+/** What the nitrogen is cut by: organic matter, clover, or a kind that fire blight takes, a half; compost, what a year sets free of it. */
 import type { Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
-import { CLOVER, COMPOST, COMPOST_MOST } from '../tables/credits.ts';
+import { BLIGHT, CLOVER, COMPOST, COMPOST_MOST } from '../tables/credits.ts';
 import { ORGANIC_MATTER } from '../tables/limits.ts';
 import { convert } from '../units/units.ts';
 import type { Facts } from './facts.ts';
@@ -14,15 +14,16 @@ function compostN(litres: number): number {
   return grams * (COMPOST.nitrogen.high / 100) * (COMPOST.freed.high / 100);
 }
 
-export type Credited = { readonly need: Nitrogen; readonly half: 'organic' | 'clover' | null };
+export type Credited = { readonly need: Nitrogen; readonly half: 'organic' | 'clover' | 'blight' | null };
 
 /** Halved once at most, then less the compost's own; never under nothing. */
 export function credited(f: Facts, whole: Nitrogen): Credited {
   const matter = organicMatter(f);
-  const half = matter !== null && matter.value > ORGANIC_MATTER.half ? 'organic' : has(f, 'clover') ? 'clover' : null;
+  const half = matter !== null && matter.value > ORGANIC_MATTER.half ? 'organic' : has(f, 'clover') ? 'clover' : has(f, 'blight-prone') ? 'blight' : null;
   let need = whole;
   if (half === 'organic') need = figure(need.value / 2, 'g', 'N', 'organic-half', ORGANIC_MATTER.cite, [need, matter!]);
   if (half === 'clover') need = figure(need.value * CLOVER.share, 'g', 'N', 'clover-half', CLOVER.cite, [need]);
+  if (half === 'blight') need = figure(need.value * BLIGHT.share, 'g', 'N', 'blight-half', BLIGHT.cite, [need]);
   const litres = f.tree.composted;
   if (litres !== undefined) {
     const brings: Figure = figure(compostN(litres), 'g', 'N', 'compost-brings', COMPOST.freed.cite, [told(litres, 'L', 'compost', f.tree.name)]);

@@ -37,7 +37,7 @@ export type NitrogenNeed = {
   readonly followed: Cite | null;
   /** Whose rule leads, and why; null where none was asked. */
   readonly lead: Lead | null;
-  /** What halved it: organic matter, or clover below the tree. */
+  /** What halved it. */
   readonly half: Credited['half'];
 };
 

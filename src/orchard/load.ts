@@ -11,6 +11,8 @@ import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
 import type { Item, Tree } from './tree.ts';
 import { FLAGS, isReserved, itemsOf, parseTree } from './tree.ts';
+import type { Water } from './water.ts';
+import { waterOf } from './water.ts';
 import type { Where } from './where.ts';
 import { COUNTRY_NAMES, NOWHERE, parseWhere } from './where.ts';
 
@@ -24,6 +26,8 @@ export type Orchard = {
   readonly budBreak: MonthDay | null;
   readonly lastFrost: MonthDay | null;
   readonly firstFrost: MonthDay | null;
+  /** What it is watered with, where its alkalinity is told. */
+  readonly water: Water | null;
   readonly zones: readonly Zone[];
   readonly trees: readonly Tree[];
   readonly shed: readonly Bag[];
@@ -46,6 +50,7 @@ export const orchardSchema = z.strictObject({
   'bud-break': maybe,
   'last-frost': maybe,
   'first-frost': maybe,
+  water: maybe,
   soil: z.optional(z.nullable(z.record(z.string(), z.nullable(text)))),
   trees: z.record(z.string(), z.nullable(z.union([text, facts]))),
   shed: bags,
@@ -155,6 +160,11 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
   };
   const dates = { budBreak: date('bud-break'), lastFrost: date('last-frost'), firstFrost: date('first-frost') };
 
+  const wet = said('water');
+  const read = wet ? waterOf(textOf(wet)) : null;
+  if (wet && (read === null || read === 'hardness')) notices.push(notice(read === 'hardness' ? 'water-hardness' : 'water-wrong', 'error', { read: textOf(wet) }, whole(wet)));
+  const water = typeof read === 'object' ? read : null;
+
   const zones: Zone[] = [];
   for (const pair of pairsOf(map.get('soil', true))) {
     const name = textOf(pair.key);
@@ -213,7 +223,7 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
   const named = said('orchard');
   return {
     orchard: {
-      name: named ? textOf(named) : '', where, ...dates, zones, trees, shed, store, rules: [],
+      name: named ? textOf(named) : '', where, ...dates, water, zones, trees, shed, store, rules: [],
     },
     notices, questions,
   };

@@ -13,7 +13,7 @@ import type { Measured } from './measure.ts';
 import { lengthOf, massOf, numberOf, volumeOf } from './measure.ts';
 
 export const FLAGS = [
-  'mulch', 'bare', 'grass', 'fed lawn', 'bearing', 'not bearing', 'pruned hard', 'standing water', 'herbicide', 'fire blight', 'drought', 'pit-prone', 'compost', 'off year', 'spur-type', 'clover',
+  'mulch', 'bare', 'grass', 'fed lawn', 'bearing', 'not bearing', 'pruned hard', 'standing water', 'herbicide', 'fire blight', 'drought', 'pit-prone', 'compost', 'off year', 'spur-type', 'clover', 'blight-prone',
 ] as const;
 export type Flag = (typeof FLAGS)[number];
 

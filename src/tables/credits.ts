@@ -1,4 +1,4 @@
-/** What feeds a tree beside its fertiliser: compost and clover. */
+/** What the nitrogen of a tree is cut by: compost, clover, fire blight. */
 import type { Cite } from '../reason/figure.ts';
 
 /** Compost as it lies: its weight, its nitrogen, and how much of that a year sets free. The upper ends count, so that nothing is given twice. */
@@ -13,5 +13,8 @@ export const COMPOST_MOST = { litresPerM2: 1.5, cite: { source: 'bavaria-overfed
 
 /** Above ground in clover sown below walnuts and peaches; some of those orchards needed no other nitrogen. */
 export const CLOVER_BROUGHT = { low: 31, high: 250, mean: 92, unit: 'lb/acre', cite: { source: 'california-clover', at: 'clover mixes of May 2009', mark: 'read' } satisfies Cite } as const;
+/** Of what is given to a kind that fire blight takes: lush growth feeds it, and Utah finds that pears often do best on little or none. */
+export const BLIGHT = { share: 0.5, cite: { source: 'medlar', at: 'blight-prone', mark: 'judgement' } satisfies Cite } as const;
+
 /** What is still given where clover grows below the tree. */
 export const CLOVER = { share: 0.5, cite: { source: 'medlar', at: 'clover', mark: 'judgement' } satisfies Cite } as const;

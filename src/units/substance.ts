@@ -35,6 +35,13 @@ export const ELEMENT_SHARE: Record<Oxide, { element: Element; share: number }> =
   SO4: { element: 'S', share: S / (S + 4 * O) },
 };
 
+/** mg of calcium carbonate, and of bicarbonate, that carry one meq. */
+export const CACO3_PER_MEQ = (ATOMIC_WEIGHT.Ca + ATOMIC_WEIGHT.C + 3 * ATOMIC_WEIGHT.O) / 2;
+export const HCO3_PER_MEQ = ATOMIC_WEIGHT.H + ATOMIC_WEIGHT.C + 3 * ATOMIC_WEIGHT.O;
+
+/** Grams of calcium carbonate that the acid of one gram of sulphur takes: S makes two charges, as CaCO3 has. */
+export const CACO3_PER_SULPHUR = (2 * CACO3_PER_MEQ) / S;
+
 /** mg/kg of an element held by 1 cmol(+)/kg (= 1 meq/100 g): atomic weight ÷ charge × 10. */
 export const MG_PER_CMOL: Partial<Record<Element, number>> = {
   Ca: (ATOMIC_WEIGHT.Ca / 2) * 10,

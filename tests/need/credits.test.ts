@@ -84,3 +84,10 @@ describe('salts in a saturated paste', () => {
     expect((await plan(facts, '', soil.replace('2.5 dS', '1.9 dS'), where)).tree.stops).not.toContain('salts');
   });
 });
+
+// Utah finds that pears often do best with little or none; half is the judgement of the table.
+test('a kind that fire blight takes gets half, and hears why', async () => {
+  const [plain, prone] = [await plan('pear, semi-dwarf, planted 2015, 12 ft across, shoots 3 in 2025'), await plan('pear, semi-dwarf, planted 2015, 12 ft across, shoots 3 in 2025, blight-prone')];
+  expect(prone.tree.need.N).toBeCloseTo(plain.tree.need.N / 2, 6);
+  expect(prone.notices.find((n) => n.code === 'blight-half')?.text).toContain('fire blight');
+});
