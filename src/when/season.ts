@@ -94,7 +94,8 @@ export function windowsOf(season: Season, doses: number, options: { sandy: boole
       from = addDays(before.until, apart);
       until = daysBetween(from, until) >= SHORTEST ? until : addDays(from, FIRST_DOSE.until);
     }
-    if (from > last) break;
+    // A later dose that opens on the last days is none.
+    if (from > last || (before && daysBetween(from, last) < SHORTEST)) break;
     windows.push({ from, until: until < last ? until : last, why: figure(o.from, 'day', 'time', 'dose-window', o.cite) });
   }
   return windows;

@@ -64,6 +64,13 @@ describe('windows that have passed', () => {
     expect(first!.from).toBe('2026-05-10');
   });
   test('an open one begins today at the earliest', () => { expect(days(season('2026-04-20'))[0]).toEqual(['2026-04-20', '2026-04-26']); });
+  // Planned on 5 June, the first dose ends on the 19th and the next may open 24 days after, on 13 July, a week before the last day; a day later there is less than a week.
+  test('a later dose of a few days at the end is left out', () => {
+    const all = days(season('2026-06-15'), 6);
+    for (const [from, until] of all.slice(1)) expect(daysBetween(from!, until!)).toBeGreaterThanOrEqual(7);
+    expect(days(season('2026-06-05'), 2)).toHaveLength(2);
+    expect(days(season('2026-06-06'), 2)).toHaveLength(1);
+  });
   test('on the last day there is that day, and no second', () => { expect(days(season('2026-07-20'))).toEqual([['2026-07-20', '2026-07-20']]); });
   test('none where frost follows buds within twelve weeks', () => { expect(days(season('2026-04-01', '12 April', '20 June'))).toEqual([]); });
 });
