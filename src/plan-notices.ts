@@ -145,7 +145,7 @@ function compostNotices({ tree, facts }: TreePlan, orchard: Orchard): Notice[] {
 /** Crown and share of the spacing are both told where they differ by more than a fifth. */
 const AREAS_DIFFER = 0.2;
 
-/** Whose figures lead where the grower's own state prints none, once for each publisher. */
+/** Whose figures lead where the grower's own state prints none. */
 function leadNotices(plans: readonly TreePlan[], orchard: Orchard): Notice[] {
   const near = new Map<string, Set<string>>();
   for (const { need, tree } of plans) {
@@ -154,7 +154,10 @@ function leadNotices(plans: readonly TreePlan[], orchard: Orchard): Notice[] {
   }
   const orchards = [...new Set(plans.filter((p) => p.need.nitrogen.lead?.rule.label === 'orchard').map((p) => p.tree.word))];
   const rates = orchards.length > 0 ? [notice('lead-orchard', 'warning', { crops: orchards.join(', ') })] : [];
-  return [...rates, ...[...near].map(([source, crops]) => notice('lead-near', 'note', { where: orchard.where.text, crops: [...crops].join(', '), source: sourceOf(source)?.publisher ?? source }))];
+  const far = new Map(plans.flatMap(({ need: { nitrogen: { lead } }, tree }) => (lead?.why === 'default' && orchard.where.country !== null ? [[tree.word, sourceOf(lead.rule.source)?.publisher ?? lead.rule.source] as const] : [])));
+  const list = [...new Set(far.values())].map((p) => `${[...far].filter(([, q]) => q === p).map(([word]) => word).join(', ')} (${p})`).join('; ');
+  const elsewhere = far.size > 0 ? [notice('lead-default', 'note', { where: orchard.where.text, list })] : [];
+  return [...rates, ...elsewhere, ...[...near].map(([source, crops]) => notice('lead-near', 'note', { where: orchard.where.text, crops: [...crops].join(', '), source: sourceOf(source)?.publisher ?? source }))];
 }
 
 /** Epsom salts are MgSO4 with seven waters: 16.35 % MgO by their formula. */

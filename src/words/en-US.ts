@@ -87,6 +87,7 @@ export const enUS = {
     'advice-refused': '{tree}: the lab\'s advice ({lab} of N on its crown) goes beyond {limit} of N or 30 g/m² of phosphate or potash, which can burn roots and wash into water. The plan\'s own amount stands instead; ask the lab what it meant.',
     'magnesium-short': '{zone}: magnesium is short. A year wants about {amount} of MgO for each {area} under the crowns[epsom|: about {epsom} of Epsom salts, if no lime with magnesium goes on][lime|: it comes with the dolomitic lime of this plan]. Ask your extension office before you buy; too much holds potassium back.',
     'minor-short': '{zone}: {items} read low. They are told, never dosed here: a little too much of them poisons, boron above all. Have leaves tested in summer and ask your extension office.',
+    'lead-default': 'No rule of {where} or its borders is held for: {list}. The publisher in brackets leads.',
     'lead-near': 'No garden rule of {where} is held for {crops}; those of {source} lead, from next door.',
     'rules-shape': 'rules.yaml is a list of rules. Each begins like: - id: county apple',
     'rule-key': 'I do not know "{read}" in a rule.[guess| Did you mean "{guess}"?] It may hold: {expected}.',
