@@ -90,9 +90,11 @@ describe('codes of the terminal', () => {
 
 describe('size', () => {
   const timed = <T>(act: () => T): { ms: number; result: T } => {
-    const start = performance.now();
+    // The time that the processor gave, which does not hang on what else the machine does.
+    const start = process.cpuUsage();
     const result = act();
-    return { ms: performance.now() - start, result };
+    const { user, system } = process.cpuUsage(start);
+    return { ms: (user + system) / 1000, result };
   };
 
   test('100,000 lines are answered in time, in full', () => {
