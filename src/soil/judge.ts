@@ -4,7 +4,8 @@ import type { Rating } from '../tables/ratings.ts';
 import type { Label } from '../tables/report-words.ts';
 import type { Piece } from './cut.ts';
 import { has, isNumber } from './cut.ts';
-import type { Between, Group, Numeral, Token } from './token.ts';
+import type { Parsed } from './number.ts';
+import type { Between, Numeral, Token } from './token.ts';
 import { valueOf } from './token.ts';
 
 export type Judged = {
@@ -37,7 +38,9 @@ type State = {
   spare: Between | null;
   /** A number in brackets before any value: the value if no number comes. */
   carrier: { value: Judged['value']; unit: UnitToken | null } | null;
-  /** An unknown word has been passed. */
+  /** Classes with their numbers, in brackets. */
+  classes: readonly Token[] | null;
+  /** An unknown word has been passed, behind the value where there is one. */
   word: boolean;
 };
 
@@ -45,39 +48,39 @@ type State = {
 export function judge(piece: Piece, indexBeside: boolean): Judged {
   const state: State = {
     value: null, unit: null, methods: [], rating: null, letter: null, range: null, index: null, absent: false, odd: null, second: null, behind: null,
-    spare: null, carrier: null, word: false,
+    spare: null, carrier: null, classes: null, word: false,
   };
   let label: Label | null = null;
-  const tokens = piece.tokens;
-  const next = (i: number): Token | undefined => tokens.slice(i + 1).find((t) => t.kind !== 'filler');
+  const tokens = solid(piece.tokens);
   tokens.forEach((t, i) => {
+    const after = tokens[i + 1];
     if (t.kind === 'method') state.methods.push(t.is);
     else if (t.kind === 'absent') state.absent ||= state.value === null;
     else if (t.kind === 'class') state.letter ??= t.is;
     else if (t.kind === 'unit') {
       if (state.value === null || !state.word) state.unit ??= t;
     } else if (t.kind === 'rating') {
-      const after = next(i);
-      const labels = t.is === 'optimum' && (after?.kind === 'between' || (after?.kind === 'number' && after.sign !== null) || (after?.kind === 'label' && (after.is === 'range' || after.is === 'index')));
-      if (t.is === 'optimum' && state.spare && state.value === null && after?.kind === 'number') label = null;
-      else if (labels) label = 'range';
-      else state.rating ??= t.is;
+      if (isGoal(t) && (isLimit(after) || (after?.kind === 'group' && after.tokens.some(isLimit)) || (after?.kind === 'label' && (after.is === 'range' || after.is === 'index')))) label = 'range';
+      // "30-50 optimum 42 ppm".
+      else if (!(isGoal(t) && state.spare && after?.kind === 'number')) state.rating ??= t.is;
     } else if (t.kind === 'label') {
-      if (t.is === 'other' && state.value?.kind === 'number' && isOlder(tokens, i, state.value)) {
+      if (t.is === 'other' && isOlder(tokens, i, state.value)) {
         // "120 ppm last year, 146 ppm this year".
         state.value = null;
         label = null;
       } else if (t.is === 'past') label = state.value === null ? null : 'other';
-      else if (!(t.is === 'index' && label === 'range')) label = t.is;
+      // "target index 2" is an index, and none of the value's.
+      else if (label !== 'range') label = t.is;
+      else if (t.is === 'index' && state.value !== state.index) label = 'other';
     } else if (t.kind === 'trace') state.value ??= { ...t, kind: 'trace' };
     else if (t.kind === 'between') {
-      if (label === 'range' || state.value !== null) state.range ??= label === 'other' ? null : t;
+      if (label === 'range' || (label !== 'other' && state.value !== null)) state.range ??= t;
       else if (label !== 'other') state.spare ??= t;
       label = null;
     } else if (t.kind === 'number') {
       if (label === 'range') {
         // "target >10" is a limit; "range 30" alone is none.
-        state.range ??= t.sign ? t : null;
+        if (t.sign) state.range ??= t;
       } else if (label === 'other') {
         // An older value, or what follows a plus-minus sign.
       } else if (label === 'index' && state.value !== null) state.index ??= t;
@@ -87,108 +90,108 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
         state.value = t;
       } else if (state.value === null || state.value === state.index) {
         state.value = t;
+        state.word = false;
       } else if (t.sign !== null) state.range ??= t;
-      else if (!state.word && !explained(tokens, i, state.unit)) state.second ??= t;
+      else if (!state.word && !explained(after, state.unit)) state.second ??= t;
       label = null;
     } else if (t.kind === 'group') {
-      inBrackets(t, state, indexBeside);
+      inBrackets(solid(t.tokens), state, indexBeside);
+      // "Index (RB209) 2".
       if (label !== 'index') label = null;
     } else if (t.kind === 'word') {
       if (state.value === null && state.rating === null) state.odd ??= t;
-      else if (state.value !== null && state.unit === null && !state.word && state.rating === null) state.behind ??= { ...t, kind: 'word' };
+      else if (state.unit === null && state.rating === null) state.behind ??= { ...t, kind: 'word' };
       state.word = true;
     }
   });
   // Several words in a row are the heads of a scale.
-  const solid = tokens.filter((t) => t.kind !== 'filler');
-  const row = solid.some((t, i) => {
-    const after = solid[i + 1];
+  const row = tokens.some((t, i) => {
+    const after = tokens[i + 1];
     return t.kind === 'rating' && after?.kind === 'rating' && after.is !== t.is;
   });
-  if (row || new Set(tokens.flatMap((t) => (t.kind === 'rating' ? [t.is] : []))).size > 2) state.rating = null;
+  if (row || new Set(tokens.map((t) => (t.kind === 'rating' ? t.is : null))).size > 3) state.rating = null;
   if (state.value === null && state.carrier) {
     state.value = state.carrier.value;
     state.unit ??= state.carrier.unit;
   } else if (state.value === null && state.spare && !state.range) state.value = state.spare;
-  else if (state.spare) state.range ??= state.spare;
+  else state.range ??= state.spare;
+  if (state.classes && state.value?.kind === 'number') state.rating ??= classOf(state.classes, state.value);
   return {
     value: state.value, unit: state.unit?.is ?? null, unitAt: state.unit, methods: state.methods, rating: state.rating, letter: state.letter, range: state.range,
     index: state.index, absent: state.absent, odd: state.odd ?? (state.value === null ? tokens.find((t) => t.kind === 'word') ?? null : null), second: state.second, behind: state.behind,
-    tag: tagOf(tokens),
+    tag: tagOf(tokens[0]),
   };
 }
 
-function tagOf(tokens: readonly Token[]): string | null {
-  const first = tokens.find((t) => t.kind !== 'filler');
-  const words = first?.kind === 'group' ? first.tokens : [];
-  return words.length === 1 && words[0]!.kind === 'word' && /\d/.test(words[0]!.text) ? words[0]!.text : null;
+/** Fillers say nothing. */
+const solid = (tokens: readonly Token[]): readonly Token[] => tokens.filter((t) => t.kind !== 'filler');
+/** A span, or a number with a sign of a limit. */
+const isLimit = (t: Token | undefined): boolean => t?.kind === 'between' || (t?.kind === 'number' && t.sign !== null);
+const isGoal = (t: Token | undefined): boolean => t?.kind === 'rating' && t.is === 'optimum';
+
+function tagOf(first: Token | undefined): string | null {
+  const word = first?.kind === 'group' && first.tokens.length === 1 ? first.tokens[0] : undefined;
+  return word?.kind === 'word' && /\d/.test(word.text) ? word.text : null;
 }
 
 /** A label right behind a number and its unit, with a separator and another number to come. */
-function isOlder(tokens: readonly Token[], i: number, value: Numeral): boolean {
-  const between = tokens.slice(tokens.indexOf(value) + 1, i);
-  const rest = tokens.slice(i + 1).filter((t) => t.kind !== 'filler');
-  return between.every((t) => t.kind === 'unit' || t.kind === 'filler') && rest[0]?.kind === 'separator' && rest[1]?.kind === 'number';
+function isOlder(tokens: readonly Token[], i: number, value: Judged['value']): boolean {
+  return value?.kind === 'number' && tokens.slice(tokens.indexOf(value) + 1, i).every((t) => t.kind === 'unit') && tokens[i + 1]?.kind === 'separator' && tokens[i + 2]?.kind === 'number';
 }
 
 /** Brackets hold a unit, a method, a range, a word, an index, or the value itself; older values and chatter are passed over. */
-function inBrackets(group: Group, state: State, indexBeside: boolean): void {
-  const { tokens } = group;
-  const numbers = tokens.filter((t): t is Numeral => t.kind === 'number');
-  const spans = tokens.filter((t): t is Between => t.kind === 'between');
+function inBrackets(tokens: readonly Token[], state: State, indexBeside: boolean): void {
+  const number = tokens.find((t): t is Numeral => t.kind === 'number');
+  const span = tokens.find((t): t is Between => t.kind === 'between');
   const unit = tokens.find((t): t is UnitToken => t.kind === 'unit') ?? null;
-  const labelled = tokens.find((t) => t.kind === 'label');
+  const rating = tokens.find((t) => t.kind === 'rating')?.is ?? null;
+  const labels = tokens.flatMap((t) => (t.kind === 'label' ? [t.is] : []));
   const worded = has(tokens, 'word');
   for (const t of tokens) {
-    if (t.kind === 'method' && !(state.value !== null && numbers.length > 0)) state.methods.push(t.is);
+    if (t.kind === 'method' && !(state.value !== null && number)) state.methods.push(t.is);
     else if (t.kind === 'class') state.letter ??= t.is;
+    else if (t.kind === 'trace') state.carrier ??= { value: { ...t, kind: 'trace' }, unit };
   }
-  if (numbers.length === 0 && spans.length === 0) {
+  if (!number && !span) {
     state.unit ??= unit;
-    if (!worded) state.rating ??= tokens.find((t) => t.kind === 'rating')?.is ?? null;
-    if (state.value === null && has(tokens, 'trace')) state.carrier ??= { value: { ...tokens.find((t) => t.kind === 'trace')!, kind: 'trace' }, unit };
+    if (!worded) state.rating ??= rating;
     return;
   }
-  const classes = classOf(tokens, state.value);
-  if (classes) {
-    state.rating ??= classes;
+  if (tokens.filter((t) => t.kind === 'rating').length > 1) {
+    state.classes ??= tokens;
     return;
   }
-  if (labelled?.kind === 'label' && (labelled.is === 'other' || labelled.is === 'past')) return;
-  if (spans.length > 0) {
-    // "(normal range 0.08 - 0.50)", "(120-200)"; "(30-50 last year)" is chatter.
-    if (!worded || labelled?.kind === 'label' || tokens.some((t) => t.kind === 'rating' && t.is === 'optimum')) state.range ??= spans[0]!;
-    return;
-  }
-  const first = numbers[0]!;
-  const goal = tokens.some((t) => t.kind === 'rating' && t.is === 'optimum');
-  // "(target index 2)" is the index to come to.
-  if (labelled?.kind === 'label' && labelled.is === 'index') state.index ??= goal ? null : first;
-  else if (first.sign !== null && (state.value !== null || labelled || goal)) state.range ??= first;
-  else if (!worded && state.value === null && (unit !== null || tokens.every((t) => t === first || t.kind === 'filler' || t.kind === 'rating'))) {
-    state.carrier ??= { value: first, unit };
-    state.rating ??= tokens.find((t) => t.kind === 'rating')?.is ?? null;
-  } else if (state.value !== null && indexBeside && tokens.length === 1) state.index ??= first;
-  else if (state.value !== null && unit !== null && state.unit?.is === '%' && unit.is !== '%') state.second ??= first;
+  if (labels[0] === 'other' || labels[0] === 'past') return;
+  if (span) {
+    // "(normal range 0.08 - 0.50)", "(120-200)"; "(30-50 last year)" is chatter, "(target index 2-3)" is of another scale.
+    if (!labels.includes('index') && (!worded || labels.length > 0 || tokens.some(isGoal))) state.range ??= span;
+  } else if (number && labels[0] === 'index') {
+    // "(optimum index 2)" is the index to come to, "(index 2, optimum)" is that of the value.
+    if (isGoal(tokens[0])) return;
+    state.index ??= number;
+    state.rating ??= rating;
+  } else if (number?.sign && (state.value !== null || labels.length > 0 || tokens.some(isGoal))) state.range ??= number;
+  else if (number && !worded && state.value === null && (unit !== null || tokens.every((t) => t === number || t.kind === 'rating'))) {
+    state.carrier ??= { value: number, unit };
+    state.rating ??= rating;
+  } else if (number && indexBeside && tokens.length === 1) state.index ??= number;
+  else if (number && unit && state.unit?.is === '%' && unit.is !== '%') state.second ??= number;
 }
 
-/** "(low 0-20, medium 21-40, high over 40)": the class in which the value falls; null where the brackets hold no classes. */
-function classOf(tokens: readonly Token[], value: Judged['value']): Rating | null {
-  const words = tokens.filter((t): t is Token & { kind: 'rating' } => t.kind === 'rating');
-  const size = value?.kind === 'number' ? valueOf(value.is) : null;
-  if (words.length < 2 || size === null || tokens.filter(isNumber).length < words.length) return null;
+/** "(low 0-20, medium 21-40, high over 40)", or each word behind its numbers: the class in which the value falls. */
+function classOf(tokens: readonly Token[], value: Numeral): Rating | null {
+  const size = sizeOf(value.is);
   let word: Rating | null = null;
-  for (const t of tokens) {
+  for (const t of isNumber(tokens[0]!) ? tokens.toReversed() : tokens) {
     if (t.kind === 'rating') word = t.is;
-    else if (t.kind === 'between' && (valueOf(t.low) ?? Infinity) <= size && size <= (valueOf(t.high) ?? -Infinity)) return word;
-    else if (t.kind === 'number' && t.sign === '>' && size > (valueOf(t.is) ?? Infinity)) return word;
-    else if (t.kind === 'number' && t.sign === '<' && size < (valueOf(t.is) ?? -Infinity)) return word;
+    else if (t.kind === 'between' && sizeOf(t.low) <= size && size <= sizeOf(t.high)) return word;
+    else if (t.kind === 'number' && (t.sign === '>' ? size > sizeOf(t.is) : t.sign === '<' && size < sizeOf(t.is))) return word;
   }
   return null;
 }
 
+/** A number that can be read two ways compares with none. */
+const sizeOf = (printed: Parsed): number => valueOf(printed) ?? NaN;
+
 /** A second number that says what it is: another unit, a share. */
-function explained(tokens: readonly Token[], i: number, unit: Token | null): boolean {
-  const after = tokens[i + 1];
-  return unit !== null && after?.kind === 'unit' && unit.kind === 'unit' && after.is !== unit.is;
-}
+const explained = (after: Token | undefined, unit: UnitToken | null): boolean => unit !== null && after?.kind === 'unit' && after.is !== unit.is;
