@@ -41,8 +41,8 @@ const SIGNS: readonly (readonly [Stranger | 'leaf', Signs])[] = [
   ['water', {
     title: titled('(?:[a-z]+ ){0,2}water(?: quality| suitability| sample)?', '(?:trink|brunnen|giess|bewasserungs|leitungs|regen)?wasser(?:analyse|untersuchung|probe|test)|(?:analisis|analise) (?:de|del|da) (?:la )?agua|analyses? (?:de l.|d.)eau|analisi (?:dell.|di )acqua'),
     sent: /^(?:[a-z]+ ){0,2}(?:water|[a-z]*wasser|agua|eau|acqua)\b/i,
-    strong: /^(?:(?:total |calcium |magnesium |carbonate )?hardness|(?:gesamt|karbonat|wasser)?-?harte|dureza|durete|durezza|tds\b|total (?:dissolved|suspended) solids|solidos (?:disueltos|dissolvidos)|residuo (?:seco|fisso)|(?:total )?alkalinity|alcalini(?:dad|dade|ta)|alcalinite|turbidity|trubung|turbide?z|turbidite|torbidita|(?:total |fecal |faecal )?coli(?:forms?\b|formes|formi|bacteria)|koliforme|e\.? ?coli\b|residual sodium|rsc\b|adj(?:usted)?\.? ?(?:sar|rna)|langelier|free chlorine|total chlorine)/i,
-    weak: /^(?:bicarbonates?\b|hco3|hydrogen[ck]arbonat|bicarbonat[eio]|carbonates? \(?co3|chlorides?\b|chlorid\b|cloruros?|chlorures?|cloretos?|cloruri|cl\b|sar\b|sodium ad?[sb]orption|sul(?:f|ph)ates?\b|sulfat\b|so4|nitrites?\b|nitrit[eio]?\b|fluorides?\b)/i,
+    strong: /^(?:(?:total |calcium |magnesium |carbonate )?hardness|(?:gesamt|karbonat|wasser)?-?harte|dureza|durete|durezza|tds\b|total (?:dissolved|suspended) solids|solidos (?:disueltos|dissolvidos)|residuo (?:seco|fisso)|(?:total )?alkalinity|alcalini(?:dad|dade|ta)|alcalinite|turbidity|trubung|turbidez|turbidite|torbidita|(?:total |fecal |faecal )?coli(?:forms?\b|formes|formi|bacteria)|koliforme|e\.? ?coli\b|residual sodium|rsc\b|adj(?:usted)?\.? ?(?:sar|rna)|langelier|free chlorine|total chlorine)/i,
+    weak: /^(?:bicarbonates?\b|hco3|hydrogen[ck]arbonat|bicarbonat[eio]|carbonates? \(?co3|chlorides?\b|chlorid\b|cloruros?|chlorures?|cloretos?|cloruri|cl\b|sar\b|sodium a[bd]sorption|sul(?:f|ph)ates?\b|sulfat\b|so4|nitrites?\b|nitrit[eio]?\b|fluorides?\b)/i,
   }],
   ['manure', {
     title: titled('(?:[a-z]+ )?(?:manure|slurry|litter)', '(?:gulle|mist|stallmist|wirtschaftsdunger)-?(?:analyse|untersuchung)|analisis de (?:estiercol|purin(?:es)?)|analyse (?:de |du )?(?:fumier|lisier)|analisi (?:del )?letame|analise de (?:esterco|estrume)'),
@@ -75,11 +75,11 @@ const SENT_SOIL = /^(?:[a-z]+ )?(?:soil|boden|erde|suelo|sol|terre|terreno|suolo
 /** Names of labs and their departments say what they test, not what this is. */
 const LAB = /\b(?:lab|labs|laborator(?:y|ies|io)|laboratoire|labor|university|universitat|universidad|universite|extension|services?|institut[eo]?|department|center|centre|agency|society|inc|llc|ltd|gmbh)\b/i;
 /** Words of people talking. */
-const PROSE = /\b(?:you|your|yours|should|may|might|can|will|would|if|when|please|recommend(?:ed|ation|ations)?|apply|add|use|we|is|are|was|were|has|have|the|this|that|sie|bitte|wird|werden|sollten?|ist|sind|der|die|das|vous|votre|nous|est|sont|les|su|usted|debe|si|puede|es|son|el|los|lo|il|gli|seu|sua|pode|deve)\b/i;
+const PROSE = /\b(?:you|your|yours|should|may|might|can|will|would|if|when|please|recommend[a-z]*|apply|add|use|we|(?<!\bas[ -])is|are|was|were|has|have|the|this|that|sie|bitte|wird|werden|sollten?|ist|sind|der|die|das|vous|votre|nous|est|sont|les|su|usted|debe|si|puede|es|son|el|los|lo|il|gli|seu|sua|pode|deve)\b/i;
 const MOST_WORDS = 14;
 
 const SOIL_WORD = /(?<!potting )(?<!potting-)\bsoils? (?:test|analysis|report|sample|results?|ph|type|texture|series|health|information|id)\b|\b(?:boden(?:untersuchung|analyse|probe|art|gruppe|test)|(?:analisis|analise|analisi) (?:de|del|do|dei|di) (?:suelos?|solos?|terren[oi]|suol[oi])|analyses? (?:de |du )(?:sol|terre))\b/i;
-const SOIL_CELL = /^(?:c\.?e\.?c\b|cation[ -]exch|exch(?:angeable|\.)|(?:percent |% )?(?:base|cation) sat|buffer ph|ph buffer|bph\b|lime (?:req|index|need|rec)|kalkbedarf|humus|(?:soil )?textur[ae]?\b|sand\b|silt\b|clay\b|arena\b|arcilla|limo\b|argile|limons?\b|sables?\b|sabbia|argilla|areia|argila|soil ph|ph[ -]?\(?(?:cacl2|kcl|wasser|1:\d|h2o|water|agua|eau|acqua)|(?:ca|mg|k|na|calcium|magnesium|potassium|sodium)[ -]saturation|kationenaustausch|capaci(?:dad|te|ta|dade) (?:de |d.)?(?:intercambio|echange|scambio|troca))/i;
+const SOIL_CELL = /^(?:c\.?e\.?c\b|cation[ -]exch|exch(?:angeable|\.)|(?:percent |% )?(?:base|cation) sat|buffer ph|ph buffer|bph\b|lime (?:req|index|need|rec)|kalkbedarf|humus|(?:soil )?textur[ae]?\b|sand\b|silt\b|clay\b|arena\b|arcilla|limo\b|argile|limons?\b|sables?\b|sabbia|argilla|areia|argila|soil ph|ph[ -]?\(?(?:cacl2|kcl|wasser|1:\d|h2o|water|agua|eau|acqua)|(?:ca|mg|k|na|calcium|magnesium|potassium|sodium)[ -]saturation|kationenaustausch|capaci(?:dad|te|ta|dade) (?:d[ei] |d.)?(?:intercambio|echange|scambio|troca))/i;
 const SOIL_UNIT = /\b(?:meq ?\/ ?100|cmol|mmolc|lbs?\.? ?(?:\/|per) ?ac(?:res?)?\b(?![ -]?(?:f|in))|mg ?\/ ?100 ?g|kg ?\/ ?ha\b|mehlich|olsen|bray|(?:modified )?morgan|dtpa|colwell|ammonium acetate|nh4oac|joret|egner|dyer)/i;
 /** What is a soil's beside a water, a leaf or a feed, but is printed for compost too. */
 const ORGANIC = /^(?:soil )?(?:organic (?:matter|material|carbon)|o\.?m\.?\b|humus|materia organica|matiere organique|sostanza organica)/i;
@@ -132,7 +132,7 @@ function isSoil({ text, isLab, sent, cells }: Judged): boolean {
 
 function takeSigns({ line, text, isLab, sent, cells }: Judged, signs: Signs, found: Found): void {
   const head = text.replace(/\d.*$/, '').replace(/[ |]+$/, '');
-  if ((!isLab && head.length <= 80 && signs.title.test(head)) || (sent !== undefined && signs.sent.test(sent))) found.titles.add(line.raw.trim().slice(0, 60));
+  if ((!isLab && signs.title.test(head)) || (sent !== undefined && signs.sent.test(sent))) found.titles.add(line.raw.trim().slice(0, 60));
   cells.forEach((_, i) => {
     // A name and its numbers may stand in cells of their own: the rest of the line counts with each.
     const rest = cells.slice(i, i + 4).join('|');
@@ -169,12 +169,11 @@ const LEAF: Readonly<Record<string, readonly [number, number]>> = { N: [0.5, 6],
 const SYMBOLS: readonly (readonly [string, RegExp])[] = [['N', /^(?:n|nit|sti|azo)/i], ['P', /^(?:p$|ph|fo)/i], ['Ca', /^(?:ca|kalz)/i], ['Mg', /^m/i], ['K', /^(?:k|pot)/i]];
 
 function takeShares(text: string, shares: Map<string, number>): void {
-  if (!text.includes('%') && !/g\/kg|percent/i.test(text)) return;
   for (const m of text.matchAll(SHARE)) {
     const unit = m[4] ?? m[2];
-    const symbol = SYMBOLS.find(([, name]) => name.test(m[1]!))?.[0];
+    const symbol = SYMBOLS.find(([, name]) => name.test(m[1]!))![0];
     // A second value for an element (a range, a saturation) does not displace the first.
-    if (unit && symbol && !shares.has(symbol)) shares.set(symbol, Number(m[3]!.replace(',', '.')) / (unit === 'g/kg' ? 10 : 1));
+    if (unit && !shares.has(symbol)) shares.set(symbol, Number(m[3]!.replace(',', '.')) / (unit === 'g/kg' ? 10 : 1));
   }
 }
 

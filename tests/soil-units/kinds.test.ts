@@ -71,8 +71,73 @@ describe('a leaf by its numbers', () => {
   test('a pH or an organic matter is a soil\'s', () => { expect([leaf(2, 0.2, 1, 1, 0.3, 'pH 6.4\n'), leaf(2, 0.2, 1, 1, 0.3, 'Organic matter 4 %\n')]).toEqual(['soil', 'soil']); });
 });
 
+describe('the same results in other words', () => {
+  const of = (...lines: readonly string[]): string => kindOf(`${lines.join('\n')}\nPotassium 40 ppm\n`).kind;
+  const STRONG: Readonly<Record<string, readonly [other: string, ...words: readonly string[]]>> = {
+    water: ['Langelier index 1', 'Total hardness 200', 'Calcium hardness 90', 'Magnesium hardness 90', 'Carbonate hardness 90', 'Karbonathärte 12', 'Wasserhärte 12', 'Gesamt-Härte 12', 'Härte 12', 'Sólidos disueltos 300', 'Sólidos dissolvidos 300', 'Residuo seco 300', 'Total alkalinity 120', 'Alcalinità 120', 'Alcalinidade 120', 'Turbidité 2', 'Torbidità 2', 'Coliforms 0', 'Coliform 0', 'Coliformes 0', 'Coliformi 0', 'Faecal coliforms 0', 'Koliforme 0', 'E coli 0', 'E.coli 0', 'RSC 0.2', 'Adj. SAR 2', 'Adjusted SAR 2', 'Adj SAR 2', 'adj. RNa 2', 'Total chlorine 1', 'TDS 300', '"Hardness" 200', 'pH 7; TDS 300'],
+    feed: ['ADF 30', 'Crude fibre 20', 'Relative forage quality 120', 'NEL 6', 'Proteina grezza 12', 'Protéine brute 12', 'Matière azotée 12', 'Fibra bruta 20', 'Fibra grezza 20', 'RFV 120'],
+    manure: ['Solids 5', 'As received', 'As-is', 'Ammonium N 3', 'Ammonia N 3', 'Organic N 9', 'Organic nitrogen 9', 'Nitrogen 12 lb/ton', 'Nitrogen: 12.5 lbs/ton', 'Nitrogen 12 pounds per ton', 'Nitrogen | 12 | lb/1,000 gal', 'Nitrogen 12 lb/1000 gal', 'K2O 8 lb / ton', 'Total phosphorus (P2O5) 8 lb/ton', 'Calcium   12   lb/ton'],
+    compost: ['Solvita 6', 'Volatile solids 30', 'Maturity 5', 'Stability 6', 'Rottegrad IV', 'Salmonella absent', 'Fecal coliform 3', 'Faecal coliform 3', 'Bulk density 800 lb/cu yd', 'Bulk density: 800 kg/m3', 'Bulk density | 800 | lbs/yd3'],
+    fertiliser: ['Derived from urea', 'Available phosphate 5', 'Soluble potash 5', 'Water soluble phosphate 5', 'Water-soluble potash 5', 'Water soluble K2O 5', 'Ammoniacal nitrogen 5', 'Urea nitrogen 5', 'Water insoluble nitrogen 5'],
+    leaf: ['Plant part: spur', 'Tissue type: blade', 'Leaf position: mid', 'Leaf age: 60 days', 'Pflanzenorgan: Laub', 'Organe prélevé : limbe', 'Parte de la planta: limbo'],
+  };
+  test.each(Object.entries(STRONG))('%s', (kind, [other, ...words]) => {
+    for (const word of words) expect([word, of(word), of(other, word)]).toEqual([word, 'soil', kind]);
+    // A word before it makes another thing of it.
+    for (const word of words) if (!/["|;]| lb| lbs| pounds/.test(word)) expect([word, of(other, `Other ${word}`)]).toEqual([word, 'soil']);
+  });
+  test('what soil labs print too needs one more', () => {
+    for (const word of ['Moisture content 40', 'Moisture (%) 40', 'Moisture: 40', 'Moisture | 40', 'Moisture % 40', 'As received 40', 'As-is 40', 'Dry weight 60', 'Dry matter 60', 'Dry basis 60', 'Trockenmasse 60', 'Trockensubstanz 60', 'Materia seca 60', 'Matière sèche 60', 'Sostanza secca 60', 'Carbon:nitrogen 18', 'Carbon/nitrogen 18', 'Carbon : nitrogen 18', 'C/N 18', 'C:N 18']) expect([word, of(word, 'Solvita 6', 'Total N 1.2 %')]).toEqual([word, 'compost']);
+    for (const weak of ['Total nitrogen 1.2 %', 'Gesamtstickstoff 1.2 %', 'Gesamt-Stickstoff 1.2 %', 'Organic matter 40 %', 'Organic carbon 20 %', 'Organische Substanz 40 %', 'Materia orgánica 40 %', 'Matière organique 40 %', 'Sostanza organica 40 %']) expect([weak, of('Moisture 40 %', 'C:N 18', weak), of('Moisture 40 %', 'C:N 18', `Other ${weak}`)]).toEqual([weak, 'compost', 'soil']);
+    for (const weak of ['Moisture 80 %', 'Total N 12', 'Total nitrogen 12', 'Total P 4', 'Total K 4']) expect([weak, of('Solids 5', 'Phosphate 4', weak), of('Solids 5', 'Phosphate 4', `Other ${weak}`)]).toEqual([weak, 'manure', 'soil']);
+  });
+  test('what waters hold', () => {
+    for (const weak of ['Bicarbonate 200', 'Bicarbonates 200', 'HCO3 200', 'Hydrogenkarbonat 200', 'Bicarbonato 200', 'Bicarbonati 200', 'Carbonate (CO3) 5', 'Carbonates CO3 5', 'Chlorides 30', 'Chlorid 30', 'Cloruro 30', 'Chlorure 30', 'Chlorures 30', 'Cloreto 30', 'Cloretos 30', 'Cloruri 30', 'Cl 30', 'SAR 2', 'Sodium adsorption ratio 2', 'Sodium absorption ratio 2', 'Sulfates 40', 'Sulphate 40', 'Sulfat 40', 'SO4 40', 'Nitrites 0.1', 'Nitrit 0.1', 'Nitriti 0.1', 'Nitrito 0.1']) expect([weak, of('TDS 300', weak, 'Fluorides 0.2'), of('TDS 300', `Other ${weak}`, 'Fluorides 0.2')]).toEqual([weak, 'water', 'soil']);
+  });
+  test('what was sent', () => {
+    const sent = (what: string): string => of(`| Sample type: ${what}`);
+    for (const [kind, words] of Object.entries({ fertiliser: ['Fertilizer', 'Fertiliser', 'Dünger', 'Düngemittel', 'Engrais', 'Abono', 'Fertilizante', 'Concime', 'Adubo'], leaf: ['Petiole', 'Petioles', 'Needles', 'Blatt', 'Hoja', 'Hojas', 'Feuille', 'Feuilles', 'Folha', 'Foglie'], feed: ['Silage', 'Haylage', 'Heu', 'Forraje', 'Fourrage'], compost: ['Finished compost', 'Vermicompost', 'Substrat'], manure: ['Dairy manure', 'Stallmist', 'Purin'] })) for (const word of words) expect([word, sent(word), sent(`no relation of ${word}`)]).toEqual([word, kind, 'soil']);
+    expect([of('# Matrix: Water'), of('The matrix: Water'), of('Water analysis report', 'Sample type: Garden soil'), of('Water analysis report', 'Sample type: Boden'), of('Water analysis report', 'Sample type: tap water near soil')]).toEqual(['water', 'soil', 'soil', 'soil', 'water']);
+  });
+  test('more titles of labels', () => {
+    for (const title of ['- Guaranteed analysis', 'Teneur déclarée', 'Teneurs garanties', 'Engrais UE', 'EU fertilizer']) expect([title, of(title), of(`Our ${title}`)]).toEqual([title, 'fertiliser', 'soil']);
+  });
+});
+
+describe('a water report or a soil\'s', () => {
+  const beside = (line: string): string => kindOf(`Water analysis report\n${line}\nNitrate 12 ppm\n`).kind;
+  test('names of labs say nothing', () => {
+    for (const word of ['Lab', 'Labs', 'Laboratory', 'Laboratoire', 'Labor', 'University', 'Universität', 'Extension', 'Service', 'Services', 'Institut', 'Institute', 'Instituto', 'Department', 'Center', 'Agency', 'Inc', 'GmbH']) expect([word, beside(`Soil Analysis ${word}`), kindOf(`Water analysis lab ${word}\nNitrate 12 ppm\n`).kind]).toEqual([word, 'water', 'soil']);
+  });
+  test('a soil\'s own', () => {
+    for (const line of ['Soil result', 'Soil results', 'Soils report', 'C.E.C. 12', 'C.EC 12', 'Cation-exchange 12', 'Cation exchange 12', 'Exch. K 0.4', 'Percent base saturation 80', '% cation sat 80', 'Base sat 80', 'pH buffer 6.8', 'BpH 6.8', 'Lime index 68', 'Lime need 2', 'Lime rec 2', 'Kalkbedarf 20', 'Soil texture: loam', 'Textura: franca', 'Silt 40', 'Clay 20', 'Arena 40', 'Arcilla 20', 'Limo 40', 'Argile 20', 'Limon 40', 'Limons 40', 'Sable 40', 'Sables 40', 'Sabbia 40', 'Argilla 20', 'Areia 40', 'Argila 20', 'pH (KCl) 5.2', 'pH KCl 5.2', 'pH-H2O 6.4', 'pH 1:2.5 6.4', 'pH eau 6.4', 'Ca saturation 70', 'Calcium-saturation 70', 'K saturation 4', 'Kationenaustausch 12', 'Capacidad de intercambio 12', 'Capacité d\'échange 12', 'Capacità di scambio 12', 'Capacidade de troca 12', 'Nitrate 12; sand 40']) expect([line, beside(line)]).toEqual([line, 'soil']);
+    for (const unit of ['meq/100g', 'meq / 100 g', 'cmol/kg', 'mmolc/dm3', 'lb/ac', 'lbs. per acre', 'lb / acre', 'mg/100 g', 'mg / 100g', 'kg/ha', 'kg / ha', '(modified Morgan)', '(Morgan)', 'DTPA', 'Colwell', 'ammonium acetate', 'NH4OAc', 'Joret', 'Egner', 'Dyer']) expect([unit, beside(`Potassium 12 ${unit}`)]).toEqual([unit, 'soil']);
+    for (const line of ['O.M. 4 %', 'OM 4 %', 'Organic material 4 %', 'Organic carbon 4 %', 'Materia orgánica 4 %', 'Matière organique 4 %', 'Sostanza organica 4 %']) expect([line, beside(line)]).toEqual([line, 'soil']);
+  });
+  test('what only sounds like it', () => {
+    for (const line of ['Filter sand 40', 'Dissolved organic carbon 2', 'Salts 2 lb/acre-foot', 'Salts 2 lb per acre foot', 'Salts 2 lb/ac in', 'Potting-soil test']) expect([line, beside(line)]).toEqual([line, 'water']);
+    for (const word of ['recommend', 'recommended', 'recommendations']) expect([word, kindOf(`Hardness ${word} 200\nTDS 300\n`).kind]).toEqual([word, 'soil']);
+  });
+  test('a long list of what can be tested is no result; with its numbers, or as a row of cells, it is', () => {
+    const list = ['Hardness', ...'iron manganese copper zinc boron sodium potassium calcium magnesium arsenic lead uranium selenium radon'.split(' ')];
+    const of = (line: string): string => kindOf(`${line}\nTDS 300\n`).kind;
+    expect([of(`${list.join(' ')} 25 dollars`), of(list.map((w) => `${w} 2`).join(' ')), of(`${list.join(' | ')} | 25`), of(`${list.slice(0, 8).join(' ')} 25`)]).toEqual(['soil', 'water', 'water', 'water']);
+  });
+});
+
+test('a leaf\'s shares in six languages, with unit before or behind', () => {
+  const SETS = [
+    ['Stickstoff 2,2 %', 'Phosphor 0,2 %', 'Kalium 1,4 %', 'Kalzium 1,6 %', 'Magnesium 0,3 %'], ['Nitrógeno 2.2 %', 'Fósforo 0.2 %', 'Potasio 1.4 %', 'Calcio 1.6 %', 'Magnesio 0.3 %'], ['Azote 22 g/kg', 'Phosphore 2 g/kg', 'Potassium 14 g/kg', 'Calcium 16 g/kg'], ['Azoto 2.2 %', 'Fosforo 0.2 %', 'Potassio 1.4 %', 'Calcio 1.6 %'], ['Nitrogênio 2.2 %', 'Fósforo 0.2 %', 'Potássio 1.4 %', 'Cálcio 1.6 %'],
+    ['Total nitrogen (N) 2.2 percent', 'Phosphorus (P): 0.20 %', 'Potassium (K) = 1.4 %', 'Calcium | 1.6 | %'], ['N % 2.2', 'P (%) 0.2', 'K [%] 1.4'.replace('[%]', '%:'), 'Ca % | 1.6'], ['N 2.2 %, P 0.2 %; K 1.4 % | Ca 1.6 %'],
+  ];
+  for (const set of SETS) expect([set, kindOf(`${set.join('\n')}\n`).kind]).toEqual([set, 'leaf']);
+  // Without a unit, or of another thing, they are none; a second number of an element is its range.
+  for (const set of [['N 2.2', 'P 0.2', 'K 1.4', 'Ca 1.6'], ['Crop N 2.2 %', 'Crop P 0.2 %', 'K 1.4 %', 'Ca 1.6 %'], ['N 2.2 ppm', 'P 0.2 ppm', 'K 1.4 ppm', 'Ca 1.6 ppm']]) expect([set, kindOf(`${set.join('\n')}\n`).kind]).toEqual([set, 'soil']);
+  expect(kindOf('N 2.2 %, N 9 %\nP 0.2 %\nK 1.4 %\nCa 1.6 %\n').kind).toBe('leaf');
+});
+
 test('what it rests on is told as printed', () => {
-  const kind = kindOfLines(linesOf('Irrigation Water Report\nTotal Hardness 210\nTDS 380\nChloride 30\nSulfate 40\n'));
+  const kind = kindOfLines(linesOf('  Irrigation Water Report\nTotal Hardness 210\nTDS 380\nChloride 30\nSulfate 40\n'));
   expect(kind).toEqual({ kind: 'water', words: ['Irrigation Water Report', 'Total Hardness', 'TDS', 'Chloride'] });
   expect(strangerNotice(kind, 'r.txt')).toMatchObject({ code: 'report-water', severity: 'error', facts: { file: 'r.txt', words: 'Irrigation Water Report, Total Hardness, TDS, Chloride' } });
   expect([strangerNotice({ kind: 'soil', words: [] }, 'r'), strangerNotice({ kind: 'leaf', words: [] }, 'r')]).toEqual([null, null]);
