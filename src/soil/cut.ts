@@ -12,6 +12,8 @@ export type Piece = {
   /** The name says that its number is an index. */
   readonly index: boolean;
   readonly form: Oxide | null;
+  /** The form is only what labs mean by the word. */
+  readonly loose: boolean;
   readonly method: Method | null;
   /** Where its first name starts, and where what belongs to it ends. */
   readonly start: number;
@@ -94,7 +96,8 @@ export function cut(line: readonly Token[], length: number): Piece[] {
     const piece: Piece = {
       item: (draft.names.find((n) => n.item === 'nitrate-n') ?? draft.names[0]!).item,
       name: draft.names[0]!.name, index: draft.names.some((n) => n.index),
-      form: draft.names.find((n) => n.form)?.form ?? null,
+      form: draft.names.find((n) => n.form && (!n.loose || draft.names.length === 1))?.form ?? null,
+      loose: draft.names.length === 1 && draft.names[0]!.loose === true,
       method: draft.names.find((n) => n.method)?.method ?? null,
       start: draft.start, end: next ? theirs[0]?.start ?? next.start : length,
       prefix, tokens: [...draft.inside, ...mine],

@@ -143,8 +143,9 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   const size = value?.kind === 'number' ? numberOf(value.is) : value?.kind === 'between' ? numberOf(value.low) : null;
   const number = size !== null && value?.kind === 'number' && value.minus ? -size : size;
   const unit = (said.index !== null && said.index === value) || (piece.index && said.unit === null) ? 'index' : said.unit;
-  const inUnit = said.unitAt ? /p2o5|k2o|mgo|cao/i.exec(line.text.slice(said.unitAt.start, said.unitAt.end))?.[0] : undefined;
-  const shaped = shape({ ...piece, form: piece.form ?? FORMS[inUnit?.toLowerCase() ?? ''] ?? null }, unit, context, said.methods);
+  const inUnit = said.unitAt ? /p2o5|k2o|mgo|cao|(?<=mg ?)[pk]\b/i.exec(line.text.slice(said.unitAt.start, said.unitAt.end))?.[0] : undefined;
+  const ownForm = FORMS[inUnit?.toLowerCase() ?? ''] ?? null;
+  const shaped = shape({ ...piece, form: piece.loose && inUnit ? ownForm : piece.form ?? ownForm }, unit, context, said.methods);
   if (!shaped) return null;
   if (number !== null && shaped.unit === null && said.behind) {
     const guess = suggest(said.behind.text, KNOWN_UNITS);
@@ -158,6 +159,7 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     notices.push(notice(fault, 'error', { item: shaped.item, read: printed(value!, line) }, place({ start: from, end: value!.end })));
     return null;
   }
+  if (piece.loose && !inUnit && number !== null && shaped.form && shaped.unit !== 'index') notices.push(notice('form-meant', 'warning', { item: shaped.item, form: shaped.form, read: line.raw.slice(piece.start, piece.start + piece.name.length) }, place(piece)));
   const index = said.index !== null && said.index !== value ? numberOf(said.index.is) : null;
   return {
     item: shaped.item, value: number, unit: shaped.unit, form: shaped.form, method: shaped.method,
@@ -235,7 +237,7 @@ function shape(piece: Pick<Piece, 'item' | 'form' | 'method' | 'name'>, unit: Re
   const element = ELEMENT_OF[piece.item];
   if (element && unit !== null && RATES.includes(unit)) return null;
   const share = SATURATION_OF[piece.item];
-  if (share && !context.leaf && piece.form === null && (unit === '%' || (context.saturation && unit === null))) return { item: share, unit: '%', form: null, method: null };
+  if (share && !context.leaf && (piece.form === null || piece.loose) && (unit === '%' || (context.saturation && unit === null))) return { item: share, unit: '%', form: null, method: null };
   if (piece.item === 'ph' || piece.item === 'ph-salt') {
     // A pH in a buffer's own solution is no soil pH.
     const buffer = [piece.method, ...methods].find((m) => m !== null && BUFFERS.includes(m));

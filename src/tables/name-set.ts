@@ -23,7 +23,7 @@ export type WordSet = {
 /** What a name stands for. `ratio` is a name that is known so that its number is never taken for something else; `lime` is a need where a rate follows, free carbonate where a word does. */
 export type Named = Item | 'ratio' | 'lime';
 
-/** Printed names of one thing. `exact` keeps the case ("K" is potassium, "k" is not); `slip` marks a known misspelling; `index` says that the number behind is an index. */
+/** Printed names of one thing. `exact` keeps the case ("K" is potassium, "k" is not); `slip` marks a known misspelling; `index` says that the number behind is an index; `loose` that the form is what labs mean by the word alone, where neither another name nor the unit tells it. */
 export type NameSet = WordSet & {
   readonly of: Named;
   readonly form?: Oxide;
@@ -31,6 +31,7 @@ export type NameSet = WordSet & {
   readonly exact?: true;
   readonly slip?: true;
   readonly index?: true;
+  readonly loose?: true;
   readonly names: readonly string[];
 };
 

@@ -74,7 +74,8 @@ export const MAJOR_NAMES: readonly NameSet[] = [
   { of: 'phosphorus', language: 'fr', mark: 'practice', method: 'dyer', names: ['phosphore dyer'] },
   { of: 'phosphorus', language: 'fr', mark: 'practice', form: 'P2O5', names: ['anhydride phosphorique', 'acide phosphorique'] },
   { of: 'phosphorus', language: 'de', mark: 'read', at: 'german-lab-classes', names: ['phosphor'] },
-  { of: 'phosphorus', language: 'de', mark: 'practice', names: ['phosphat', 'pflanzenverfügbares phosphor', 'pflanzenverfügbarer phosphor'] },
+  { of: 'phosphorus', language: 'de', mark: 'practice', names: ['pflanzenverfügbares phosphor', 'pflanzenverfügbarer phosphor'] },
+  { of: 'phosphorus', language: 'de', mark: 'practice', form: 'P2O5', loose: true, names: ['phosphat'] },
   { of: 'phosphorus', language: 'de', mark: 'practice', form: 'P2O5', names: ['phosphorpentoxid', 'phosphorsäure'] },
   { of: 'phosphorus', language: 'pt', mark: 'read', at: 'portuguese-soils', names: ['fósforo', 'fósforo disponível'] },
   { of: 'phosphorus', language: 'pt', mark: 'read', at: 'portuguese-lab', names: ['fósforo extraível'] },
@@ -108,7 +109,7 @@ export const MAJOR_NAMES: readonly NameSet[] = [
   // In French "potasse" and "magnésie" are the oxides.
   { of: 'potassium', language: 'fr', mark: 'practice', form: 'K2O', names: ['potasse', 'potasse échangeable', 'oxyde de potassium'] },
   { of: 'potassium', language: 'de', mark: 'read', at: 'german-lab-classes', names: ['kalium'] },
-  { of: 'potassium', language: 'de', mark: 'read', at: 'german-garden-report', names: ['kali'] },
+  { of: 'potassium', language: 'de', mark: 'read', at: 'german-garden-report', form: 'K2O', loose: true, names: ['kali'] },
   { of: 'potassium', language: 'de', mark: 'practice', names: ['austauschbares kalium', 'pflanzenverfügbares kalium'] },
   { of: 'potassium', language: 'de', mark: 'practice', form: 'K2O', names: ['kaliumoxid'] },
   { of: 'potassium', language: 'pt', mark: 'read', at: 'portuguese-soils', names: ['potássio', 'potássio disponível'] },

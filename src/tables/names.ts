@@ -20,6 +20,7 @@ export type Name = {
   readonly name: string;
   readonly item: Named;
   readonly form?: Oxide;
+  readonly loose?: true;
   readonly method?: Method;
   readonly exact?: true;
   /** A known misspelling: never to be suggested. */
@@ -37,12 +38,12 @@ export const NAME_SETS: readonly NameSet[] = [...ACIDITY_NAMES, ...SOIL_NAMES, .
 /** Every name of the sets once, with all its languages. */
 function flat(sets: readonly NameSet[]): Name[] {
   const names = new Map<string, Name>();
-  for (const { of, form, method, exact, slip, index, in: only, language, names: listed } of sets) for (const name of listed) {
+  for (const { of, form, method, exact, slip, index, loose, in: only, language, names: listed } of sets) for (const name of listed) {
     const key = `${exact ? name : unaccented(name)}|${only ?? ''}`;
     const before = names.get(key);
     const languages = [...(before?.languages ?? []), ...(language === 'any' || before?.languages.includes(language) ? [] : [language])];
     names.set(key, before ? { ...before, languages } : {
-      name, item: of, ...(form ? { form } : {}), ...(method ? { method } : {}), ...(exact ? { exact } : {}), ...(slip ? { slip } : {}), ...(index ? { index } : {}), ...(only ? { in: only } : {}), languages,
+      name, item: of, ...(form ? { form } : {}), ...(method ? { method } : {}), ...(exact ? { exact } : {}), ...(slip ? { slip } : {}), ...(index ? { index } : {}), ...(loose ? { loose } : {}), ...(only ? { in: only } : {}), languages,
     });
   }
   return [...names.values()];

@@ -41,3 +41,12 @@ test('blanks and cover', () => {
 });
 // Unicode: İ becomes two signs in small letters; the others keep their places.
 test('small letters keep every place', () => { expect([lower('ABC Ä'), lower('İABC').length, lower('İABC').endsWith('abc')]).toEqual(['abc ä', 4, true]); });
+
+// German labs mean the oxide by these words (practice; VDLUFA's older classes are in P2O5 and K2O): carried as such and told, but where another name or the unit tells the form.
+test.each<[string, number, string | null, readonly string[]]>([
+  ['Phosphat 12 mg/100 g', 12, 'P2O5', ['form-meant']], ['Phosphat nach CAL: 12 mg/100 g C', 12, 'P2O5', ['form-meant']], ['Kali (CAL) 27 mg/100g D', 27, 'K2O', ['form-meant']], ['Kali 27 mg/100 g', 27, 'K2O', ['form-meant']],
+  ['Phosphat (P2O5) 12 mg/100 g', 12, 'P2O5', []], ['Kali 27 mg K2O/100 g', 27, 'K2O', []], ['Phosphat (P) 12 mg/100 g', 12, null, []], ['Kali 27 mg K/100 g', 27, null, []], ['Phosphor 12 mg/100 g', 12, null, []], ['Kalium 27 mg/100 g', 27, null, []], ['Kali 4.5 %', 4.5, null, []],
+])('%s', (line, value, form, codes) => {
+  const { samples, notices } = readReport(`${line}\nMagnesium 9 mg/100 g\n`, 'r.txt');
+  expect([samples[0]!.readings.filter((r) => r.item !== 'magnesium').map((r) => [r.value, r.form]), notices.map((n) => n.code)]).toEqual([[[value, form]], codes]);
+});
