@@ -61,7 +61,7 @@ export function metaOf(line: Line, dayFirst: boolean): Meta | null {
   const day = days.length === 2 && dayFirst ? days[1] : days[0];
   if (day) return { taken: day };
   const depth = DEPTH.exec(text);
-  if (depth && !/\d{4}|\d.* {2,}\d|[a-z]{3,} ?[:=]|,\s*[a-z]{3}/i.test(depth[1]!)) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
+  if (depth && !/\d{4}|\d.* {2,}\d|[a-z]{3,} ?[:=]|,\s*[a-z]{3}/i.test(depth[1]!) && findNames(depth[1]!).length === 0) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
   // "2024: pH 5.8, P 22 ppm": each year's test is a sample of its own.
   const year = /^(\s*\(?((?:19|20)\d{2})\)?\s*[:-]\s*)(?=\S)/.exec(text);
   if (year && findNames(text).some((n) => /\d/.test(text.slice(n.end)))) return { sample: year[2]!, rest: ' '.repeat(year[1]!.length) + text.slice(year[1]!.length) };

@@ -1,6 +1,7 @@
 // What lines say of their sample: its name, its day, its depth; and answers to the reader's own questions (practice).
 // A day of numbers alone is read where only one reading is a day, or where the report's language settles it.
 import { describe, expect, test } from 'vitest';
+import { answerLine } from '../../src/soil/hand.ts';
 import { readReport } from '../../src/soil/read.ts';
 import type { Sample } from '../../src/soil/reading.ts';
 
@@ -75,4 +76,63 @@ describe('what is asked', () => {
   ])('%s', (line, questions) => { expect(asked(`${line}\n`)).toEqual(questions); });
   test('of several samples each by its name', () => { expect(asked('sample: A\nZinc 4\nsample: B\nZinc 5\n')).toMatchObject([['unit-missing', 'zinc', 'changes-nothing-bought', 'ppm', 'A'], ['unit-missing', 'zinc', 'changes-nothing-bought', 'ppm', 'B']]); });
   test('a leaf is burnt whole: no method', () => { expect(asked('Leaf analysis report\nNitrogen 2.2 %\nPotassium 1.5 %\n')).toEqual([]); });
+});
+
+describe('as many labs head it', () => {
+  test.each([
+    ['Sample / Field: Front', 'Front'], ['Sample/Plot: Front', 'Front'], ['Sample  Name: Front', 'Front'], ['Sample No 7', 'sample 7'], ['Sample number: 7', 'sample 7'], ['Sample Ref.: A2', 'A2'], ['Sample ref A2', 'sample 1'], ['Sample reference: A2', 'A2'], ['Sample Identification: A2', 'A2'], ['Sample description: A2', 'A2'], ['Field  ID: A2', 'A2'], ['Field name = A2', 'A2'], ['Proben-Nr.: A2', 'A2'], ['Probe Nr: A2', 'A2'], ['Probennummer: A2', 'A2'], ['Probename: A2', 'A2'], ['Amostra: A2', 'A2'], ['Campione: A2', 'A2'], ['Échantillon : A2', 'A2'], ['Parcela: A2', 'A2'], ['  Sample: A2', 'A2'], ['My sample: A2', 'sample 1'], ['Samples: A2', 'sample 1'],
+    ['Sample: *A2*', 'A2'], ['Sample: A2 :', 'A2'], ['Sample: 12-Orchard', 'Orchard'], ['Sample: 12.  Orchard', 'Orchard'], ['Sample: 123', '123'], ['Sample: A 12', 'A 12'], ['Sample: 3 beds', '3 beds'], ['Sample: upper 12: east', 'upper 12: east'], ['Sample:', 'sample 1'], ['Sample : |  | North', 'sample 1'], ['Sample: Garden pH 6.2', 'sample 1'], ['Sample: low pH corner', 'low pH corner'],
+  ])('%s', (line, name) => { expect(first(line).name).toBe(name); });
+  test('its day and depth beside its name', () => {
+    expect(first('Field: Backyard      Date sampled: 21 Oct 2025    Depth 6 in')).toMatchObject({ name: 'Backyard', taken: '2025-10-21', depth: '6 in' });
+    expect(first('Depth 6 in | Sample: Äpfel | Taken: 21 Oct 2025')).toMatchObject({ name: 'Äpfel', taken: '2025-10-21', depth: '6 in' });
+    expect(first('Sample: A2   Field: North')).toMatchObject({ name: 'A2' });
+  });
+  test('a year before values alone', () => {
+    const names = (line: string): string[] => samples(`${line}\npH 6.4\n`).map((s) => s.name);
+    expect([names('  2024:P 22 ppm'), names('2024 - P 22 ppm'), names('2024: a dry year'), names('P in 2024: 22 ppm'), names('2024:')]).toEqual([['2024'], ['2024'], ['sample 1'], ['sample 1'], ['sample 1']]);
+    expect(samples('2024: P 22 ppm\n')[0]!.readings.map((r) => [r.value, r.place.column])).toEqual([[22, 7]]);
+  });
+});
+
+describe('more days', () => {
+  test.each([
+    ['  taken 3 Nov 2025', '2025-11-03'], ['Sampled: 3 Nov 2025', '2025-11-03'], ['Sampling date | 3 Nov 2025', '2025-11-03'], ['Date of sampling = 3 Nov 2025', '2025-11-03'], ['Date taken: 3 Nov 2025', '2025-11-03'], ['Entnahme: 3.11.2025', '2025-11-03'], ['Probenahmedatum 3.11.2025', '2025-11-03'], ['Entnommen am 3.11.2025', '2025-11-03'], ['Datum der Probenahme: 3.11.2025', '2025-11-03'], ['Datum der Entnahme: 3.11.2025', '2025-11-03'], ['Tomada el 3 de noviembre de 2025', '2025-11-03'], ['Extraida el 3 de noviembre de 2025', '2025-11-03'], ['Prélevé le 3 novembre 2025', '2025-11-03'], ['Prélevée le 3 novembre 2025', '2025-11-03'], ['Prélèvement du 3 novembre 2025', '2025-11-03'], ['Prélèvement le 3 novembre 2025', '2025-11-03'], ['Date de collecte : 3 novembre 2025', '2025-11-03'], ['Data di prelievo: 3 novembre 2025', '2025-11-03'], ['Data do campionamento: 3 novembre 2025', '2025-11-03'], ['Data da coleta: 3 de novembro de 2025', '2025-11-03'], ['Data de colheita: 3 de novembro de 2025', '2025-11-03'], ['Sampled on / by grower: 3 Nov 2025', '2025-11-03'],
+    ['taken: 12-Nov-2025', '2025-11-12'], ['taken: 13-11-2025', '2025-11-13'], ['taken: 13.11.25', '2025-11-13'], ['taken: 15º de noviembre de 2025', '2025-11-15'], ['taken: 11/13/25', '2025-11-13'], ['taken: 13/11/2025', '2025-11-13'], ['taken: 2025-11-13', '2025-11-13'],
+  ])('%s', (line, day) => { expect(first(line).taken).toBe(day); });
+  test.each(['Mistaken: 3 Nov 2025', 'taken: 3/11/20256', 'taken: 113/11/2025', 'taken: 3.11.2', 'taken: 32 Nov 2025', 'We had it taken 3 Nov 2024 to the lab'])('%s is none of its lines', (line) => { expect(first(line).taken).not.toBe('2025-11-03'); });
+  test('months of every language, whatever else the line says', () => {
+    for (const [day, name] of [['01', 'Januar'], ['02', 'februar'], ['03', 'März'], ['05', 'mai'], ['06', 'Juni'], ['07', 'Juli'], ['10', 'Oktober'], ['12', 'Dezember']] as const) expect(first(`taken: 3 ${name} 2025`).taken).toBe(`2025-${day}-03`);
+  });
+  test('a day that two continents read differently is asked about, where the language does not settle it', () => {
+    const report = readReport('pH 6.4\n  taken: | 3/11/2025\n', 'r.txt');
+    expect([report.samples[0]!.taken, report.notices.map((n) => [n.code, n.severity, n.facts, n.place?.line, n.place?.column, n.place?.length])]).toEqual([undefined, [['taken-two-ways', 'warning', { read: '3/11/2025', a: '2025-03-11', b: '2025-11-03' }, 2, 12, 9]]]);
+    expect(readReport('pH 6.4\ntaken: 5/5/2025\n', 'r.txt')).toMatchObject({ notices: [], samples: [{ taken: '2025-05-05' }] });
+    const spanish = readReport('Fósforo 12 ppm Olsen\nPotasio 180 ppm\nFecha de muestreo: 3/11/2025\n', 'r.txt');
+    expect([spanish.samples[0]!.taken, spanish.notices]).toEqual(['2025-11-03', []]);
+  });
+});
+
+test.each([['Depth: 0 - 6 in', '0 - 6 in'], ['Depth 8 in (20 cm)', '8 in (20 cm)'], ['Depth: 0-6"', '0-6"'], ['Depth|8|in', '8 in'], ['Depth 8 in, Lab 12', '8 in'], ['Depth: 8 in 2025', '8 in'], ['Depth: 8 in, 2 bags', '8 in, 2 bags']])('depths: %s', (line, depth) => { expect(first(line).depth).toBe(depth); });
+
+test('values behind a depth are read', () => {
+  for (const line of ['Depth 8 in, pH: 6.4, P 22 ppm', 'Depth 8 in pH=6.4 P 22 ppm', 'Depth: 8 in; pH 6.4; P 22 ppm']) {
+    const [sample] = samples(`${line}\n`);
+    expect([line, sample!.depth, sample!.readings.map((r) => r.value)]).toEqual([line, '8 in', [6.4, 22]]);
+  }
+});
+
+describe('answers that are none', () => {
+  const codes = (line: string): string[] => readReport(`pH 6.4\n${line}\n`, 'r.txt').notices.map((n) => n.code);
+  test.each(['Ca:Mg ratio unit: furlongs', 'lime unit: furlongs', 'Our zinc unit: furlongs', 'the unit: furlongs', 'zinc units: furlongs'])('%s', (line) => { expect(codes(line)).toEqual([]); });
+  test.each(['zinc  unit:furlongs', '  Zinc unit : furlongs', 'Zn unit=  furlongs', 'zinc method: furlongs'])('%s', (line) => { expect(codes(line)).toEqual(['answer-unknown']); });
+});
+
+test('each choice that a question offers answers it', () => {
+  for (const line of ['Phosphorus 42', 'Potassium 180', 'CEC 12', 'Organic matter 4', 'Organic carbon 2', 'Soluble salts 0.4', 'Zinc 4']) {
+    for (const q of readReport(`${line}\n`, 'r.txt').questions) for (const choice of q.choices) {
+      const report = readReport(`${line}\n${answerLine(q, choice)!}\n`, 'r.txt');
+      expect([line, choice, report.notices.map((n) => n.code), report.questions.some((o) => o.code === q.code), report.samples[0]!.readings.map((r) => (q.code === 'unit-missing' ? r.unit : r.method))]).toEqual([line, choice, [], false, [choice]]);
+    }
+  }
 });
