@@ -60,7 +60,7 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
     else if (t.kind === 'unit') {
       if (state.value === null || !state.word) state.unit ??= t;
     } else if (t.kind === 'rating') {
-      if (isGoal(t) && (isLimit(after) || (after?.kind === 'group' && after.tokens.some(isLimit)) || (after?.kind === 'label' && (after.is === 'range' || after.is === 'index')))) label = 'range';
+      if (isGoal(t) && (isLimit(after) || (after?.kind === 'group' && after.tokens.some((u) => isLimit(u) && !holds(u, state.value))) || (after?.kind === 'label' && (after.is === 'range' || after.is === 'index')))) label = 'range';
       // "30-50 optimum 42 ppm".
       else if (!(isGoal(t) && state.spare && after?.kind === 'number')) state.rating ??= t.is;
     } else if (t.kind === 'label') {
@@ -180,14 +180,19 @@ function inBrackets(tokens: readonly Token[], state: State, indexBeside: boolean
 
 /** "(low 0-20, medium 21-40, high over 40)", or each word behind its numbers: the class in which the value falls. */
 function classOf(tokens: readonly Token[], value: Numeral): Rating | null {
-  const size = sizeOf(value.is);
   let word: Rating | null = null;
   for (const t of isNumber(tokens[0]!) ? tokens.toReversed() : tokens) {
     if (t.kind === 'rating') word = t.is;
-    else if (t.kind === 'between' && sizeOf(t.low) <= size && size <= sizeOf(t.high)) return word;
-    else if (t.kind === 'number' && (t.sign === '>' ? size > sizeOf(t.is) : t.sign === '<' && size < sizeOf(t.is))) return word;
+    else if (holds(t, value)) return word;
   }
   return null;
+}
+
+/** Whether a value lies within a span or limit. "12 ppm optimum (30-50)" is no optimum. */
+function holds(limit: Token, value: Judged['value']): boolean {
+  const size = value?.kind === 'number' ? sizeOf(value.is) : NaN;
+  if (limit.kind === 'between') return sizeOf(limit.low) <= size && size <= sizeOf(limit.high);
+  return limit.kind === 'number' && (limit.sign === '>' ? size > sizeOf(limit.is) : limit.sign === '<' && size < sizeOf(limit.is));
 }
 
 /** A number that can be read two ways compares with none. */

@@ -227,7 +227,7 @@ function indexWord(said: number | null, method: Method | null, context: Context)
 }
 
 /** What the item really is, given its unit and heading: cations in % are shares of the exchange sites, never contents of a soil. */
-function shape(piece: Pick<Piece, 'item' | 'form' | 'method' | 'name'>, unit: ReportUnit | null, context: Context, methods: readonly Method[]): { item: Item; unit: ReportUnit | null; form: Oxide | null; method: Method | null } | null {
+function shape(piece: Pick<Piece, 'item' | 'form' | 'loose' | 'method' | 'name'>, unit: ReportUnit | null, context: Context, methods: readonly Method[]): { item: Item; unit: ReportUnit | null; form: Oxide | null; method: Method | null } | null {
   const method = piece.method ?? methods[0] ?? null;
   if (piece.item === 'ratio') return null;
   if (piece.item === 'lime') {
