@@ -52,8 +52,8 @@ function classesOf(text: string, w: Words): [number, Rating][] {
   return found.flatMap((m, i): [number, Rating][] => {
     const [before, behind] = [found[i - 1], found[i + 1]];
     const rating = w.ratings(leads ? text.slice(before ? before.index + before[0].length : 0, m.index) : text.slice(m.index + m[0].length, behind?.index))[0]?.is;
-    const upTo = m[2] ?? m[4];
-    return rating ? [[upTo === undefined ? Infinity : Number(upTo), rating]] : [];
+    // "under 26" ends before 26.
+    return rating ? [[m[2] ? Number(m[2]) : m[4] ? Number(m[4]) - 0.001 : Infinity, rating]] : [];
   }).sort((a, b) => a[0] - b[0]);
 }
 

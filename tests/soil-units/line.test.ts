@@ -152,6 +152,25 @@ describe('a lab\'s own signs', () => {
     expect(read('Index: 0-25 low, 26-50 medium, 51-100 high, over 100 very high\nPotassium index 25\nPhosphorus index 26\nZinc index 101\n').readings.map((r) => r.lab.rating)).toEqual(['low', 'medium', 'very-high']);
     expect(read('Index: low 0-25, medium 26-50, high 51-100, very high over 100\nPotassium index 25\nPhosphorus index 26\nZinc index 101\n').readings.map((r) => r.lab.rating)).toEqual(['low', 'medium', 'very-high']);
   });
+  test('every kind of sign, each key on one line of its own', () => {
+    const rated = (key: string, ...signs: readonly string[]): unknown => read(`${key}\n${signs.map((sign, i) => `${['Phosphorus', 'Potassium', 'Magnesium'][i]!} ${42 + i} ppm ${sign}\n`).join('')}`).readings.map((r) => r.lab.rating);
+    expect(rated('(--) very low, (-) low, (0) within, (+) high, (++) very high', '(--)', '(0)', '(++)')).toEqual(['very-low', 'optimum', 'very-high']);
+    expect(rated('(−−) very low, (−) low, (=) medium', '(−−)', '(−)', '(=)')).toEqual(['very-low', 'low', 'medium']);
+    expect(rated('↓↓ very low   ↓ low   ↑ high', '↓↓', '↓', '↑')).toEqual(['very-low', 'low', 'high']);
+    expect(rated('(+++) very high, (+) high', '(+++)', '(+)')).toEqual(['very-high', 'high']);
+    // One sign alone, one whose word is none, or one among numbers is no key.
+    expect([rated('* low', '*'), rated('* low ** see notes', '*'), rated('* low 12 ** high 30', '*')]).toEqual([[null], [null], [null]]);
+    // The line's last sign, behind its number.
+    expect([rated('* low ** high', '* **'), read('* low ** high\n** Phosphorus 42 ppm\n').readings.map((r) => r.lab.rating)]).toEqual([['high'], [null]]);
+  });
+  test('classes of an index in other words', () => {
+    const rated = (key: string, ...values: readonly number[]): unknown => values.map((v) => read(`${key}\nPotassium index ${v}\n`).readings[0]!.lab.rating);
+    expect(rated('Indices: very high above 100, high 51 to 100, medium 26 to 50, low under 26', 10, 25, 50, 51, 100, 101)).toEqual(['low', 'low', 'medium', 'high', 'high', 'very-high']);
+    expect(rated('Index: <26 low, 26 - 50 medium, >50 high', 10, 26, 51)).toEqual(['low', 'medium', 'high']);
+    expect(rated('Index: below 26 low, 26-50 medium, over 50 high', 10, 26, 51)).toEqual(['low', 'medium', 'high']);
+    expect(rated('Index: 0-25 low, 26-50 high', 10)).toEqual([null]);
+  });
+  test.each(['Numbers in parentheses are the indices', 'Number in brackets: index', 'Values in brackets show the index', 'Value  in  brackets is the index', 'Figure in brackets = index', 'Results (index)'])('%s', (head) => { expect(read(`${head}\nPhosphorus 18 mg/L (2)\n`).readings.map((r) => r.index)).toEqual([2]); });
   test('what a number in brackets is', () => {
     expect(read('Figures in brackets are indices\nPhosphorus 18 mg/L (2)\n').readings.map(told)).toEqual([{ item: 'phosphorus', value: 18, unit: 'mg/L', index: 2 }]);
     expect(read('Phosphorus 18 mg/L (2)\n').readings.map(told)).toEqual([{ item: 'phosphorus', value: 18, unit: 'mg/L' }]);
