@@ -20,7 +20,7 @@ export function slipOf(piece: Piece, said: Judged, line: Line, file: string): No
   if (odd?.kind !== 'word' || piece.item === 'ratio' || piece.item === 'lime') return null;
   const text = line.text.slice(odd.start, odd.end);
   // "7.5ozs" is a number and a unit of advice; "4l" is a number misread.
-  const mixed = /\d/.test(text) && (!/^[\d.,]+\p{L}+$/u.test(text) || /^[\d.,]+[lIOoBSeE]$/.test(line.raw.slice(odd.start, odd.end)));
+  const mixed = /\d/.test(text) && (!/^[\d.,]+\p{L}+$/u.test(text) || /^[\d.,]+[lIioOBSsZzeE]$/.test(line.raw.slice(odd.start, odd.end)));
   const spelt = /^\p{L}+$/u.test(text) && said.unitAt !== null && piece.tokens[piece.tokens.indexOf(odd) + 1] === said.unitAt;
   const none = /^(?:-?inf(?:inity)?|nan)$/i.test(text);
   return mixed || spelt || none ? notice('not-a-number', 'error', { item: piece.item, read: text, number: likeNumber(line.raw.slice(odd.start, odd.end)) }, spot(line, file, odd.start, odd.end)) : null;
@@ -31,7 +31,7 @@ const LIKE: Readonly<Record<string, string>> = { l: '1', I: '1', i: '1', o: '0',
 /** The number that was perhaps meant, as an example to write; empty where the letters are none of these. */
 function likeNumber(read: string): string {
   const figures = read.replace(/[lIioOBSsZz]/g, (c) => LIKE[c]!);
-  return /\d/.test(read) && /^\d+(?:[.,]\d+)?$/.test(figures) ? figures : '';
+  return /\d/.test(read) && /^\d+(?:\.\d+)?$/.test(figures) ? figures : '';
 }
 
 /** More unknown words than these beside name and number are prose. */
@@ -55,9 +55,9 @@ export function unclear(piece: Piece, line: Line, file: string): Notice | null {
 /** A line such as "Phosphorous 42 ppm": an unknown word where a name belongs. */
 export function misspelt(tokens: readonly Token[], line: Line, told: Told): Notice | null {
   const at = tokens.findIndex((t) => t.kind === 'number');
-  const words = tokens.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'separator');
-  if (words.length === 0 || words.length > 6 || words[0]!.start > 2 || !words.every((t) => t.kind === 'word' || t.kind === 'filler') || !words.some((t) => t.kind === 'word')) return null;
-  const read = line.text.slice(words[0]!.start, words.at(-1)!.end).replace(/\s+/g, ' ').replace(/[\s:=|(-]+$/, '').trim();
+  const words = tokens.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'separator' && t.kind !== 'filler');
+  if (words.length === 0 || words.length > 6 || !words.every((t) => t.kind === 'word')) return null;
+  const read = line.text.slice(words[0]!.start, words.at(-1)!.end).replace(/\s+/g, ' ');
   if (!/^\p{L}[\p{L}\d .-]{2,40}$/u.test(read)) return null;
   // Chatter with a number is no reading: a unit, a word of rating or a colon must say that one is meant.
   if (!(tokens.some((t) => t.kind === 'unit' || t.kind === 'rating') || /[:=] ?$/.test(line.text.slice(0, tokens[at]!.start)))) return null;

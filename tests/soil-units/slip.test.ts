@@ -29,3 +29,32 @@ describe('a value lost', () => {
   test.each([['Phosphorus in the topsoil 42 ppm', '42', 1, 28], ['Phosphorus 42 parts', '42', 1, 13], ['pH 6.4, Phosphorus in topsoil 42 ppm', '42', 9, 24]])('%s', (line, read, column, length) => { expect(told(line)).toEqual([['line-unclear', read, column, length]]); });
   test.each(['Phosphorus 42 lb/1000 sq ft', 'Phosphorus n/a 42', 'Phosphorus makes roots and is needed by young trees in cold soil of 42 ppm', 'Texture class 3'])('%s is not one', (line) => { expect(told(line)).toEqual([]); });
 });
+
+// Letters that a scan or a hand puts for figures: the number that was perhaps meant stands as an example.
+test.each([['4l', '41'], ['4I', '41'], ['4i', '41'], ['4o', '40'], ['4O', '40'], ['4B', '48'], ['4S', '45'], ['4s', '45'], ['4Z', '42'], ['4z', '42'], ['l2', '12'], ['1O.5', '10.5'], ['1e3', ''], ['4x7', ''], ['four', ''], ['l.2.O', '']])('%s was perhaps %s', (read, number) => {
+  expect(readReport(`Zinc 2.1 ppm\nPhosphorus ${read} ppm\n`, 'r.txt').notices.map((n) => [n.code, n.facts.read, n.facts.number, n.place?.line, n.place?.column, n.place?.length])).toEqual([['not-a-number', read, number, 2, 12, read.length]]);
+});
+test.each([['infinity', 8], ['Inf', 3], ['-inf', 4], ['NaN', 3]])('%s is no number', (read, length) => { expect(told(`Phosphorus ${read} ppm`)).toEqual([['not-a-number', read, 12, length]]); });
+
+describe('names misspelt, elsewhere in their lines', () => {
+  test.each([['  Phosphours 42 ppm', 3, 10], ['    Phosphours 42 ppm', 5, 10], ['pH 6.4, Phosphours 42 ppm high', 9, 10], ['pH 6.4, Phosphours 42 ppm (high)', 9, 10], ['pH 6.4, Phosphours >42', 9, 10], ['Phosphours | 42 | ppm', 1, 10]])('%s', (line, column, length) => {
+    expect(told(line)).toEqual([['name-unknown', 'Phosphours', column, length]]);
+  });
+  test.each(['Phosphours it seems to us here is about 42 ppm', 'pH 6.4, Phosphours 42 ppm (see page 3)', 'pH 6.4, Phosphours 42 ppm bags', 'Phosphours', 'pH 6.4, Phosphours ppm'])('%s is none', (line) => { expect((told(line) as unknown[][]).filter(([code]) => code === 'name-unknown')).toEqual([]); });
+  test('a guess in the report\'s language', () => {
+    const guess = (text: string): unknown => readReport(text, 'r.txt').notices[0]?.facts.guess;
+    expect(guess('Kaliun 18 mg/100 g\nBodenart: Lehm\nMagnesium 9 mg/100 g hoch\n')).toBe('kalium');
+  });
+});
+
+describe('a value behind an unknown word', () => {
+  test.each([['Phosphorus 88 ppm (low) mag 97 ppm', [['line-unclear', '97', 25, 10]]], ['Phosphorus 88 ppm mag 97 ppm', [['line-unclear', '97', 19, 10]]]])('%s', (line, notices) => { expect(told(line)).toEqual(notices); });
+  test.each(['Phosphorus 88 ppm high, lawn 4 lb/1000 sq ft', 'Phosphorus 88 ppm high, about 20 %', 'Phosphorus 88 ppm high, see 97'])('%s is none', (line) => { expect(told(line)).toEqual([]); });
+});
+
+describe('a name and a number of which nothing was made', () => {
+  test.each([['Phosphorus: see 42.5 ppm', 'Phosphorus', '42.5'], ['Mehlich 3 phosphorus xx reads 42 ppm', 'Mehlich 3 phosphorus', '42'], ['Phosphorus = in beds 42', 'Phosphorus', '42'], ['Phosphorus in beds 40-50 ppm', 'Phosphorus', '40-50'], ['Phosphorus (of beds 42 ppm)', 'Phosphorus', '42']])('%s', (line, name, read) => {
+    expect(readReport(`${line}\nZinc 2.1 ppm\n`, 'r.txt').notices.map((n) => [n.code, n.facts.name, n.facts.read])).toEqual([['line-unclear', name, read]]);
+  });
+  test.each(['Ca:Mg ratio in beds 6', 'Lime in beds 2', 'Lime requirement in beds 2', 'Our phosphorus in beds 42', 'Phosphorus in our beds here 42', 'Phosphorus in beds (lb/1000 sq ft) 42'])('%s is prose or advice', (line) => { expect(told(line)).toEqual([]); });
+});
