@@ -34,6 +34,8 @@ export function toldBy(line: Line, context: Context, strict: boolean): Told | nu
     const group = groups.find((g) => g.start <= t.start && t.end <= g.end);
     const items = group?.items ?? itemsOf(t, printed, context);
     if (items) parts.push({ items });
+    // A ratio's method is none of the values'.
+    else if (t.kind === 'name') return null;
     else if (t.kind === 'method') parts.push({ method: t.is });
     else if (t.kind === 'separator' && /[;.]/.test(printed)) parts.push('stop');
     else if (strict && t.kind === 'word' && !TOLD_WORDS.test(t.text)) return null;
