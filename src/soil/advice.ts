@@ -12,14 +12,14 @@ export type Advice = { readonly of: AdviceOf; readonly value: number; readonly u
 const NUMBER = String.raw`(\d+ \d+\/\d+|\d+\/\d+|\d+(?:[.,]\d+)?)`;
 const SPAN = String.raw`${NUMBER}(?:\s*(?:-|–|to)\s*${NUMBER})?`;
 const WEIGHT = String.raw`(lbs?|pounds?|oz|ounces?|kgs?|kilo(?:gram)?s?|grams?|g)\b\.?`;
-const AREA = String.raw`(acres?|ac|a|hectares?|ha|1,?000\s*(?:sq\.?|square)\s*(?:ft|feet|foot)\b\.?|1,?000\s*ft2|100\s*(?:sq\.?|square)\s*(?:ft|feet|foot)\b\.?|100\s*ft2|(?:sq\.?|square)\s*(?:ft|feet|foot)\b\.?|m2|m²|(?:sq\.?|square)\s*(?:m|met(?:re|er)s?)|trees?|plants?|bush(?:es)?)\b`;
+const AREA = String.raw`(acres?|ac|a|hectares?|ha|1,?000\s*(?:sq\.?|square)\s*(?:ft|feet|foot)|1,?000\s*ft2|100\s*(?:sq\.?|square)\s*(?:ft|feet|foot)|100\s*ft2|(?:sq\.?|square)\s*(?:ft|feet|foot)|m2|m²|(?:sq\.?|square)\s*(?:m|met(?:re|er)s?)|trees?|plants?|bush(?:es)?)\b`;
 const WHAT = String.raw`((?:actual\s+)?(?:nitrogen|n|p2o5|phosphates?|phosphorus|p|k2o|potash|potassium|k)\b|\d{1,2}(?:\.\d+)?-\d{1,2}(?:\.\d+)?-\d{1,2}(?:\.\d+)?(?![\d-]))`;
 const PER = String.raw`\s*(?:\/|per|an?|pro|je|por|par|for each|each)\s*(?:each\s+|every\s+)?`;
 
 /** "2 lb of actual N per 1000 sq ft"; "2 lb/1000 sq ft of N"; "N: 60 lb/acre", "10-10-10 at 10 lb per 1000 sq ft". */
 const FORMS: readonly { readonly pattern: RegExp; readonly what: number; readonly low: number; readonly weight: number; readonly area: number }[] = [
   { pattern: new RegExp(`${SPAN}\\s*${WEIGHT}\\s*(?:of\\s+)?(?:an?\\s+)?${WHAT}[^\\d.;,]{0,25}?${PER}${AREA}`, 'gi'), low: 1, weight: 3, what: 4, area: 5 },
-  { pattern: new RegExp(`${SPAN}\\s*${WEIGHT}${PER}${AREA}\\s*(?:of\\s+)?${WHAT}`, 'gi'), low: 1, weight: 3, area: 4, what: 5 },
+  { pattern: new RegExp(`${SPAN}\\s*${WEIGHT}${PER}${AREA}\\.?\\s*(?:of\\s+)?${WHAT}`, 'gi'), low: 1, weight: 3, area: 4, what: 5 },
   { pattern: new RegExp(`\\b${WHAT}[^\\d;,]{0,15}?${SPAN}\\s*${WEIGHT}${PER}${AREA}`, 'gi'), what: 1, low: 2, weight: 4, area: 5 },
 ];
 
