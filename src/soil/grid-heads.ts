@@ -39,6 +39,7 @@ function saysOf(text: string, w: Words): { readonly item: string; readonly role:
 
 /** Heads over the names of samples, the plainest first; without one the first column names them. */
 const NAMES_SAMPLES: readonly RegExp[] = [/\b(?:name|bezeichnung|nom|nombre|nome|description)\b/i, /\b(?:field|plot|block|bed|schlag|parzelle|parcelle|parcela|appezzamento|lote)\b/i, /\b(?:sample|probe|muestra|echantillon|amostra|campione)\b/i];
+export const namesSamples = (head: string): boolean => NAMES_SAMPLES.some((p) => p.test(head));
 export function sampleColumn(heads: readonly (string | null)[]): number {
   const at = NAMES_SAMPLES.map((p) => heads.findIndex((h) => h !== null && p.test(h))).find((i) => i >= 0);
   return at ?? (heads[0] === null ? -1 : 0);
@@ -61,7 +62,7 @@ export function besideOf(heads: readonly Cell[], w: Words): (Beside | null)[] {
 }
 
 /** Heads under which a letter A to E is a German class; elsewhere D is American, "deficient". */
-const CLASS_HEAD = /klasse|stufe|bewertung|einstufung|beurteilung|\bclass\b/i;
+const CLASS_HEAD = /klasse|stufe|bewertung|einstufung|beurteilung|\b(?:class|kl)\b/i;
 export const lettersOf = (cell: string, head: string): string =>
   CLASS_HEAD.test(head) && /^[A-F]$/i.test(cell) ? `klasse ${cell}` : RATING_LETTERS.map(({ letters }) => letters[cell.toUpperCase().replace(/[+-]$/, '')]).find(Boolean)?.replace('-', ' ') ?? cell;
 
@@ -77,9 +78,11 @@ export function besides(cell: string, role: Role, head: string, w: Words): strin
 
 export const roleOf = (text: string): Role | null => ROLES.find(([, p]) => p.test(inner(text)))?.[0] ?? null;
 export const ratingOnly = (text: string, w: Words): boolean => /^[a-z ]+$/i.test(text.trim()) && w.ratings(text).length === 1 && blank(text, w.ratings(text)).trim() === '';
+/** "mg/l", "Olsen (mg/l)". */
 const unitOnly = (text: string): boolean => {
-  const units = findUnits(text);
-  return units.length === 1 && /^[\s():]*$/.test(blank(text, units));
+  const bare = blank(text, findMethods(text));
+  const units = findUnits(bare);
+  return units.length === 1 && /^[\s():]*$/.test(blank(bare, units));
 };
 
 export type Column = { readonly head: Cell; readonly role: Role | 'mark' | 'sample' | null };
@@ -121,7 +124,8 @@ export function labelled(heads: readonly Cell[], w: Words): Cell[] | null {
     for (let n = words.length - 1; i > 0 && n > 0; n--) {
       for (const [label, kind] of [[words.slice(0, n), words.slice(n)], [words.slice(-n), words.slice(0, -n)]] as const) {
         const name = label.join(' ').replace(/^[(:,-]+|[),:-]+$/g, '').trim();
-        if (isLabel(name, w) && isKind(kind.join(' ').replace(/[:,-]+$/, ''))) return { ...c, text: kind.join(' '), sample: name };
+        // "9 mg/l" is a value.
+        if (/\p{L}/u.test(name) && isLabel(name, w) && isKind(kind.join(' ').replace(/[:,-]+$/, ''))) return { ...c, text: kind.join(' '), sample: name };
       }
     }
     return c;

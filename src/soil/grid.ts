@@ -5,7 +5,7 @@
 import type { Cell, Parting } from './grid-cells.ts';
 import { cellsOf, hasNumber, isRule, nearest, partedLike, under } from './grid-cells.ts';
 import type { Column } from './grid-heads.ts';
-import { besideOf, besides, isIgnored, isItem, labelled, lettersOf, namesIn, ratingOnly, roleOf, rolesOf, sampleColumn, twoRows } from './grid-heads.ts';
+import { besideOf, besides, isIgnored, isItem, labelled, lettersOf, namesIn, namesSamples, ratingOnly, roleOf, rolesOf, sampleColumn, twoRows } from './grid-heads.ts';
 import type { Line } from './text.ts';
 import type { Words } from './vocabulary.ts';
 import { blank, findMethods, findUnits } from './vocabulary.ts';
@@ -23,34 +23,28 @@ export type Grid = {
   readonly rows: readonly { readonly sample: string | null; readonly line: Line; readonly lines: readonly GridLine[] }[];
 };
 
-
-/** Two free numbers or more: a line of values heads no table. */
-const FREE = /(?<![\w.,:/(#-])(?<!(?:mehlich|bray|sample|bed|plot|no\.?|index|<|>) ?)\d+(?:[.,]\d+)?(?![\w:/(-])(?! ?(?:g|gr|gm|ml|cm|in|cc)\b)/gi;
-const isValues = (text: string): boolean => (text.match(FREE)?.length ?? 0) > 1;
+const YEAR = /\b(?:19|20)\d\d\b/;
 
 /** Reads a table that starts at `at`, or null where the lines are something else. */
 export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | null {
   const header = lines[at]!.text;
-  const values = isValues(header) && !NUMBERED.test(header);
   // Where no bar stands before the heads, one before a row is an empty cell, as a tab is.
   const open = lines[at]!.raw.includes('\t') || !/^\s*\|/.test(header);
   for (const by of [open ? '\t' : '|', ',', ';', ' '] as const) {
-    if (by !== ' ' && !header.includes(by === '\t' ? '|' : by)) continue;
     const heads = cellsOf(header, by);
     if (heads.filter((c) => c.text).length < 2) continue;
     const second = lines[at + 1] && isRule(lines[at + 1]!.text) ? at + 2 : at + 1;
     const both = lines[second] ? twoRows(heads, cellsOf(lines[second].text, by), by, w) : null;
-    const grid = both ? tableOf(lines, second, both, by, w) : values ? null : tableOf(lines, at, numbered(heads) ?? labelled(heads, w) ?? heads, by, w);
+    const grid = both ? tableOf(lines, second, both, by, w) : tableOf(lines, at, numbered(heads) ?? labelled(heads, w) ?? heads, by, w);
     if (grid) return both ? { ...grid, length: grid.length + second - at } : grid;
   }
-  if (values) return null;
   return singleBlanks(lines, at, w);
 }
 
 /** "Sample   1   2   3": the heads of samples that have numbers for names. */
-const NUMBERED = /^[\s|]*(?:sample|bed|plot|field|block|probe|muestra|echantillon|amostra|campione)s?(?: no\.?| nr\.?)?[\s|,;:]+\d{1,2}(?:[\s|,;]+\d{1,2})+[\s|]*$/i;
+const SAMPLES = /^(?:sample|bed|plot|field|block|probe|muestra|echantillon|amostra|campione)s?(?: n[or]\.?)?:?$/i;
 const numbered = (heads: readonly Cell[]): Cell[] | null =>
-  (NUMBERED.test(heads.map((h) => h.text).join(' | ')) ? heads.map((h, i) => (i === 0 ? { ...h, text: 'item' } : { ...h, text: `sample ${h.text}` })) : null);
+  (heads.length > 2 && heads.every((h, i) => (i === 0 ? SAMPLES : /^\d{0,2}$/).test(h.text)) ? heads.map((h, i) => ({ ...h, text: i === 0 ? 'item' : h.text && `sample ${h.text}` })) : null);
 
 const tableOf = (lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null => itemsAcross(lines, at, heads, by, w) ?? itemsDown(lines, at, heads, by, w);
 
@@ -61,29 +55,24 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
   const count = items.filter(Boolean).length;
   const named = sampleColumn(heads.map((c, i) => (items[i] || beside[i] || isIgnored(c.text, w) ? null : c.text)));
   const strange = heads.filter((c, i) => i > 0 && i !== named && c.text && !items[i] && !beside[i] && !isIgnored(c.text, w) && roleOf(c.text) !== 'skip');
-  if (count < 2 || strange.length > count || strange.some((c) => hasNumber(blank(c.text, findUnits(c.text))))) return null;
+  if (count < (namesSamples(heads[named]?.text ?? '') ? 1 : 2) || strange.some((c) => hasNumber(blank(c.text, findUnits(c.text)).replace(YEAR, '')))) return null;
   let next = at + 1;
-  while (lines[next] && isRule(lines[next]!.text)) next++;
   const extra: string[] = heads.map(() => '');
   let kinds: Cell[] | null = null;
   for (; lines[next]; next++) {
     const text = lines[next]!.text;
-    if (isRule(text)) continue;
+    if (!text.trim() || isRule(text)) continue;
     const bare = blank(blank(text, findUnits(text)), findMethods(text));
-    if (!text.trim() || hasNumber(blank(bare, w.names(bare)).replace(/100 ?g\b/g, '')) || findUnits(text).length + findMethods(text).length === 0) break;
+    if (hasNumber(blank(bare, w.names(bare)).replace(/100 ?g\b/g, '')) || findUnits(text).length + findMethods(text).length === 0) break;
     const all = cellsOf(text, partedLike(text, by));
     // "----- mmolc/dm3 -----" stands over several columns.
     const wide = all.filter((c) => /^-{2,}.*-{2,}$/.test(c.text));
     for (const c of wide) heads.forEach((h, i) => { if (Math.min(h.end, c.end) > Math.max(h.start, c.start)) extra[i] += ` ${c.text.replace(/-{2,}/g, '')}`; });
     const cells = all.filter((c) => !wide.includes(c));
-    const placed = under(heads, cells, by);
+    // A short row that begins at the edge does not say under which heads it stands.
+    const placed = by !== ' ' && cells.length < heads.length && cells[0]?.text ? null : under(heads, cells, by);
     if (cells.length > heads.length + 1 && findUnits(text).length > 0) kinds = cells;
     else if (placed) placed.forEach((c, i) => { if (c) extra[i] += ` ${c.text}`; });
-    else {
-      // Two cells under one head leave that head without; the others keep theirs.
-      const at = cells.map((c) => nearest(heads, c));
-      cells.forEach((c, k) => { if (at.filter((a) => a === at[k]).length === 1) extra[at[k]!] += ` ${c.text}`; });
-    }
   }
   const rows: Grid['rows'][number][] = [];
   const unplaced = new Set<Cell>();
@@ -92,14 +81,14 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     if (isRule(line.text)) continue;
     const parted = cellsOf(line.text, partedLike(line.text, by));
     const cells = by === ' ' && parted.length > heads.length ? withClasses(parted, w) : parted;
-    if (!hasNumber(line.text) || cells.length < (by === ' ' ? Math.min(count, 2) : Math.max(2, heads.length - 2))) break;
+    if (!hasNumber(line.text) || cells.length < (by === ' ' ? 2 : heads.length - 2)) break;
     if (kinds) {
-      const made = byKind(heads.filter((_, i) => items[i]), kinds, cells, line, w);
+      const made = byKind(heads.filter((_, i) => items[i]), kinds, named < 0 ? parted : parted.slice(1), line, w);
       if (!made) break;
-      rows.push({ sample: null, line, lines: made });
+      rows.push({ sample: named < 0 ? null : parted[0]!.text, line, lines: made });
       continue;
     }
-    const placed = by === ' ' && cells.length !== heads.length && cells.length < count ? null : under(heads, cells, by);
+    const placed = under(heads, cells, by);
     const fits = heads.flatMap((h, i) => (items[i] ? [isValueCell(placed?.[i]?.text ?? '', h.text, w)] : []));
     if (!placed || fits.filter((f) => !f).length > (fits.length > 3 ? 1 : 0) || heads.some((h, i) => items[i] && !/texture/.test(w.names(h.text)[0]!.is.item) && w.names(placed[i]?.text ?? '').length > 0)) break;
     const made = heads.flatMap((head, i): GridLine[] => {
@@ -131,7 +120,7 @@ function withClasses(cells: readonly Cell[], w: Words): Cell[] {
 
 /** A cell under an item: a number, nothing, or a word for nothing found; a texture has words. */
 function isValueCell(text: string, head: string, w: Words): boolean {
-  return text === '' || /^[<>=~ ]*[-+]?[.\d]/.test(text) || /^(?:-+|\.|n\.?d\.?|n\.?n\.?|n\/a|tr\.?|tra[czk]\w*|spur\w*|not .*|nicht .*|no .*|non .*|nao .*|bdl|vestigios|index \d.*)$/i.test(text) || (w.names(head).some((n) => n.is.item === 'texture') && w.names(text).every((n) => /^(?:sand|silt|clay|texture)$/.test(n.is.item))) || w.ratings(text).length > 0 || (/^[-+\w.]{1,14}$/.test(text) && w.names(text).length === 0);
+  return text === '' || /^[<>=~ ]*[-+]?[.\d]/.test(text) || /^(?:n\/a$|(?:not|nicht|no|non|nao) |index \d)/i.test(text) || (w.names(head).some((n) => n.is.item === 'texture') && w.names(text).every((n) => /^(?:sand|silt|clay|texture)$/.test(n.is.item))) || w.ratings(text).length > 0 || (/^[-+\w.]{1,14}$/.test(text) && w.names(text).length === 0);
 }
 
 /** Columns told apart by a row below the names: a value column (unit or the name itself), then perhaps its class. */
@@ -146,9 +135,9 @@ function byKind(heads: readonly Cell[], kinds: readonly Cell[], cells: readonly 
       name++;
       const unit = findUnits(kind.text)[0];
       made.push({ line, text: `${heads[name]!.text} | ${cell.text}${unit ? ` ${kind.text.slice(unit.start, unit.end)}` : ''}`, start: cell.start, end: cell.end });
-    } else if (made.length > 0 && w.ratings(cell.text).length > 0) {
+    } else if (made.length > 0 && !hasNumber(cell.text)) {
       const last = made.at(-1)!;
-      made[made.length - 1] = { ...last, text: `${last.text} | ${cell.text}`, end: cell.end };
+      made[made.length - 1] = { ...last, text: `${last.text} | ${lettersOf(cell.text, kind.text)} | `, end: cell.end };
     }
   });
   return made;
@@ -157,7 +146,9 @@ function byKind(heads: readonly Cell[], kinds: readonly Cell[], cells: readonly 
 /** Items down the page: columns of results, or a column a sample, or a column a rating word. */
 function itemsDown(lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null {
   if (heads.some((c) => c.text && isItem(c.text, w) && roleOf(c.text) === null && !ratingOnly(c.text, w))) return null;
-  if (!NUMBERED.test(lines[at]!.text) && hasNumber(lines[at]!.text.replace(/(?<![\d.])1:\d|mehlich ?\d|100 ?g|m-?3|1,?000|\b(?:19|20)\d\d\b|(?:[a-z]{3,}|no\.?|#) ?\d{1,2}\b/gi, ''))) return null;
+  // One year may stand over the results; of two nobody knows which counts.
+  const text = heads.map((c) => c.text).join(' | ').replace(YEAR, '');
+  if (hasNumber(text.replace(/(?<![\d.])1:\d|mehlich ?\d|100 ?g|m-?3|1,?000|(?:[a-z]{3,}|no\.?|#) ?\d{1,2}\b/gi, ''))) return null;
   const below = lines.slice(at + 1, at + 4).find((l) => l.text.trim() && !isRule(l.text));
   const columns = rolesOf(heads, by, w, below ? cellsOf(below.text, by) : []);
   if (!columns) return null;
@@ -167,7 +158,7 @@ function itemsDown(lines: readonly Line[], at: number, heads: readonly Cell[], b
     const line = lines[next]!;
     if (isRule(line.text)) continue;
     if (!line.text.trim()) {
-      if (by === ' ') break;
+      if (by === ' ' && rows.length > 0) break;
       continue;
     }
     const cells = cellsOf(line.text, by);
@@ -190,9 +181,9 @@ function rowOf(columns: readonly Column[], cells: readonly Cell[], by: Parting, 
   const samples = [...new Set(heads.flatMap((h) => h.sample ?? []))];
   if (samples.length === 0) return rowUnder(columns, placed, by, line, w);
   const rows = samples.map((sample) => {
-    const own = columns.map((c, i) => (c.head.sample ?? sample) === sample && (c.role === 'name' || placed[i] !== undefined) ? i : -1).filter((i) => i >= 0);
+    const own = columns.map((c, i) => (c.head.sample ?? sample) === sample ? i : -1).filter((i) => i >= 0);
     const row = rowUnder(own.map((i) => columns[i]!), own.map((i) => placed[i]), by, line, w);
-    return row?.map((r) => ({ ...r, sample, lines: own.some((i) => columns[i]!.head.sample && placed[i]!.text) ? r.lines : [] })) ?? null;
+    return row?.map((r) => ({ ...r, sample, lines: own.some((i) => columns[i]!.head.sample && placed[i]?.text) ? r.lines : [] })) ?? null;
   });
   return rows.some((r) => r === null) ? null : rows.flatMap((r) => r!);
 }
@@ -207,23 +198,22 @@ function rowUnder(columns: readonly Column[], placed: readonly (Cell | undefined
   const samples = columns.flatMap((c, i) => (c.role === 'sample' ? [{ head: c.head, cell: placed[i] }] : []));
   if (samples.length > 0) {
     return samples.map(({ head, cell }) => ({
-      sample: head.text, line, lines: cell && (hasNumber(cell.text) || namesIn(name.text, w) > 0) ? [{ line, text: [name.text, text('method'), `${cell.text} ${text('unit')}`.trim()].filter(Boolean).join(' | '), start: cell.start, end: cell.end }] : [],
+      sample: head.text, line, lines: cell && (hasNumber(cell.text) || namesIn(name.text, w) > 0) ? [{ line, text: [name.text, text('method'), `${cell.text} ${text('unit')}`.trim(), text('range') && `(range ${text('range').replace(/[()]/g, ' ')})`].filter(Boolean).join(' | '), start: cell.start, end: cell.end }] : [],
     }));
   }
   // Limits of the classes stand in all these columns, a mark in one.
   const marks = columns.filter((c, i) => c.role === 'mark' && placed[i]?.text && placed[i].text !== '-').length;
-  const mark = marks > 1 ? -1 : columns.findIndex((c, i) => c.role === 'mark' && placed[i]?.text && /[x*#\d✓•■█]/i.test(placed[i].text));
+  const mark = marks > 1 ? -1 : columns.findIndex((c, i) => c.role === 'mark' && placed[i]?.text && /[x#\d✓■█]/i.test(placed[i].text));
   const value = at('value') ?? (mark >= 0 && hasNumber(placed[mark]!.text) ? placed[mark] : undefined);
   const unit = columns.map((c) => c.head).filter((_, i) => columns[i]!.role === 'value' || i === 0).flatMap((h) => findUnits(h.text).slice(0, 1).map((u) => h.text.slice(u.start, u.end)))[0] ?? '';
-  const own = findUnits(`${name.text} ${value?.text ?? ''}`).length > 0 || text('unit') !== '' || (value !== undefined && /^pH\b/.test(name.text));
   const [low, high] = [text('low'), text('high')].map((limit) => limit.replace(/[()]/g, ''));
   const range = text('range') || (low && high ? `${low}-${high}` : low ? `>${low}` : high ? `<${high}` : '');
   const method = columns.filter((c) => c.role === 'name' || c.role === 'value').flatMap((c) => findMethods(c.head.text).slice(0, 1).map((m) => c.head.text.slice(m.start, m.end)))[0] ?? '';
-  const told = text('method') || (findMethods(name.text).length > 0 ? '' : method);
+  const told = text('method') || method;
   // A method stands before the value, where no unknown word comes with it.
   const plainMethod = !/[a-z]/i.test(blank(told, findMethods(told)));
   const parts = [
-    name.text, plainMethod ? told : '', `${value?.text ?? ''} ${text('unit') || (own ? '' : unit)}`.trim(), plainMethod ? '' : told, range && `(range ${range.replace(/[()]/g, ' ')})`,
+    name.text, plainMethod ? told : '', `${value?.text ?? ''} ${text('unit') || unit}`.trim(), plainMethod ? '' : told, range && `(range ${range.replace(/[()]/g, ' ')})`,
     text('index') && `index ${text('index')}`, mark >= 0 ? columns[mark]!.head.text : text('rating'),
   ];
   const where = value ?? name;
@@ -245,13 +235,13 @@ function barRow(columns: readonly Column[], line: Line): (Cell | undefined)[] | 
 /** Columns of results before those of marks. A bar or advice under the marks is none of them; a lone mark is. */
 function besideMarks(columns: readonly Column[], line: Line): (Cell | undefined)[] | null {
   const first = columns.find((c) => c.role === 'mark')!.head.start;
-  const own = columns.filter((c) => c.role !== 'mark' && c.head.start < first);
+  const own = columns.filter((c) => c.head.start < first);
   const cells = cellsOf(line.text, ' ');
   const placed = under(own.map((c) => c.head), cells.filter((c) => c.start < first), ' ');
   if (!placed?.slice(1).some((c) => c && hasNumber(c.text))) return null;
   const mark = cells.filter((c) => c.start >= first && /^[xX#✓■█]$/.test(c.text));
   const under1 = mark.length === 1 ? nearest(columns.map((c) => c.head), mark[0]!) : -1;
-  return columns.map((c, i) => (i === under1 && c.role === 'mark' ? mark[0] : placed[own.indexOf(c)]));
+  return columns.map((c, i) => (i === under1 ? mark[0] : placed[own.indexOf(c)]));
 }
 
 /** "Area pH N P K" over "SE border 6.7/good 0/depleted ...": a kit's table, one blank between. */
@@ -260,8 +250,8 @@ function singleBlanks(lines: readonly Line[], at: number, w: Words): Grid | null
   const words = cellsByBlank(lines[at]!.text);
   if (words.length > 40) return null;
   const first = words.findIndex((word) => isItem(word.text, w));
-  const heads = words.slice(Math.max(0, first));
-  if (first < 0 || heads.length < 3 || !heads.every((word) => isItem(word.text, w))) return null;
+  const heads = words.slice(first);
+  if (heads.length < 3 || !heads.every((word) => isItem(word.text, w))) return null;
   const rows: Grid['rows'][number][] = [];
   let next = at + 1;
   for (; lines[next]; next++) {

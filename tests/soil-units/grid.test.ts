@@ -1,0 +1,115 @@
+// Tables as labs and growers lay them out (practice): what each says to a careful reader. `told.ts` writes it a line a reading.
+import { expect, test } from 'vitest';
+import { told } from './told.ts';
+
+const two = (a: string, b: string): string[] => [`Front: ${a}`, `Front: ${b}`];
+const both = ['Front: phosphorus 42 ppm', 'Front: potassium 180 ppm', 'Back: phosphorus 12 ppm', 'Back: potassium 90 ppm'];
+const byNumber = ['sample 1: phosphorus 42 ppm', 'sample 1: potassium 180 ppm', 'sample 2: phosphorus 12 ppm', 'sample 2: potassium 90 ppm'];
+const PK = ['sample 1: phosphorus 42 ppm', 'sample 1: potassium 180 ppm'];
+const front = [two('phosphorus 42 ppm', 'potassium 180 ppm')].flat();
+
+test.each<[string, string, readonly string[]]>([
+  // Where the table begins, how it is parted, what ends it.
+  ['a table of one item', 'Sample | pH\nFront | 6.4\nBack | 7.0\n', ['Front: ph 6.4 pH', 'Back: ph 7 pH']],
+  ['in wide gaps', 'Sample    pH\nFront     6.4\nBack      7.0\n', ['Front: ph 6.4 pH', 'Back: ph 7 pH']],
+  ['rules between rows', 'Sample | P ppm | K ppm\n-------|-------|------\nFront | 42 | 180\n-------|-------|------\nBack | 12 | 90\n', both],
+  ['samples without a head, in Markdown', '| | P ppm | K ppm |\n|---|---|---|\n| Front | 42 | 180 |\n| Back | 12 | 90 |\n', both],
+  ['samples without a head, in tabs', '\tP ppm\tK ppm\nFront\t42\t180\nBack\t12\t90\n', both],
+  ['limits in Markdown', '| Test | Result | Low | High |\n|---|---|---|---|\n| P ppm | 42 | 30 | 50 |\n', ['sample 1: phosphorus 42 ppm 30-50']],
+  ['an empty cell between tabs', 'Test\tResult\tLow\tHigh\nP ppm\t42\t\t50\nK ppm\t180\t120\t\n', ['sample 1: phosphorus 42 ppm -50', 'sample 1: potassium 180 ppm 120-']],
+  ['a row without a name', 'Test | Result | Unit\nPhosphorus | 42 | ppm\n | 38 | ppm\nZinc | 2 | ppm\n', ['sample 1: phosphorus 42 ppm', 'sample 1: zinc 2 ppm', 'unread 3']],
+  ['a row of an unknown name', 'Test | Result | Unit\nPhosphorus | 42 | ppm\nZork | 12 | ppm\nZinc | 2 | ppm\n', ['sample 1: phosphorus 42 ppm', 'sample 1: zinc 2 ppm', 'unread 3']],
+  ['a comma in quotes', 'Sample,P ppm,K ppm\n"Front, by the wall",42,180\n', ['Front, by the wall: phosphorus 42 ppm', 'Front, by the wall: potassium 180 ppm']],
+  ['all in quotes', '"Test","Result","Unit","Range"\n"P","42","ppm","30-50"\n"K","1,180","ppm","120-200"\n', ['sample 1: phosphorus 42 ppm 30-50', 'sample 1: potassium 1180 ppm 120-200']],
+  ['a decimal comma between semicolons', 'Test;Result;Unit;Low;High\nP;4,2;mg/100g;3;5\nK;18;mg/100g;10;20\n', ['sample 1: phosphorus 4.2 mg/100g 3-5', 'sample 1: potassium 18 mg/100g 10-20']],
+  ['a table of commas has points for decimals, whatever the report has', 'pH-Wert: 6,4\n\nProbe,P ppm,Ca ppm\nVorn,4.125,90\n', ['sample 1: ph 6.4 pH', 'Vorn: phosphorus 4.125 ppm', 'Vorn: calcium 90 ppm']],
+  ['one of tabs has those of the report', 'pH-Wert: 6,4\n\nProbe\tP ppm\tZn ppm\nVorn\t4.125\t90\n', ['sample 1: ph 6.4 pH', 'Vorn: phosphorus 4125 ppm', 'Vorn: zinc 90 ppm']],
+  ['a blank line below the heads', 'Sample   P      K\n         ppm    ppm\n\nFront    42     180\n', front],
+  ['blank lines between rows', 'Nutrient | Result | Range\n\nPhosphorus | 42 ppm | 30-50\n\nPotassium | 180 ppm | 120-200\n', ['sample 1: phosphorus 42 ppm 30-50', 'sample 1: potassium 180 ppm 120-200']],
+  ['a rule in wide gaps, words below', 'Nutrient     Result    Range\nPhosphorus   42 ppm    30-50\n----------   ------    -----\nPotassium    180 ppm   120-200\nThank you for your custom\n', ['sample 1: phosphorus 42 ppm 30-50', 'sample 1: potassium 180 ppm 120-200', 'unread 5']],
+  ['columns of two years leave open which counts', 'Nutrient | 2023 | 2024\nP ppm | 38 | 42\n', ['unread 1', 'unread 2', 'two-values 2', 'nothing-read']],
+  ['one year counts', 'Test | Result 2024 | Unit\nP | 42 | ppm\n', ['sample 1: phosphorus 42 ppm']],
+  ['a year alone heads an unknown column', 'Sample | P ppm | K ppm | 2023\nFront | 42 | 180 | 7\n', [...front, 'column-unknown 1']],
+  ['a column twice is told', 'Sample | P ppm | P ppm | K ppm\nFront | 42 | 12 | 180\n', [...front, 'reading-twice 2']],
+  ['a line of values heads none', 'P resina 9,9 mg/l, Capacidade de troca catiônica 16 cmolc/dm3\npH SMP 5,8\n', ['sample 1: phosphorus 9.9 mg/L resin', 'sample 1: cec 16 cmol/dm3', 'sample 1: buffer-ph 5.8 pH smp']],
+  // Samples by number and by name.
+  ['by number', 'Sample | 1 | 2\nP ppm | 42 | 12\nK ppm | 180 | 90\n', byNumber], ['No.', 'Sample No. | 1 | 2\nP ppm | 42 | 12\nK ppm | 180 | 90\n', byNumber], ['with bars about', '| Plots: | 1 | 2 |\n|---|---|---|\n| P ppm | 42 | 12 |\n| K ppm | 180 | 90 |\n', byNumber],
+  ['in German', 'Probe Nr.   1     2\nP2O5 CAL    12    14\n', ['sample 1: phosphorus 12 cal P2O5', 'sample 2: phosphorus 14 cal P2O5']],
+  ['in wide gaps', 'Sample    1     2     12\nP ppm     42    12    8\n', ['sample 1: phosphorus 42 ppm', 'sample 2: phosphorus 12 ppm', 'sample 12: phosphorus 8 ppm']],
+  ['numbered beds', 'Test | Bed 1 | Bed 2\nP ppm | 42 | 12\n', ['Bed 1: phosphorus 42 ppm', 'Bed 2: phosphorus 12 ppm']],
+  ['a name rather than a number', 'Bed | Name | P ppm | K ppm\n1 | Front | 42 | 180\n2 | Back | 12 | 90\n', both], ['none of the lab\'s numbers', 'Name | Lab no. | P ppm | K ppm\nFront | 7734 | 42 | 180\nBack | 7735 | 12 | 90\n', both],
+  ['the lab\'s number is no name', 'Lab no | P ppm | K ppm\n77 | 42 | 180\n', PK], ['nor is a bare 1', 'Sample | P ppm | K ppm\n1 | 42 | 180\n', PK], ['no column of names', 'P ppm | K ppm\n42 | 180\n', PK],
+  ['a name behind the values', 'P ppm | K ppm | Bed\n42 | 180 | Front\n12 | 90 | Back\n', both],
+  // Rows of units and methods below the heads.
+  ['a method and a unit', 'Sample    P         K        Ca\n          Olsen     ppm      ppm\nFront     42        180      900\n', ['Front: phosphorus 42 olsen', 'Front: potassium 180 ppm', 'Front: calcium 900 ppm']],
+  ['units with blanks and figures', 'Sample    P         K\n          mg/100 g  mg/100 g\nFront     4.2       18\n', two('phosphorus 4.2 mg/100g', 'potassium 18 mg/100g')],
+  ['a unit drawn over two columns', 'Sample    P      Ca       Mg\n          mg/l   -- meq/100 g --\nFront     20     3.5      1.2\n', [...two('phosphorus 20 mg/L', 'calcium 3.5 meq/100g'), 'Front: magnesium 1.2 meq/100g']],
+  ['a short row of methods says of nothing', 'Sample | P ppm | K ppm\nOlsen | Mehlich 3\nFront | 42 | 180\n', front],
+  ['a short row under an empty cell does', 'Sample | P | K ppm\n | ppm\nFront | 42 | 180\n', front],
+  ['values and words by a row of both', 'Sample   P       K       Mg\n         ppm  Rating  ppm  Rating  ppm  Rating\nFront    42   high    180  low   90  medium\nBack     12   low     90   low   40  low\n', [
+    ...two('phosphorus 42 ppm high', 'potassium 180 ppm low'), 'Front: magnesium 90 ppm medium', 'Back: phosphorus 12 ppm low', 'Back: potassium 90 ppm low', 'Back: magnesium 40 ppm low']],
+  ['of one sample without a name', 'P       K       Mg\nppm  Rating  ppm  Rating  ppm  Rating\n42   high    180  low   90  medium\n', ['sample 1: phosphorus 42 ppm high', 'sample 1: potassium 180 ppm low', 'sample 1: magnesium 90 ppm medium']],
+  ['of classes by letter', 'Probe   P2O5         K2O         Mg\n        mg/100g  Kl  mg/100g  Kl  mg/100g  Kl\nVorn    12       B   20       C   8        D\n', ['Vorn: phosphorus 12 mg/100g P2O5 low', 'Vorn: potassium 20 mg/100g K2O optimum', 'Vorn: magnesium 8 mg/100g high']],
+  // What a cell may hold that is no number.
+  ['a word for none made', 'Sample | P ppm | K ppm | Zn ppm\nFront | 42 | n/a | 2\n', two('phosphorus 42 ppm', 'zinc 2 ppm')], ['in German', 'Probe | P ppm | K ppm | Zn ppm\nFront | 42 | nicht bestimmt | 2\n', two('phosphorus 42 ppm', 'zinc 2 ppm')], ['in Spanish', 'Muestra | P ppm | K ppm | Zn ppm\nFront | 42 | no solicitado | 2\n', two('phosphorus 42 ppm', 'zinc 2 ppm')],
+  ['a word for none found', 'Sample | P ppm | K ppm | Zn ppm\nFront | 42 | not detected | 2\n', ['Front: phosphorus 42 ppm', 'Front: potassium < ppm', 'Front: zinc 2 ppm']],
+  ['traces, strokes, a point', 'Sample | P ppm | K ppm | Zn ppm\nFront | 42 | tr. | 2\nBack | 12 | -- | .\n', ['Front: phosphorus 42 ppm', 'Front: potassium < ppm', 'Front: zinc 2 ppm', 'Back: phosphorus 12 ppm']],
+  ['a limit', 'Sample | P ppm | K ppm\nFront | <5 | > 400\n', two('phosphorus < 5 ppm', 'potassium > 400 ppm')],
+  ['a texture', 'Sample | P ppm | K ppm | Texture\nFront | 42 | 180 | sandy loam\nBack | 12 | 90 | clay\n', [...front, 'Front: texture', ...both.slice(2), 'Back: texture']],
+  ['a remark in one cell of several', 'Sample | P ppm | K ppm | Zn ppm | Ca ppm\nFront | 42 | 180 | see the next page | 900\nBack | 12 | see the next page | see the next page | 800\n', [...front, 'Front: calcium 900 ppm', 'unread 3']],
+  ['a cell that names an item is under no other', 'Sample | P ppm | K ppm | Zn ppm\nFront | 42 | K 180 | 2\n', ['unread 1', 'unread 2', 'two-values 2', 'nothing-read']],
+  ['gaps by their place', 'Sample          P ppm     K ppm     Zn ppm\nFront           42                  2\nBack            12        90\n', ['Front: phosphorus 42 ppm', 'Front: zinc 2 ppm', 'Back: phosphorus 12 ppm', 'Back: potassium 90 ppm']],
+  ['classes behind values', 'Plot   pH    P ppm   K ppm\n1      6.4   42   H    180   L\n2      7.0   12   VL   90   M\n', ['sample 1: ph 6.4 pH', 'sample 1: phosphorus 42 ppm high', 'sample 1: potassium 180 ppm low', 'sample 2: ph 7 pH', 'sample 2: phosphorus 12 ppm very-low', 'sample 2: potassium 90 ppm medium']],
+  ['a cell that is no number is told', 'Sample | P ppm | K ppm\nfront bed | 42x | 180\n', ['front bed: potassium 180 ppm', 'line-unclear 2']], ['nor is a half', 'Sample | P ppm | K ppm\nFront | 1/2 | 180\n', ['Front: potassium 180 ppm', 'not-a-number 2']],
+  ['names with their accents, all in capitals', 'SAMPLE | P PPM | MG PPM\nÁCKER | 42 | 180\nJARDÍN | 12 | 90\n', ['ÁCKER: phosphorus 42 ppm', 'ÁCKER: magnesium 180 ppm', 'JARDÍN: phosphorus 12 ppm', 'JARDÍN: magnesium 90 ppm']],
+  ['more unknown columns than known', 'Sample | P ppm | Foo | Bar | Baz | K ppm\nFront | 42 | a | b | c | 180\n', front], ['a line of few cells ends it', 'Sample | P ppm | K ppm | Zn ppm | Ca ppm\nFront | 42 | 180 | 2 | 900\nReported | 2024\n', [...front, 'Front: zinc 2 ppm', 'Front: calcium 900 ppm', 'unread 3']],
+  // Columns that say something of their neighbour.
+  ['a word of each', 'Sample | P (ppm) | P rating | K (ppm) | K rating\nFront | 42 | high | 180 | L\nBack | 12 | - | 90 | VL\n', [...two('phosphorus 42 ppm high', 'potassium 180 ppm low'), 'Back: phosphorus 12 ppm', 'Back: potassium 90 ppm very-low']],
+  ['without the name again', 'Sample | P (ppm) | Rating | K (ppm) | Rating\nFront | 42 | high | 180 | low\nBack | 12 | low | 90 |\n', [...two('phosphorus 42 ppm high', 'potassium 180 ppm low'), 'Back: phosphorus 12 ppm low', 'Back: potassium 90 ppm']],
+  ['one word of nobody knows what', 'Sample | P ppm | K ppm | Rating\nFront | 42 | 180 | low\n', front],
+  ['indices', 'Sample | P (mg/l) | P index | K (mg/l) | K index\nFront | 18 | 2 | 150 | 1\n', two('phosphorus 18 mg/L i2', 'potassium 150 mg/L i1')],
+  ['indices without the name again', 'Sample | P (mg/l) | Index | K (mg/l) | Index\nFront | 18 | 2 | 150 | 1\n', two('phosphorus 18 mg/L i2', 'potassium 150 mg/L i1')],
+  ['units', 'Sample | P | P unit | K | K unit\nFront | 42 | ppm | 180 | mg/kg\n', two('phosphorus 42 ppm', 'potassium 180 mg/kg')],
+  ['methods', 'Sample | P ppm | P method | K ppm | K method\nFront | 42 | Olsen | 180 | Mehlich 3\n', two('phosphorus 42 ppm olsen', 'potassium 180 ppm mehlich-3')],
+  ['ranges, before the name and behind it', 'Sample | P ppm | P range | K ppm | range of K\nFront | 42 | 30-50 | 180 | (120-200)\n', two('phosphorus 42 ppm 30-50', 'potassium 180 ppm 120-200')],
+  ['ranges without the name again', 'Sample | P ppm | Range | K ppm | Range\nFront | 42 | 30-50 | 180 | 120-200\n', two('phosphorus 42 ppm 30-50', 'potassium 180 ppm 120-200')],
+  ['an older value', 'Sample | P ppm | Previous P | K ppm\nFront | 42 | 38 | 180\n', front], ['"level" for the value', 'Sample | Phosphorus level (ppm) | Potassium level (ppm)\nFront | 42 | 180\n', front],
+  ['a word before its value', 'Sample | P_rating | P_ppm | K_ppm\nFront | high | 42 | 180\n', two('phosphorus 42 ppm high', 'potassium 180 ppm')],
+  ['German classes', 'Probe | P2O5 mg/100 g | P2O5 Klasse | K2O mg/100 g | K2O Klasse\nVorn | 12 | B | 20 | C\n', ['Vorn: phosphorus 12 mg/100g P2O5 low', 'Vorn: potassium 20 mg/100g K2O optimum']],
+  ['a number under a head of words', 'Sample | P ppm | P rating | K ppm\nFront | 42 | 7 | 180\n', [...front, 'column-unknown 1']], ['a ratio', 'Sample | P ppm | Ca:Mg ratio | K ppm\nFront | 42 | 6.5 | 180\n', front],
+])('samples down the page: %s', (_, text, expected) => { expect(told(text)).toEqual(expected); });
+
+const onePK = (p: string, k: string): string[] => [`sample 1: ${p}`, `sample 1: ${k}`];
+const topBottom = ['Top: phosphorus 18 mg/L i2', 'Top: potassium 150 mg/L i1', 'Bottom: phosphorus 9 mg/L i0', 'Bottom: potassium 241 mg/L i2'];
+test.each<[string, string, readonly string[]]>([
+  // The columns of a lone sample.
+  ['the unit and method in the head', 'Test | Olsen (mg/l) | Index\nP | 18 | 2\nK | 150 | 1\n', onePK('phosphorus 18 mg/L olsen i2', 'potassium 150 mg/L olsen i1')],
+  ['an own method leads', 'Test | Result (Mehlich 3) | Rating\nP ppm | 42 | high\nBray P1 ppm | 30 | low\n', ['sample 1: phosphorus 42 ppm mehlich-3 high', 'sample 1: phosphorus 30 ppm bray-1 low']],
+  ['an own unit leads, pH has none', 'Test | Result (ppm) | Optimum\nPhosphorus | 42 | 30-50\nPotassium (meq/100g) | 0.5 | -\npH | 6.4 | (6.0-6.8)\n', [...onePK('phosphorus 42 ppm 30-50', 'potassium 0.5 meq/100g'), 'sample 1: ph 6.4 pH 6-6.8']],
+  ['limits, one or both', 'Test | Result | Low | High\nPhosphorus ppm | 42 | 30 | 50\nPotassium ppm | 180 | (120) | -\nZinc ppm | 2 | -- | 8\n', [...onePK('phosphorus 42 ppm 30-50', 'potassium 180 ppm 120-'), 'sample 1: zinc 2 ppm -8']],
+  ['methods of many words', 'Element | Method | Result ppm\nP | Olsen (0.5 M NaHCO3) | 42\nK | our own | 180\n', onePK('phosphorus 42 ppm olsen', 'potassium 180 ppm')],
+  ['the unit for a head', 'Nutrient | ppm | Class\nPhosphorus | 42 | high\nPotassium | 180 | low\n', onePK('phosphorus 42 ppm high', 'potassium 180 ppm low')],
+  ['numbers under an unknown head', 'Determinand,Result,Foo\nP ppm,42,7\nK ppm,180,8\n', [...PK, 'column-unknown 1']], ['words under one', 'Determinand,Result,Foo\nP ppm,42,dry\nK ppm,180,wet\n', PK],
+  ['units under an unknown head', 'Analysis | Value | xx\nP | 42 | ppm\nK | 180 | ppm\n', PK], ['words of rating under one', 'Analysis | Value | xx\nP ppm | 42 | low\nK ppm | 180 | high\n', onePK('phosphorus 42 ppm low', 'potassium 180 ppm high')],
+  ['a word before the value, a value left out', 'Nutrient | Rating | Result\nP ppm | low | 12\nK | high |\n', onePK('phosphorus 12 ppm low', 'potassium high')],
+  ['units and methods of other columns are none of the value\'s', 'Test | Result | Apply (lb/acre, Olsen)\nP | 42 | 60\n', ['sample 1: phosphorus 42', 'column-unknown 1']], ['a unit in its own cell leads', 'Test | Result (ppm)\nP | 42\nK | 0.5 meq/100g\npH | 6.4\n', [...onePK('phosphorus 42 ppm', 'potassium 0.5 meq/100g'), 'sample 1: ph 6.4 pH']],
+  ['gaps by their place', 'Element      Result    Unit     Method\nPhosphorus   42        ppm      Olsen\nPotassium    180       ppm\nZinc         <0.5      ppm      DTPA\n', [...onePK('phosphorus 42 ppm olsen', 'potassium 180 ppm'), 'sample 1: zinc < 0.5 ppm dtpa']],
+  ['what is no result', 'Analysis       Result     Deviation     Previous result\nP ppm          42         3             38\nK ppm          180        -5            170\n', PK],
+  // Marks and bars under the lab's words.
+  ['values under words', 'Nutrient | Low | Medium | High\nPhosphorus ppm | | 42 |\nPotassium ppm | 90 | - | -\n', onePK('phosphorus 42 ppm medium', 'potassium 90 ppm low')], ['limits under words, no value', 'Nutrient | Low | Medium | High\nPhosphorus ppm | 20 | 42 | 60\n', ['unread 2', 'nothing-read']],
+  ['marks', 'Nutrient | Result | Low | Medium | High\nPhosphorus | 42 ppm | - | x | -\nPotassium | 180 ppm | ✓ | |\nZinc | 2 ppm | | | #\nBoron | 1 ppm | no | yes | no\n', [...onePK('phosphorus 42 ppm medium', 'potassium 180 ppm low'), 'sample 1: zinc 2 ppm high', 'sample 1: boron 1 ppm']],
+  ['marks in wide gaps', 'Test         Result    Low    Medium    High\nPhosphorus   42 ppm           x\nPotassium    180 ppm   X\nZinc         2 ppm                       ✓\nBoron        1 ppm     XXXXXXXXXXX\n', [...onePK('phosphorus 42 ppm medium', 'potassium 180 ppm low'), 'sample 1: zinc 2 ppm high', 'sample 1: boron 1 ppm']],
+  ['bars', '                        Low       Medium    High\nPhosphorus 42 ppm       ##############\nPotassium 90 ppm        ====\nMagnesium 40 ppm        ■■■■■■■■■■■■■■■■■■■■■■■\nCalcium 900 ppm         ███████████\nZinc 2 ppm\n', ['sample 1: phosphorus 42 ppm medium', 'sample 1: potassium 90 ppm low', 'sample 1: magnesium 40 ppm high', 'sample 1: calcium 900 ppm medium', 'sample 1: zinc 2 ppm']],
+  // Samples across the page.
+  ['two rows of heads, in gaps', '        Top              Bottom\n        mg/l    Index    mg/l    Index\nP       18      2        9       0\nK       150     1        241     2\n', topBottom], ['between bars', 'Nutrient | Top | | Bottom |\n | mg/l | Index | mg/l | Index\nP | 18 | 2 | 9 | 0\nK | 150 | 1 | 241 | 2\n', topBottom],
+  ['a rule between them', '| Nutrient | Top | | Bottom | |\n|---|---|---|---|---|\n| | mg/l | Index | mg/l | Index |\n| P | 18 | 2 | 9 | 0 |\n| K | 150 | 1 | 241 | 2 |\n', topBottom],
+  ['the sample before', 'Nutrient | Top mg/l | Top index | Bottom mg/l | Bottom index\nP | 18 | 2 | 9 | 0\nK | 150 | 1 | 241 | 2\n', topBottom], ['the sample behind', 'Nutrient | mg/l (Top) | index (Top) | mg/l (Bottom) | index (Bottom)\nP | 18 | 2 | 9 | 0\nK | 150 | 1 | 241 | 2\n', topBottom],
+  ['samples of two words', 'Nutrient | Top bed: mg/l | Top bed: index | End bed: mg/l | End bed: index\nP | 18 | 2 | 9 | 0\n', ['Top bed: phosphorus 18 mg/L i2', 'End bed: phosphorus 9 mg/L i0']],
+  ['a unit for both', 'Nutrient | Unit | Front value | Back value\nP | ppm | 42 | 12\nK | ppm | 180 | 90\n', both], ['bare names', 'Nutrient | Unit | Front | Back\nP | ppm | 42 | 12\nK | ppm | 180 | 90\n', both], ['in gaps', 'Nutrient   Front   Back\nP ppm      42      12\nK ppm      180     90\n', both],
+  ['a method for both', 'Nutrient | Method | Front | Back\nP | Olsen | 42 ppm | 12 ppm\n', ['Front: phosphorus 42 ppm olsen', 'Back: phosphorus 12 ppm olsen']],
+  ['a range for both', 'Nutrient | Front | Back | Range\nP ppm | 42 | 12 | (30-50)\n', ['Front: phosphorus 42 ppm 30-50', 'Back: phosphorus 12 ppm 30-50']],
+  ['empty cells, traces, unknown names', 'Nutrient | Front | Back\nP ppm | 42 |\nK ppm | - | 90\nZn ppm | trace | 2\nGravel | 3 | 5\n', ['Front: phosphorus 42 ppm', 'Front: zinc < ppm', 'Back: potassium 90 ppm', 'Back: zinc 2 ppm', 'unread 5']],
+  ['kinds over items', 'Sample        Index            mg/l\n              P    K    Mg     P    K    Mg\nFront         2    1    3      18   150  160\n', [...two('phosphorus 18 mg/L i2', 'potassium 150 mg/L i1'), 'Front: magnesium 160 mg/L i3']],
+  // A kit's table with single blanks.
+  ['no name', 'Area pH N P K\n6.7 1 4 2\n', ['sample 1: ph 6.7 pH', 'sample 1: nitrogen 1', 'sample 1: phosphorus 4', 'sample 1: potassium 2']], ['a limit; a number for a name leaves a doubt', 'Area pH N P K\nBed 6.7 1 4 <2\n2 6.8 1 4 2\n', ['Bed: ph 6.7 pH', 'Bed: nitrogen 1', 'Bed: phosphorus 4', 'Bed: potassium < 2', 'unread 3']], ['a number within the name too', 'Area pH N P\nBed 1 6.7 1 4\n', ['unread 1', 'unread 2', 'nothing-read']],
+])('items down the page: %s', (_, text, expected) => { expect(told(text)).toEqual(expected); });
