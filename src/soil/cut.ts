@@ -32,7 +32,7 @@ export const isNumber = (t: Token): boolean => t.kind === 'number' || t.kind ===
 function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boolean {
   if (!gap.every((t) => t.kind === 'filler' || t.kind === 'separator' || t.kind === 'method')) return false;
   if (a.item === b.item) return gap.length < 4;
-  return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && (b.item === 'carbonate' || b.item === 'ph')));
+  return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && b.item === 'carbonate'));
 }
 
 /** "44.3 ppm NO3", "42 | ppm P2O5", "42 ppm (P2O5)", or ", P2O5" at the end: the form in which the value before it is told. */
@@ -42,7 +42,8 @@ function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): bool
   const gap = draft.gap.filter((t) => t.kind !== 'filler');
   const ends = after.every((t) => t.kind === 'filler' || t.kind === 'separator');
   const solid = gap.filter((t, i) => t.kind !== 'separator' || (i === gap.length - 1 && !ends));
-  return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && (solid.at(-1)?.kind === 'unit' ? isNumber(solid.at(-2) ?? solid.at(-1)!) : name.method !== undefined && solid.length > 0 && isNumber(solid.at(-1)!));
+  const value = solid.at(solid.at(-1)?.kind === 'unit' ? -2 : -1);
+  return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && value !== undefined && isNumber(value);
 }
 
 /** "Texture: sand" names no sand; "sand 40 %" does. */
@@ -87,10 +88,10 @@ export function cut(line: readonly Token[], length: number): Piece[] {
     } else (last?.gap ?? before).push(token);
   });
   let prefix: Token[] = before;
-  const turned = turnedFrom(drafts, before);
+  const turned = turnedOf(drafts, before);
   return drafts.map((draft, i) => {
     const next = drafts[i + 1];
-    const own = !next ? draft.gap.length : i + 1 >= turned ? draft.gap.map((t) => t.kind).lastIndexOf('number') : ownCount(draft.gap, prefix);
+    const own = !next ? draft.gap.length : i + 1 >= turned.from && i + 1 < turned.to ? draft.gap.map((t) => t.kind).lastIndexOf('number') : ownCount(draft.gap, prefix);
     const mine = draft.gap.slice(0, own);
     const theirs = draft.gap.slice(own);
     const piece: Piece = {
@@ -116,12 +117,15 @@ function opened(token: Token): readonly Token[] {
   return [edge(token.start), ...token.tokens, edge(token.end - 1)];
 }
 
-/** From which name on numbers stand before their names: "62 % sand, 25 % silt, 13 % clay"; Infinity where they stand behind. */
-function turnedFrom(drafts: readonly Draft[], before: readonly Token[]): number {
-  if (drafts.length < 2 || has(drafts.at(-1)!.gap, 'number', 'between', 'group', 'trace')) return Infinity;
-  const at = drafts.findIndex((_, i) => leadsName(cellEnd(i === 0 ? before : drafts[i - 1]!.gap)));
-  const rest = drafts.slice(Math.max(0, at), -1);
-  return at >= 0 && at < drafts.length - 1 && rest.every((d) => d.gap.filter((t) => t.kind === 'number').length === 1 && leadsName(cellEnd(d.gap))) ? at : Infinity;
+/** The names whose numbers stand before them: "pH 6.4, 62 % sand, 25 % silt, 13 % clay, P 42 ppm"; of length 0 where none do. */
+function turnedOf(drafts: readonly Draft[], before: readonly Token[]): { readonly from: number; readonly to: number } {
+  const numbers = (i: number): number => drafts[i]!.gap.filter(isNumber).length;
+  const leads = (i: number): boolean => leadsName(cellEnd(i === 0 ? before : drafts[i - 1]!.gap));
+  // The name before the first of them has a number of its own.
+  const from = drafts.findIndex((_, i) => leads(i) && (i === 0 || numbers(i - 1) > 1));
+  let to = Math.max(0, from);
+  while (from >= 0 && to < drafts.length && leads(to) && (to === from || numbers(to - 1) === 1)) to++;
+  return to > 0 && !has(drafts[to - 1]!.gap, 'number', 'between', 'group', 'trace') ? { from, to } : { from: 0, to: 0 };
 }
 
 /** What stands behind the last separator. */

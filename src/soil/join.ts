@@ -31,9 +31,9 @@ function belongs(here: Seen, below: Seen, above: Seen | null, after: Seen | null
   if (!tail) return spansBreak(here, below, w);
   const first = below.tokens[0];
   const open = !valued(tail.rest) && tail.rest.every((t) => t.kind === 'unit' || t.kind === 'method' || t.kind === 'group' || (t.kind === 'label' && t.is === 'index'));
-  if (tail.name.is.item === 'texture') return tail.rest.length > 0 && !valued(here.tokens) && below.tokens.length > 0 && below.tokens.every((t) => (t.kind === 'name' && /^(?:sand|silt|clay)$/.test(t.is.item)) || (t.kind === 'word' && /^(?:loam|lehm|schluff|franco|limoso|arenoso|arcilloso)$/.test(t.text)));
-  // "Phosphorus: 11.6" over "ppm".
-  if (valued(tail.rest) && last?.kind === 'number' && !tail.rest.some((t) => t.kind === 'unit') && first?.kind === 'unit' && !valued(below.tokens) && !below.tokens.some((t) => t.kind === 'name' || t.kind === 'word')) return unitFits(tail.name.is.item, first.is);
+  if (here.tokens.some((t) => t.kind === 'name' && t.is.item === 'texture')) return here.tokens.length > 1 && !valued(here.tokens) && below.tokens.length > 0 && below.tokens.every((t) => (t.kind === 'name' && /^(?:sand|silt|clay)$/.test(t.is.item)) || (t.kind === 'word' && /^(?:loam|lehm|schluff|franco|limoso|arenoso|arcilloso)$/.test(t.text)));
+  // "Phosphorus: 11.6" over "ppm"; "Results in ppm" is a heading.
+  if (valued(tail.rest) && last?.kind === 'number' && !tail.rest.some((t) => t.kind === 'unit') && first?.kind === 'unit' && !/\w/.test(below.line.text.slice(0, first.start)) && !valued(below.tokens) && !below.tokens.some((t) => t.kind === 'name' || t.kind === 'word')) return unitFits(tail.name.is.item, first.is);
   if (!open) return false;
   if (spansBreak(here, below, w)) return true;
   // A name alone over its value; names in a row over values in a row are not put together here.
