@@ -6,7 +6,7 @@ const zinc = 'sample 1: zinc 2.1 ppm';
 const one = (...readings: string[]): string[] => readings.map((r) => `sample 1: ${r}`);
 test.each<[string, string, readonly string[]]>([
   // A letter is a class by a German method, of a nutrient, of pH and of lime alone.
-  ['CAL', 'P2O5 CAL 12 mg/100 g B\npH-Wert 6.4 C', one('phosphorus 12 mg/100g cal P2O5 low', 'ph 6.4 pH optimum')], ['DL', 'Phosphor DL 12 mg/100 g B', one('phosphorus 12 mg/100g dl low')], ['CaCl2', 'Magnesium CaCl2 12 mg/100 g D', one('magnesium 12 mg/100g cacl2 high')], ['not of humus', 'Humus 3.4 % C\nKali 12 mg/100g CAL', one('organic-matter 3.4 %', 'potassium 12 mg/100g cal')],
+  ['CAL', 'P2O5 CAL 12 mg/100 g B\npH-Wert 6.4 C', one('phosphorus 12 mg/100g cal P2O5 low', 'ph 6.4 pH optimum')], ['DL', 'Phosphor DL 12 mg/100 g B', one('phosphorus 12 mg/100g dl low')], ['CaCl2', 'Magnesium CaCl2 12 mg/100 g D', one('magnesium 12 mg/100g cacl2 high')], ['not of humus', 'Humus 3.4 % C\nKali 12 mg/100g CAL', [...one('organic-matter 3.4 %', 'potassium 12 mg/100g cal K2O'), 'form-meant 2']],
   // The oxide within the unit.
   ['P2O5', 'Phosphorus 12 mg P2O5/100 g', one('phosphorus 12 mg/100g P2O5')], ['all others', 'Potassium 12 mg K2O/100 g, Magnesium 12 mg MgO/100 g, Calcium 12 mg CaO/100 g', one('potassium 12 mg/100g K2O', 'magnesium 12 mg/100g MgO', 'calcium 12 mg/100g CaO')],
   // Thousands with a point, of what comes in thousands and in weights.
