@@ -28,10 +28,10 @@ import { say } from './words/words.ts';
 
 /** One notice for all trees of one verdict, one reason and one goal. */
 function phNotices(plans: readonly TreePlan[]): Notice[] {
-  const groups = new Map<string, { ph: Amended; code: ReturnType<typeof phSentence>; trees: string[] }>();
+  const groups = new Map<string, { ph: Amended; code: ReturnType<typeof phSentence> | 'ph-bed-missing'; trees: string[] }>();
   for (const { ph, tree } of plans) {
     if (!ph || ph.plan.reason === 'inside') continue;
-    const code = phSentence(ph.plan, tree.crop);
+    const code = ph.bed === null ? 'ph-bed-missing' : phSentence(ph.plan, tree.crop);
     const key = `${ph.zone} ${code} ${ph.plan.goal.value}`;
     const group = groups.get(key) ?? { ph, code, trees: [] };
     group.trees.push(tree.name);

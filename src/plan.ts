@@ -204,21 +204,25 @@ function treeDoses({ facts, need, last: stop }: Draft, season: Season, bags: rea
   return dosesOf(facts, need, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]) }, system);
 }
 
-/** Lime or sulphur over the ring of one plant; a tub stands in its own mix and has no zone here. */
+/** Lime or sulphur over the ring of one plant, or lime dug into the bed of one to come; a tub stands in its own mix and has no zone here. */
 function amendedOf({ facts, zone, history }: Draft, season: Season, orchard: Orchard): Amended | null {
   if (!zone?.ph) return null;
   const bags = [...orchard.shed, ...orchard.store];
   const magnesium = zone.ph.magnesium !== null && zone.ph.magnesium < DOLOMITIC_BELOW.value;
   const [lime, sulphur] = [amendmentBagOf('lime', bags, magnesium), amendmentBagOf('sulphur', bags, false)];
   const strength = { lime: lime?.amends.strength ?? 1, sulphur: sulphur?.amends.strength ?? 1 };
-  const plan = phPlan({ crop: facts.tree.crop, soil: zone.ph, strength, state: orchard.where.state, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
+  const digIn = facts.bed !== undefined;
+  const plan = phPlan({ crop: facts.tree.crop, soil: zone.ph, strength, region: orchard.where.region, digIn, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
   if (!plan) return null;
-  const window = plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
+  const dug = digIn && plan.verdict === 'lime';
+  const planting = facts.bed ? plantingWindow(season, facts.tree.planting!) : null;
+  const window = dug ? planting : plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
   // Lime and sulphur go on the plain ring: a wider one only thins nitrogen.
   const ring = ringOf(facts.tree, facts.crown);
+  const area = dug ? facts.bed?.value ?? 0 : ring.area.value;
   return {
-    zone: zone.zone, plan, ring, last: [...history.amended].sort().at(-1) ?? null, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
-    g: plan.dose && window ? roundAmendment(plan.dose.value * ring.area.value, orchard.where.units) : 0,
+    zone: zone.zone, plan, ring, ...(dug ? { bed: facts.bed ?? null } : {}), last: [...history.amended].sort().at(-1) ?? null, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
+    g: plan.dose && window ? roundAmendment(plan.dose.value * area, orchard.where.units) : 0,
   };
 }
 

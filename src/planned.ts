@@ -10,6 +10,7 @@ import type { Amounts, Fed } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
 import type { PhPlan } from './ph/ph.ts';
+import type { Figure } from './reason/figure.ts';
 import type { Notice, Question } from './reason/notice.ts';
 import type { Day } from './units/date.ts';
 import type { LastDay, Season, Window } from './when/season.ts';
@@ -22,6 +23,8 @@ export type Amended = {
   readonly bag: AmendmentBag | null;
   readonly g: number;
   readonly ring: Ring;
+  /** One plant's part of the bed that lime is dug into before planting; null where nobody told how large, absent where it stays on the surface. */
+  readonly bed?: Figure<'m2', 'crown'> | null;
   readonly window: Window | null;
   /** When lime or sulphur last went on. */
   readonly last: Day | null;

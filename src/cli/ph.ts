@@ -8,7 +8,7 @@ import type { Amendment } from '../orchard/amendment.ts';
 import { amendmentOf } from '../orchard/amendment.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { areaOf, lengthOf, numberOf, rateOf } from '../orchard/measure.ts';
-import { NOWHERE } from '../orchard/where.ts';
+import { NOWHERE, parseWhere } from '../orchard/where.ts';
 import type { PhPlan } from '../ph/ph.ts';
 import { phFacts, phPlan, phSentence } from '../ph/ph.ts';
 import type { PhSoil } from '../ph/soil.ts';
@@ -24,7 +24,7 @@ import type { Crop } from '../tables/crops.ts';
 import { CROP_WORDS } from '../tables/crops.ts';
 import type { Unit } from '../units/units.ts';
 import { limeWindow, seasonOf, sulphurWindow } from '../when/season.ts';
-import { showMass, showRate, showWindow } from '../words/show.ts';
+import { showMass, showRate, showShort, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
@@ -33,7 +33,7 @@ import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { planOf } from './plan.ts';
 
-const FLAGS = ['now', 'goal', 'texture', 'buffer', 'method', 'acidity', 'cec', 'carbonate', 'organicMatter', 'lime', 'depth', 'area', 'material', 'crop'] as const;
+const FLAGS = ['now', 'goal', 'texture', 'buffer', 'method', 'acidity', 'cec', 'carbonate', 'organicMatter', 'lime', 'depth', 'area', 'material', 'crop', 'where', 'aluminium', 'baseSaturation', 'calcium', 'magnesium', 'lbc', 'ecec'] as const;
 type Flag = (typeof FLAGS)[number];
 export type PhOptions = Common & { readonly [F in Flag]?: string };
 
@@ -66,7 +66,7 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
   const system = plan.orchard.where.units;
   const doses = trees.filter((t) => t.ph!.g > 0).map((t) => {
     const ph = t.ph!;
-    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
+    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn!.depthM, system) : '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
   });
   return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
 }
@@ -81,13 +81,15 @@ const ANYWHERE: Orchard = { name: '', where: NOWHERE, budBreak: null, lastFrost:
 
 type Told = { readonly soil: PhSoil; readonly goal: number | undefined; readonly crop: string | null; readonly area: number | null; readonly material: { readonly label: string; readonly amends: Amendment } | null };
 
-function forOneSoil(zone: string | undefined, options: PhOptions, orchard: Orchard, L: Language, io: Io): number {
+function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchard, L: Language, io: Io): number {
+  const where = options.where === undefined ? null : parseWhere(options.where);
+  const orchard = where ? { ...folder, where } : folder;
   const json = options.json === true;
   const told = readFlags(zone, options, orchard, L);
   if ('notices' in told) return give({ command: 'ph', result: null, notices: told.notices, language: L }, json, io);
   const { soil, goal, crop, area, material } = told;
   const strength = { lime: material?.amends.strength ?? 1, sulphur: material?.amends.strength ?? 1 };
-  const plan = phPlan({ crop: crop === null ? null : CROP_WORDS[crop]!, soil, ...(goal === undefined ? {} : { goal }), strength, state: orchard.where.state, awaitsRetest: false })!;
+  const plan = phPlan({ crop: crop === null ? null : CROP_WORDS[crop]!, soil, ...(goal === undefined ? {} : { goal }), strength, region: orchard.where.region, awaitsRetest: false })!;
   const wrong = material && (plan.verdict === 'lime' || plan.verdict === 'sulphur') && material.amends.kind !== plan.verdict;
   if (wrong) return give({ command: 'ph', result: null, notices: [notice('usage', 'error', { why: say(L, 'ph', plan.verdict === 'lime' ? 'sulphur-lowers' : 'lime-raises', { now: plan.now.value, goal: plan.goal.value }) })], language: L }, json, io);
   const season = seasonOf(orchard, options.today ?? io.today);
@@ -132,10 +134,14 @@ function readFlags(zone: string | undefined, o: PhOptions, orchard: Orchard, L: 
   const test = measured('method', (t) => bufferTest(t.toLowerCase()), 'flag-method');
   if (buffer !== null && o.method === undefined) wrong('method', '', 'flag-method-missing');
   const crop = measured('crop', (t) => cropOf(t), 'flag-crop');
+  const capacity = number('lbc', 'lbc', 0, 2000, 'flag-number');
+  measured('where', parseWhere, 'flag-where');
   const rate = measured('lime', (t) => rateOf(t), 'flag-rate');
   const soil: PhSoil = {
     now: figure(now ?? 7, 'pH', 'soil', 'told', at('now')), buffer: buffer === null ? null : { value: buffer, test },
     acidity: number('acidity', 'acidity', 0, 60, 'flag-number'), cec: number('cec', 'cec', 0, 200, 'flag-number'), carbonate: number('carbonate', 'carbonate', 0, 100, 'flag-number'), organic: number('organicMatter', 'organic-matter', 0, 100, 'flag-number'),
+    aluminium: number('aluminium', 'aluminium', 0, 60, 'flag-number'), baseSaturation: number('baseSaturation', 'base-saturation', 0, 100, 'flag-number'), ecec: number('ecec', 'ecec', 0, 200, 'flag-number'),
+    calcium: number('calcium', 'calcium', 0, 200, 'flag-number'), exchangeableMagnesium: number('magnesium', 'magnesium', 0, 200, 'flag-number'), bufferCapacity: capacity === null ? null : { value: capacity, after: '30 minutes' },
     lime: rate && figure<Unit, 'lime'>(rate.value, rate.unit, 'lime', 'told', at('lime')), magnesium: null,
     depthM: measured('depth', (t) => plain(lengthOf(t)), 'flag-depth'), texture: measured('texture', textureClass, 'flag-texture'),
   };

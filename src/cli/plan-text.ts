@@ -34,7 +34,7 @@ export function phLines(plan: Plan): string[] {
   return plan.trees.filter((t) => (t.ph?.g ?? 0) > 0).map((t) => {
     const said = showMass(t.ph!.g, system);
     const amount = t.tree.count > 1 ? say(L, 'plan', 'each', { amount: said, count: t.tree.count }) : said;
-    return say(L, 'plan', 'ph-line', { tree: t.tree.name, amount, material: materialOf(t.ph!, L) ?? '', window: showWindow(t.ph!.window!.from, t.ph!.window!.until) });
+    return say(L, 'plan', 'ph-line', { tree: t.tree.name, amount, material: materialOf(t.ph!, L) ?? '', dug: t.ph!.bed ? showShort(t.ph!.plan.dugIn!.depthM, system) : '', window: showWindow(t.ph!.window!.from, t.ph!.window!.until) });
   });
 }
 

@@ -2,7 +2,7 @@
 import type { PhPlan } from '../ph/ph.ts';
 import type { Collector } from './figures.ts';
 
-export type PhRow = { readonly zone: string | null; readonly tree: string | null; readonly material: string | null; readonly g: number | null; readonly window: { readonly from: string; readonly until: string } | null };
+export type PhRow = { readonly zone: string | null; readonly tree: string | null; readonly material: string | null; readonly g: number | null; readonly window: { readonly from: string; readonly until: string } | null; readonly digIn?: boolean };
 
 export function phJson(plan: PhPlan, row: PhRow, figures: Collector): unknown {
   const { dose, dugIn, range, swallowed } = plan;
@@ -14,6 +14,7 @@ export function phJson(plan: PhPlan, row: PhRow, figures: Collector): unknown {
     range: range && [range[0].value, range[1].value], ...(range ? { rangeWhy: [figures.id(range[0]), figures.id(range[1])] } : {}), ratesWhy: plan.rates.map((r) => figures.id(r)),
     dugIn: dugIn && { gPerM2: dugIn.dugIn.value, depthM: dugIn.depthM }, ...(dugIn ? { dugInWhy: { gPerM2: figures.id(dugIn.dugIn) } } : {}),
     ...(swallowed ? { freeLime: { percent: swallowed.percent, years: swallowed.years }, freeLimeWhy: figures.id(swallowed.sulphur) } : {}),
+    ...(row.digIn ? { digIn: true } : {}),
     doses: spread && row.window ? [{ g: row.g, gPerM2: spread.value, from: row.window.from, until: row.window.until }] : [],
   };
 }

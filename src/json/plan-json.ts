@@ -30,7 +30,7 @@ export function planJson(plan: Plan, figures: Collector): unknown {
 /** One row a tree whose soil was tested. */
 export function phRows(t: TreePlan, language: Language, figures: Collector): unknown[] {
   if (!t.ph) return [];
-  return [phJson(t.ph.plan, { zone: t.ph.zone, tree: t.tree.name, material: materialOf(t.ph, language), g: t.ph.g, window: t.ph.window }, figures)];
+  return [phJson(t.ph.plan, { zone: t.ph.zone, tree: t.tree.name, material: materialOf(t.ph, language), g: t.ph.g, window: t.ph.window, digIn: t.ph.bed !== undefined }, figures)];
 }
 
 /** The bag's own name, or the plain material where none is listed. */

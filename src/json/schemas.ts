@@ -41,9 +41,10 @@ const feed = z.strictObject({
 const phRow = z.strictObject({
   zone: z.string().nullable(), tree: z.string().nullable(), verdict: z.enum(['leave', 'lime', 'sulphur', 'cannot']), reason: z.string(), now: z.number(), nowWhy: id, goal: z.number(), goalWhy: id, suits: z.tuple([z.number(), z.number()]),
   material: z.string().nullable(), gPerM2: z.number().meta({ description: 'product, this year' }), gPerM2Why: id.optional(), g: z.number().nullable().meta({ description: 'product for one plant' }),
-  range: z.tuple([z.number(), z.number()]).nullable().meta({ description: 'g/m2, what publications give: on the surface for lime, for the whole way for sulphur' }), rangeWhy: z.tuple([id, id]).optional(), ratesWhy: z.array(id),
+  range: z.tuple([z.number(), z.number()]).nullable().meta({ description: 'g/m2, what publications give: as it goes on for lime, for the whole way for sulphur' }), rangeWhy: z.tuple([id, id]).optional(), ratesWhy: z.array(id),
   dugIn: z.strictObject({ gPerM2: z.number(), depthM: z.number() }).nullable().meta({ description: 'pure calcium carbonate, if it were dug in' }), dugInWhy: z.strictObject({ gPerM2: id }).optional(),
   freeLime: z.strictObject({ percent: z.number(), years: z.int() }).optional(), freeLimeWhy: id.optional(),
+  digIn: z.boolean().optional().meta({ description: 'dug in before planting, not on the surface' }),
   doses: z.array(z.strictObject({ g: z.number().nullable(), gPerM2: z.number(), from: day, until: day })),
 });
 const plan = z.strictObject({

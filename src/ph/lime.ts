@@ -1,23 +1,28 @@
-/** How much lime: the lab's own rate, else its test by that test's own table, else the texture. First dug in, then as a surface dose under standing trees. */
+/** How much lime: the lab's own rate, else its test by the place's own method or a general one, else the texture. First dug in, then as a surface dose under standing trees. */
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
-import type { LimeTable } from '../tables/lime.ts';
-import {
-  LIME_BY_TEXTURE, LIME_LIMIT, LIME_LIMIT_LIGHT, LIME_LIMITS_ELSEWHERE, LIME_PER_UNIT, LIME_TABLES, SURFACE_DEPTH,
-} from '../tables/lime.ts';
+import { LIME_BY_TEXTURE, LIME_LIMIT, LIME_LIMIT_DUG, LIME_LIMIT_LIGHT, LIME_LIMITS_ELSEWHERE, LIME_PER_UNIT, SURFACE_DEPTH } from '../tables/lime.ts';
+import type { LimeFormula } from '../tables/lime-equations.ts';
+import { LIME_EQUATIONS, LIME_FORMULAS } from '../tables/lime-equations.ts';
+import type { LimeTest } from '../tables/lime-tests.ts';
+import { LIME_GRIDS } from '../tables/lime-tests.ts';
+import type { StepId } from '../words/words.ts';
 import { convert, INCH } from '../units/units.ts';
+import type { LimeRule } from './lime-formulas.ts';
+import { between, byFormula, columnsOf, depthOf, saidFor, testValue } from './lime-formulas.ts';
 import type { PhSoil } from './soil.ts';
 
+type Ph = Figure<'pH', 'soil'>;
 type Rate = Figure<'g/m2', 'lime'>;
 /** `dugIn` is pure calcium carbonate for a layer `depthM` deep. */
 export type LimeNeed = {
   /** Raised to the lowest that the test's table serves, where that still suits. */
-  readonly goal: Figure<'pH', 'soil'>;
-  readonly by: 'lab' | 'sikora' | 'smp' | 'acidity' | 'texture';
+  readonly goal: Ph;
+  readonly by: 'lab' | LimeTest | 'texture';
   readonly dugIn: Rate;
   readonly depthM: number;
-  /** Lowest and highest of the pages that know the texture alone, on the surface. */
-  readonly range: readonly [Rate, Rate] | null;
+  /** What other publications of this test or of this texture ask for, each for its own layer; this one among them. */
+  readonly others: readonly { readonly rate: Rate; readonly depthM: number; readonly surface?: true }[];
 };
 
 const arithmetic = { source: 'definition', at: 'units of area rate', mark: 'derived' } as const;
@@ -27,47 +32,75 @@ const LAB_DEPTH = 6 * INCH;
 /** A table's lowest goal serves one that lies at most so far under it. */
 const RAISED_AT_MOST = 0.5;
 
-/** What it takes from now to the goal; null where the test or the goal lies outside its table. `highest` is the most that a goal may be raised to. */
-export function limeNeed(soil: PhSoil, wanted: Figure<'pH', 'soil'>, state: string | null, highest: number): LimeNeed | null {
+const RULES: readonly LimeRule[] = [...LIME_GRIDS, ...LIME_EQUATIONS, ...LIME_FORMULAS];
+const TESTS: readonly LimeTest[] = ['sikora', 'smp', 'mehlich-buffer', 'adams-evans', 'moore-sikora', 'acidity', 'lime-buffer-capacity', 'base-saturation', 'aluminium', 'ecec'];
+
+/** Why there is no rate: it lies beyond what was printed, or the buffer is one of which no table is held. */
+export type NoLime = 'no-rate' | 'woodruff' | 'modified-mehlich';
+
+/** What it takes from now to the goal. `highest` is the most that a goal may be raised to. */
+export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highest: number): LimeNeed | NoLime {
   if (soil.lime) {
     const rate = figure(convert(soil.lime.value, soil.lime.unit, 'g/m2'), 'g/m2', 'lime', 'lime-lab', soil.lime.cite, [soil.lime]);
-    return { goal: wanted, by: 'lab', dugIn: rate, depthM: soil.depthM ?? LAB_DEPTH, range: null };
+    return { goal: wanted, by: 'lab', dugIn: rate, depthM: soil.depthM ?? LAB_DEPTH, others: [] };
   }
-  const test = soil.buffer?.test ? { id: soil.buffer.test, value: soil.buffer.value } : soil.acidity === null ? null : { id: 'acidity' as const, value: soil.acidity };
-  const tables = test ? LIME_TABLES.filter((t) => t.test === test.id) : [];
-  const table = tables.find((t) => state !== null && t.states?.includes(state)) ?? tables.find((t) => !t.states);
-  if (!test || !table) return byTexture(soil, wanted);
-  const [lowest, top] = [table.goals[0]!, table.goals.at(-1)!];
+  const isOwn = (r: LimeRule): boolean => region !== null && r.region.some((home) => region === home || region.startsWith(`${home}-`));
+  const isAbroad = (r: LimeRule): boolean => r.abroad === true;
+  // A buffer without a name, or without a table, is asked for before saturations are taken for it.
+  const general = TESTS.filter((t) => t !== 'base-saturation' || soil.buffer === null);
+  for (const [tests, serves] of [[TESTS, isOwn], [general, isAbroad], [['place'], isOwn]] as const) {
+    for (const test of tests) {
+      const value = testValue(soil, test);
+      if (value === null) continue;
+      const rules = RULES.filter((r) => r.test.includes(test) && (serves(r) || isOwn(r)));
+      const lead = rules.filter((r) => r.label === undefined && serves(r)).map((r) => rated(r, rules, test, value, wanted, highest, soil)).find((x) => x !== 'lacks');
+      if (lead === undefined) continue;
+      if (lead === 'beyond') return 'no-rate';
+      const spans = rules.filter((r) => r.label === 'span').map((r) => rated(r, [r], test, value, lead.goal, highest, soil)).filter((x) => typeof x === 'object');
+      const others = spans.length === 0 ? [] : [lead, ...spans].map((x) => ({ rate: x.dugIn, depthM: x.depthM }));
+      return { ...lead, by: test, others };
+    }
+  }
+  const test = soil.buffer?.test;
+  if (test === 'woodruff' || test === 'modified-mehlich') return test;
+  return test ? 'no-rate' : byTexture(soil, wanted);
+}
+
+const STEPS: Partial<Record<LimeFormula['formula'], StepId>> = {
+  'buffer-capacity': 'lime-capacity', 'saturation-goal': 'lime-fill', 'saturation-line': 'lime-saturation', aluminium: 'lime-aluminium', 'per-unit': 'lime-by-ph', 'texture-step': 'lime-texture', 'kcl-classes': 'lime-class',
+};
+
+/** One method's rate in its printed unit, then as pure lime for the layer. A publication's table and its equation are read together. */
+function rated(rule: LimeRule, beside: readonly LimeRule[], test: LimeTest, value: number, wanted: Ph, highest: number, soil: PhSoil): Pick<LimeNeed, 'goal' | 'dugIn' | 'depthM'> | 'beyond' | 'lacks' {
+  const said = saidFor(test, value, soil);
+  const from = (goal: Ph): Figure[] => [said[0]!, goal, ...said.slice(1)];
+  if ('formula' in rule) {
+    const rate = byFormula(rule, test, value, wanted.value, soil);
+    if (typeof rate !== 'number') return rate;
+    const full = rule.formula === 'saturation-goal' ? [figure(rule.saturation, '%', 'acidity', 'fruit-saturation', rule.cite)] : [];
+    const of = rule.formula === 'kcl-classes' ? 'CaO' : 'lime';
+    return dug(rule, figure(rate, rule.unit, of, STEPS[rule.formula] ?? 'lime-table', rule.cite, [...from(wanted), ...full]), wanted, soil);
+  }
+  const found = beside.filter((r) => !('formula' in r) && r.cite.source === rule.cite.source).map((r) => columnsOf(r as Exclude<LimeRule, LimeFormula>, test, value, soil));
+  const columns = found.flatMap((c) => (c === 'beyond' ? [] : c)).sort((a, b) => a.goal - b.goal);
+  if (found.includes('beyond')) return 'beyond';
+  const [lowest, top] = [columns[0]!.goal, columns.at(-1)!.goal];
   const raised = wanted.value < lowest && lowest - wanted.value <= RAISED_AT_MOST && lowest <= highest;
-  const goal = raised ? figure(lowest, 'pH', 'soil', 'ph-goal', table.cite, [wanted]) : wanted;
-  const values = table.rows.map((r) => r[0]);
-  // A buffer under the table, or an acidity over it, asks for more than anybody printed.
-  if (goal.value < lowest || goal.value > top || (table.test === 'acidity' ? test.value > Math.max(...values) : test.value < Math.min(...values))) return null;
-  const said = figure(test.value, test.id === 'acidity' ? 'meq/100g' : 'pH', test.id === 'acidity' ? 'acidity' : 'soil', 'printed-by-lab', soil.now.cite);
-  const printed = figure(inTable(table, test.value, goal.value), table.unit, 'lime', 'lime-table', table.cite, [said, goal]);
-  const depthM = soil.depthM ?? table.depthIn * INCH;
-  const pure = (convert(printed.value, table.unit, 'g/m2') * table.reference) / 100;
-  const dugIn = figure((pure * depthM) / (table.depthIn * INCH), 'g/m2', 'lime', 'lime-dug-in', table.reference === 100 ? arithmetic : table.cite, [printed, figure(depthM, 'm', 'soil', 'depth', table.cite)]);
-  return { goal, by: test.id, dugIn, depthM, range: null };
+  const goal = raised ? figure(lowest, 'pH', 'soil', 'ph-goal', rule.cite, [wanted]) : wanted;
+  if (goal.value < lowest || goal.value > top) return 'beyond';
+  // The columns that it is read from: the printed goal itself, or those on either side.
+  const used = columns.filter((c, i) => c.goal === goal.value || (goal.value > c.goal && goal.value < (columns[i + 1]?.goal ?? 0)) || (goal.value < c.goal && goal.value > (columns[i - 1]?.goal ?? 15)));
+  const cite = used.find((c) => c.cite.mark === 'memory')?.cite ?? used[0]!.cite;
+  return dug(rule, figure(between(columns.map((c) => [c.goal, c.rate]), goal.value), rule.unit, 'lime', 'lime-table', cite, from(goal)), goal, soil);
 }
 
-/** Between printed cells in a straight line; outside the printed span its edge. An acidity of nothing needs nothing. */
-function inTable(table: LimeTable, value: number, goal: number): number {
-  if (table.test === 'acidity' && value <= 0) return 0;
-  const rows = [...table.rows].sort((a, b) => a[0] - b[0]);
-  // A buffer above the table needs little or no lime; none is the careful answer.
-  if (table.test !== 'acidity' && value > rows.at(-1)![0]) return 0;
-  const column = (k: number): number => between(rows.map((r) => [r[0], r[k + 1]!]), value);
-  return between(table.goals.map((g, k) => [g, column(k)]), goal);
-}
-
-/** Straight lines through points sorted by x; beyond the ends their value. */
-export function between(points: readonly (readonly [number, number])[], x: number): number {
-  const next = points.findIndex(([px]) => px >= x);
-  if (next === 0) return points[0]![1];
-  if (next < 0) return points.at(-1)![1];
-  const [[x0, y0], [x1, y1]] = [points[next - 1]!, points[next]!];
-  return y0 + ((x - x0) / (x1 - x0)) * (y1 - y0);
+/** As pure lime for the layer that was sampled, or that the method is for. */
+function dug(rule: LimeRule, printed: Figure, goal: Ph, soil: PhSoil): Pick<LimeNeed, 'goal' | 'dugIn' | 'depthM'> {
+  const depthM = depthOf(rule, soil);
+  const layers = 'perInch' in rule ? 1 : depthM / convert(rule.depth[0], rule.depth[1], 'm');
+  const pure = (convert(printed.value, rule.unit, 'g/m2') * rule.reference * layers) / 100;
+  const dugIn = figure(pure, 'g/m2', 'lime', 'lime-dug-in', rule.reference === 100 ? arithmetic : rule.cite, [printed, figure(depthM, 'm', 'soil', 'depth', rule.cite)]);
+  return { goal, dugIn, depthM };
 }
 
 /** Without a test: two weak pages, one of lime dug in, one of lime on the surface. An unknown texture is taken as sandy, which needs least. */
@@ -81,8 +114,7 @@ function byTexture(soil: PhSoil, goal: Figure<'pH', 'soil'>): LimeNeed {
   const steps = Math.max(0, goal.value - soil.now.value);
   const perUnit = figure(LIME_PER_UNIT[heaviness] * steps, LIME_PER_UNIT.unit, 'lime', 'lime-per-unit', LIME_PER_UNIT.cite, [soil.now, goal]);
   const other = figure(convert(perUnit.value, LIME_PER_UNIT.unit, 'g/m2'), 'g/m2', 'lime', 'lime-on-top', arithmetic, [perUnit]);
-  const surface = onSurface(dugIn, depthM);
-  return { goal, by: 'texture', dugIn, depthM, range: surface.value <= other.value ? [surface, other] : [other, surface] };
+  return { goal, by: 'texture', dugIn, depthM, others: [{ rate: dugIn, depthM }, { rate: other, depthM: 0, surface: true }] };
 }
 
 /** Lime reaches two inches from the top; a rate for no more than that is not cut again. */
@@ -91,14 +123,20 @@ function onSurface(dugIn: Rate, depthM: number): Rate {
   return figure(dugIn.value * Math.min(1, reach / depthM), 'g/m2', 'lime', 'lime-surface', SURFACE_DEPTH.cite, [dugIn, figure(depthM, 'm', 'soil', 'depth', dugIn.cite)]);
 }
 
-/** This year's surface dose of a product: `strength` is its calcium carbonate equivalent as a share of one. */
-export function limeDose(need: LimeNeed, strength: number, soil: PhSoil): Rate {
-  const surface = onSurface(need.dugIn, need.depthM);
-  const product = figure(surface.value / strength, 'g/m2', 'lime', 'lime-strength', { source: 'definition', at: 'rate × 100 / CCE', mark: 'derived' }, [surface, figure(strength * 100, '%', 'lime', 'strength', { source: 'grower', at: 'label', mark: 'read' })]);
-  const limit = limeLimit(soil);
+/** Every rate behind a need, as it would go on: on the surface, or dug in, which a page of surface lime does not tell. */
+export function limeRates(need: LimeNeed, digIn: boolean): Rate[] {
+  if (digIn) return need.others.filter((o) => !o.surface).map((o) => o.rate);
+  return need.others.map((o) => (o.surface ? o.rate : onSurface(o.rate, o.depthM)));
+}
+
+/** This year's dose of a product, on the surface or dug in before planting: `strength` is its calcium carbonate equivalent as a share of one. */
+export function limeDose(need: LimeNeed, strength: number, soil: PhSoil, digIn: boolean): Rate {
+  const pure = digIn ? need.dugIn : onSurface(need.dugIn, need.depthM);
+  const product = figure(pure.value / strength, 'g/m2', 'lime', 'lime-strength', { source: 'definition', at: 'rate × 100 / CCE', mark: 'derived' }, [pure, figure(strength * 100, '%', 'lime', 'strength', { source: 'grower', at: 'label', mark: 'read' })]);
+  const limit = digIn ? figure(convert(LIME_LIMIT_DUG.value, LIME_LIMIT_DUG.unit, 'g/m2'), 'g/m2', 'lime', 'lime-dug-limit', LIME_LIMIT_DUG.cite) : limeLimit(soil);
   const most = limit.value / Math.max(1, strength);
   if (product.value <= most) return product;
-  return figure(most, 'g/m2', 'lime', 'lime-limited', limit.cite, [product, limit]);
+  return figure(most, 'g/m2', 'lime', digIn ? 'lime-dug-limited' : 'lime-limited', limit.cite, [product, limit]);
 }
 
 /** The most lime on the surface in a year: the strictest orchard rule, and less on light soil. */

@@ -8,14 +8,14 @@ import type { Facts } from '../reason/notice.ts';
 import type { Crop } from '../tables/crops.ts';
 import { FREE_LIME_PH, SULPHUR_HOPELESS } from '../tables/sulphur.ts';
 import { convert } from '../units/units.ts';
-import type { LimeNeed } from './lime.ts';
-import { limeDose, limeNeed } from './lime.ts';
+import type { LimeNeed, NoLime } from './lime.ts';
+import { limeDose, limeNeed, limeRates } from './lime.ts';
 import type { PhSoil } from './soil.ts';
 import { freeLime, sulphurDose, sulphurLimit, sulphurRates } from './sulphur.ts';
 import type { Suits } from './suits.ts';
 import { goalOf, suitsOf, TREES_IN_GENERAL } from './suits.ts';
 
-export type PhReason = 'inside' | 'goal-is-now' | 'retest' | 'tolerated' | 'lab' | 'sikora' | 'smp' | 'acidity' | 'texture' | 'none-needed' | 'no-rate' | 'sulphur' | 'free-lime' | 'too-high';
+export type PhReason = 'inside' | 'goal-is-now' | 'retest' | 'tolerated' | LimeNeed['by'] | NoLime | 'none-needed' | 'sulphur' | 'free-lime' | 'too-high';
 type Rate = Figure<'g/m2', 'lime'> | Figure<'g/m2', 'sulphur'>;
 
 export type PhPlan = {
@@ -27,7 +27,7 @@ export type PhPlan = {
   /** This year's dose of the product; null where nothing is spread. */
   readonly dose: Rate | null;
   readonly dugIn: LimeNeed | null;
-  /** Least and most that publications give: on the surface for lime by texture, for the whole way for sulphur. */
+  /** Least and most that publications give: as it goes on for lime, for the whole way for sulphur. */
   readonly range: readonly [Rate, Rate] | null;
   /** Sulphur that free lime would swallow, and the years it would take, where the answer is no. */
   readonly swallowed: { readonly sulphur: Figure<'lb/acre', 'sulphur'>; readonly percent: number; readonly years: number } | null;
@@ -42,7 +42,10 @@ export type PhAsk = {
   readonly goal?: number;
   /** Of the product at hand: calcium carbonate equivalent, or sulphur, as a share of one. */
   readonly strength: { readonly lime: number; readonly sulphur: number };
-  readonly state: string | null;
+  /** Country, with its state where that is told: whose own methods lead. */
+  readonly region: string | null;
+  /** Lime is dug in before planting; under what stands it stays on the surface. */
+  readonly digIn?: boolean;
   /** Whether lime or sulphur went on and no later sample tells what it did. */
   readonly awaitsRetest: boolean;
 };
@@ -73,13 +76,15 @@ export function phFacts({ now, goal, suits, swallowed }: PhPlan, tree: string): 
 
 type Found = Pick<PhPlan, 'verdict' | 'reason'> & Partial<PhPlan>;
 
-function limed({ soil, strength, state, goal: asked }: PhAsk, wanted: Figure<'pH', 'soil'>, suits: Suits): Found {
-  const need = limeNeed(soil, wanted, state, asked ?? suits.high);
-  if (!need) return { verdict: 'cannot', reason: 'no-rate' };
+function limed({ soil, strength, region, goal: asked, digIn = false }: PhAsk, wanted: Figure<'pH', 'soil'>, suits: Suits): Found {
+  const need = limeNeed(soil, wanted, region, asked ?? suits.high);
+  if (typeof need === 'string') return { verdict: 'cannot', reason: need };
   const { goal } = need;
-  const dose = limeDose(need, strength.lime, soil);
+  const dose = limeDose(need, strength.lime, soil, digIn);
   if (dose.value <= 0) return { verdict: 'leave', reason: 'none-needed', goal, dugIn: need };
-  return { verdict: 'lime', reason: need.by, goal, dose, dugIn: need, range: need.range, rates: need.range ?? [] };
+  const rates = limeRates(need, digIn);
+  const sorted = [...rates].sort((a, b) => a.value - b.value);
+  return { verdict: 'lime', reason: need.by, goal, dose, dugIn: need, range: sorted.length > 1 ? [sorted[0]!, sorted.at(-1)!] : null, rates: sorted };
 }
 
 function acidified({ crop, soil, strength, goal: asked }: PhAsk, goal: Figure<'pH', 'soil'>): Found {

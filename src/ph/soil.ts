@@ -6,8 +6,10 @@ import { waterPhOf } from '../rating/salt-ph.ts';
 import { classOf } from '../rating/texture.ts';
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
+import { cationSum } from '../rating/cations.ts';
 import type { ReportUnit } from '../tables/items.ts';
-import type { LimeTest } from '../tables/lime.ts';
+import { BUFFERS } from '../tables/items.ts';
+import type { BufferTest } from '../tables/lime-tests.ts';
 import type { TextureClass } from '../tables/sulphur.ts';
 import type { Unit } from '../units/units.ts';
 
@@ -15,9 +17,18 @@ export type PhSoil = {
   /** In water; a reading in a salt solution is raised to it, by the rule of its salt. */
   readonly now: Figure<'pH', 'soil'>;
   /** `test` is null where the buffer's name is not known. */
-  readonly buffer: { readonly value: number; readonly test: Exclude<LimeTest, 'acidity'> | null } | null;
-  /** Exchangeable acidity, meq/100 g. */
+  readonly buffer: { readonly value: number; readonly test: BufferTest | null } | null;
+  /** Exchangeable acidity, meq/100 g, and of the same what else is held there. */
   readonly acidity: number | null;
+  readonly aluminium: number | null;
+  readonly calcium: number | null;
+  readonly exchangeableMagnesium: number | null;
+  /** The exchange capacity at the soil's own pH. */
+  readonly ecec: number | null;
+  /** Share of the exchange capacity that calcium, magnesium, potassium and sodium fill, %. */
+  readonly baseSaturation: number | null;
+  /** Georgia's lime buffer capacity, mg of calcium carbonate to the kg and pH unit: read after 30 minutes, or already as at equilibrium. */
+  readonly bufferCapacity: { readonly value: number; readonly after: '30 minutes' | 'equilibrium' } | null;
   /** The lab's own rate, as printed. */
   readonly lime: Figure<Unit, 'lime'> | null;
   /** Depth in metres that the sample or the lab's rate is for. */
@@ -36,14 +47,24 @@ const RATE_UNITS: Partial<Record<ReportUnit, Unit>> = {
   'lb/100sqft': 'lb/100 sq ft', 'lb/1000sqft': 'lb/1000 sq ft', 'ton/acre': 'ton/acre', 't/ha': 't/ha', 'lb/acre': 'lb/acre', 'kg/ha': 'kg/ha', 'g/m2': 'g/m2',
 };
 
-/** Sikora or SMP; null for another buffer or none. */
-export const bufferTest = (method: string | null): Exclude<LimeTest, 'acidity'> | null => (method === 'sikora' || method === 'smp' ? method : null);
+/** Null for what is no buffer, or none that is known. */
+export const bufferTest = (method: string | null): BufferTest | null => (BUFFERS.find((b) => b === method) as BufferTest | undefined) ?? null;
 
 /** A lime test index is ten times an SMP buffer pH. */
 const INDEX = { least: 40, most: 80 } as const;
 export const isLimeIndex = (value: number): boolean => value >= INDEX.least && value <= INDEX.most;
 const bufferOf = (value: number, method: string | null): PhSoil['buffer'] =>
   isLimeIndex(value) ? { value: value / 10, test: method === null ? 'smp' : bufferTest(method) } : { value, test: bufferTest(method) };
+
+const TENTHS: readonly (ReportUnit | null)[] = ['mmolc/dm3', 'mmol/kg'];
+const CHARGED: readonly (ReportUnit | null)[] = ['mmolc/dm3', 'meq/100g', 'cmol/kg', 'cmol/dm3'];
+
+/** As printed; else calcium, magnesium, potassium and, where it is told, sodium; else what acidity leaves. Null for a share that is none. */
+function baseSaturationOf(value: (item: string) => number | null): number | null {
+  const [ca, mg, k, na, h] = ['saturation-ca', 'saturation-mg', 'saturation-k', 'saturation-na', 'saturation-h'].map(value);
+  const found = value('base-saturation') ?? (ca != null && mg != null && k != null ? ca + mg + k + (na ?? 0) : h == null ? null : 100 - h);
+  return found !== null && found >= 0 && found <= 100 ? found : null;
+}
 
 /** Null where the report gives no pH. */
 export function phSoilOf(rated: readonly Rated[], depth: string | undefined): PhSoil | null {
@@ -53,10 +74,18 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
   const [water, salt, buffer, lime] = [read('ph'), read('ph-salt'), read('buffer-ph'), read('lime-requirement')];
   const now = water ? figure(water.value!, 'pH', 'soil', 'printed-by-lab', cite(water)) : salt ? waterPhOf(salt) : null;
   if (!now) return null;
+  const charge = (item: string): number | null => { const r = read(item); return r ? (TENTHS.includes(r.unit) ? r.value! / 10 : r.value!) : null; };
+  const ions = cationSum({ readings: rated.map((r) => r.reading) })?.ions;
   const unit = lime?.unit ? RATE_UNITS[lime.unit] : undefined;
   const said = depth === undefined ? null : lengthOf(depth);
   return {
-    now, acidity: value('acidity'), cec: value('cec'), carbonate: carbonateOf(rated), depthM: typeof said === 'number' ? said : null,
+    now, acidity: charge('acidity'), cec: charge('cec'), ecec: null,
+    // By charge alone: aluminium of a strong extract is not what the soil exchanges.
+    aluminium: CHARGED.includes(read('aluminium')?.unit ?? null) ? charge('aluminium') : null,
+    calcium: ions?.Ca ?? null, exchangeableMagnesium: ions?.Mg ?? null, baseSaturation: baseSaturationOf(value),
+    // Laboratories print it as at equilibrium now; an older one would ask for more.
+    bufferCapacity: value('lime-buffer-capacity') === null ? null : { value: value('lime-buffer-capacity')!, after: 'equilibrium' },
+    carbonate: carbonateOf(rated), depthM: typeof said === 'number' ? said : null,
     buffer: buffer ? bufferOf(buffer.value!, buffer.method) : null,
     lime: lime && unit ? figure(lime.value!, unit, 'lime', 'printed-by-lab', cite(lime)) : null,
     texture: classOf(rated.map((r) => r.reading)),

@@ -7,7 +7,7 @@ import {
 } from '../tables/sulphur.ts';
 import type { Unit } from '../units/units.ts';
 import { convert } from '../units/units.ts';
-import { between } from './lime.ts';
+import { between } from './lime-formulas.ts';
 import type { PhSoil } from './soil.ts';
 
 type Sulphur<U extends Unit = Unit> = Figure<U, 'sulphur'>;

@@ -26,3 +26,9 @@ export function waterPhOf(reading: Reading): Ph | null {
   const line = figure(hundredths((value - CACL2_LINE.intercept) / CACL2_LINE.slope), 'pH', 'soil', 'ph-line', CACL2_LINE.cite, [printed]);
   return figure(water, 'pH', 'soil', 'cacl2-to-water', SALT_PH.cite, [printed, ...ends, line]);
 }
+
+/** The pH that the soil would have in calcium chloride, and in potassium chloride: as printed where it was printed so, else back from water by the same rules. */
+export const cacl2PhOf = (water: number): number => hundredths(water - SALT_PH.value);
+export function kclPhOf(water: Ph): number {
+  return water.step === 'kcl-to-water' ? water.from[0]!.value : hundredths(10 ** ((water.value - KCL_LINE.intercept) / KCL_LINE.slope));
+}

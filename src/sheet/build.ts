@@ -236,6 +236,7 @@ function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
   const [from, to] = showSpan(showLength(ph.ring.from.value, system), showLength(ph.ring.to.value, system));
   const material = ph.bag?.label ?? say(language, 'plan', ph.plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur');
   const weak = ph.plan.reason === 'texture' || isWeak(ph.plan.dose!) ? ' †' : '';
+  if (ph.bed) return w('lime-dug', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), depth: showShort(ph.plan.dugIn!.depthM, system), area: showGround(ph.bed.value * t.tree.count, system) });
   return w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), from, to });
 }
 

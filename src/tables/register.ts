@@ -13,6 +13,8 @@ import * as indexes from './indexes.ts';
 import * as labs from './labs.ts';
 import * as leaf from './leaf.ts';
 import * as lime from './lime.ts';
+import * as limeEquations from './lime-equations.ts';
+import * as limeTests from './lime-tests.ts';
 import * as limits from './limits.ts';
 import * as materials from './materials.ts';
 import * as rules from './rules.ts';
@@ -33,7 +35,7 @@ import * as sulphur from './sulphur.ts';
 import * as texture from './texture.ts';
 import * as timing from './timing.ts';
 
-const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, credits, lime, sulphur, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
+const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, credits, lime: { ...lime, ...limeTests, ...limeEquations }, sulphur, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {
@@ -63,7 +65,7 @@ const texts = (x: unknown): string[] => (typeof x === 'string' ? [x] : Array.isA
 
 const CROPS: readonly string[] = [...new Set(Object.values(CROP_WORDS))];
 /** What a number is for, not what it says: the years and the row that a figure belongs to, the grade of a product. */
-const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'first', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
+const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'first', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'depth', 'span', 'fromPh', 'toPh', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
 const OWN: readonly string[] = ['item', 'from', 'to', 'dilution', 'soil', 'type', 'grade', 'group', 'letter', 'heaviness', 'means', 'of', 'method', 'name', 'pair'];
 const PAIR = ['low', 'high'];
 const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O5', 'K2O'], budBreak: ['month', 'day'], firstFrost: ['month', 'day'] };
@@ -72,6 +74,7 @@ const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O
 const KEY_UNITS: Readonly<Record<string, string>> = {
   percent: '%', sar: 'SAR', ppm: 'ppm', gPerL: 'g/L', kgPerHa: 'kg/ha', weeks: 'weeks', evergreenWeeks: 'weeks', days: 'days', months: 'months', years: 'years', every: 'days', ounces: 'oz',
   ozPerCup: 'oz a cup', grade: '%', cce: '%', doses: 'doses', ft: 'ft', leastFt: 'ft', outerShare: 'of the crown', share: '%', N: 'parts', P2O5: 'parts', K2O: 'parts', longest: 'months', beforeNitrogen: 'days', budBreak: '', firstFrost: '',
+  bufferStart: 'pH', bufferEnd: 'pH', nearEnd: 'pH', neutralPh: 'pH', step: 'pH', acidityOver: 'meq/100g', cecUnder: 'meq/100g', saturation: '%', curve: '', acidityFactor: '', inefficiency: '', plain: '', plus: '',
   phUnder: 'pH', organicUnder: '%', organicOver: '%', threshold: 'dS/m', mgPerL: 'mg/L', ph: 'pH', old: 'years', tooOld: 'years', density: 'g/cm3', mostPh: 'pH', shallow: 'in', deep: 'in',
 };
 const TABLE_UNITS: Readonly<Record<string, string>> = {
@@ -130,7 +133,7 @@ function walk(x: Thing, above: Known, key: string, rows: Row[], seen: Set<unknow
 
 /** What an object says of the numbers in it. */
 function knownOf(x: Thing, above: Known): Known {
-  const said = ['id', 'test', 'nutrient', 'of', 'size', 'rating', ...(x.rating === undefined ? ['target'] : [])].map((k) => x[k]).filter((v) => typeof v === 'string');
+  const said = ['id', 'test', 'nutrient', 'of', 'size', 'rating', ...(x.rating === undefined ? ['target'] : [])].flatMap((k) => (k === 'test' ? texts(x[k]).join(' ') || [] : x[k])).filter((v) => typeof v === 'string');
   // What has none of these names itself by what it is of.
   const own = typeof x.id === 'string' || said.length > 0 ? [] : [...OWN.flatMap((k) => texts(x[k])), ...(typeof x.number === 'number' ? [`equation ${x.number}`] : [])];
   const table = own.length > 0 && above.label.length === 0 ? [spoken(above.name)] : [];
