@@ -18,6 +18,7 @@ import type { Item } from './tables/items.ts';
 import { DOSE_REFUSED } from './tables/limits.ts';
 import type { Target } from './tables/ratings.ts';
 import { sourceOf } from './tables/sources.ts';
+import { WATER_UNDOES } from './tables/sulphur.ts';
 import type { Day } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { CACO3_PER_SULPHUR, NUTRIENTS } from './units/substance.ts';
@@ -32,12 +33,24 @@ function phNotices(plans: readonly TreePlan[]): Notice[] {
   for (const { ph, tree } of plans) {
     if (!ph || ph.plan.reason === 'inside') continue;
     const code = ph.bed === null ? 'ph-bed-missing' : phSentence(ph.plan, tree.crop);
-    const key = `${ph.zone} ${code} ${ph.plan.goal.value}`;
+    const key = `${ph.zone} ${code} ${ph.plan.goal.value} ${ph.plan.suits.low} ${ph.plan.suits.high} ${ph.plan.suits.absolute?.[1].value}`;
     const group = groups.get(key) ?? { ph, code, trees: [] };
     group.trees.push(tree.name);
     groups.set(key, group);
   }
-  return [...groups.values()].map(({ ph: { plan }, code, trees }) => notice(code, plan.verdict === 'leave' ? 'note' : 'warning', phFacts(plan, trees.join(', '))));
+  return [...groups.values()].map(({ ph: { plan }, code, trees }) => notice(code, plan.verdict === 'leave' && plan.reason !== 'beyond' && plan.reason !== 'over-acid' ? 'note' : 'warning', phFacts(plan, trees.join(', '))));
+}
+
+/** Once for each zone: its most acid plants, where what suits them ends below the least that others take. */
+function twoWants(plans: readonly TreePlan[], { zone }: ZoneSoil): Notice[] {
+  const mine = plans.flatMap((p) => (p.ph?.zone === zone ? [{ name: p.tree.name, suits: p.ph.plan.suits }] : []));
+  const high = Math.min(...mine.map((m) => m.suits.high));
+  const others = mine.filter((m) => m.suits.low > high);
+  if (others.length === 0) return [];
+  const least = Math.min(...others.map((m) => m.suits.low));
+  const acid = mine.filter((m) => m.suits.high < least);
+  const names = (list: typeof mine): string => list.map((m) => m.name).join(', ');
+  return [notice('ph-zone-two-wants', 'warning', { zone, tree: names([...acid, ...others]), acid: names(acid), others: names(others), low: Math.min(...acid.map((m) => m.suits.low)), high, least })];
 }
 
 /** A zone whose lime hangs on a buffer without a name, or whose lime or sulphur on a texture that nobody told. */
@@ -108,7 +121,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans)];
+  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans), ...zones.flatMap((z) => twoWants(plans, z))];
 }
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */
@@ -129,7 +142,11 @@ function waterNotices(plans: readonly TreePlan[], { water, where }: Orchard): No
   // A millimetre on a square metre is a litre.
   const grams = ((us ? 25.4 : 25) * water.mgPerL) / 1000 * (us ? 100 * FOOT * FOOT : 10);
   const amount = (g: number): string => showMass(g, where.units);
-  return [notice('water-limes', 'warning', { amount: amount(grams), area: us ? '100 sq ft' : '10 m²', depth: us ? 'inch' : '25 mm', share: amount(grams / CACO3_PER_SULPHUR), trees: acid.map((p) => p.tree.name).join(', ') })];
+  const sulphured = plans.filter((p) => p.ph?.plan.verdict === 'sulphur' && p.ph.g > 0);
+  const pure = Math.max(0, ...sulphured.map((p) => p.ph!.plan.dose!.value * (p.ph!.bag?.amends.strength ?? 1)));
+  const times = Math.round((pure * CACO3_PER_SULPHUR) / ((us ? 25.4 : 25) * water.mgPerL / 1000));
+  const undone = sulphured.length > 0 && water.mgPerL > WATER_UNDOES.mgPerL ? [notice('ph-water-undoes', 'warning', { tree: sulphured.map((p) => p.tree.name).join(', '), mgPerL: Math.round(water.mgPerL), most: WATER_UNDOES.mgPerL, times, depth: us ? 'an inch' : '25 mm' })] : [];
+  return [...undone, notice('water-limes', 'warning', { amount: amount(grams), area: us ? '100 sq ft' : '10 m²', depth: us ? 'inch' : '25 mm', share: amount(grams / CACO3_PER_SULPHUR), trees: acid.map((p) => p.tree.name).join(', ') })];
 }
 
 /** Compost whose amount nobody told is not counted; too much of it is told. */

@@ -205,14 +205,15 @@ function treeDoses({ facts, need, last: stop }: Draft, season: Season, bags: rea
 }
 
 /** Lime or sulphur over the ring of one plant, or lime dug into the bed of one to come; a tub stands in its own mix and has no zone here. */
-function amendedOf({ facts, zone, history }: Draft, season: Season, orchard: Orchard): Amended | null {
+function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchard: Orchard): Amended | null {
   if (!zone?.ph) return null;
   const bags = [...orchard.shed, ...orchard.store];
+  const stopped = need.stops.some((s) => s.id === 'salts' || s.id === 'sodium');
   const magnesium = zone.ph.magnesium !== null && zone.ph.magnesium < DOLOMITIC_BELOW.value;
   const [lime, sulphur] = [amendmentBagOf('lime', bags, magnesium), amendmentBagOf('sulphur', bags, false)];
   const strength = { lime: lime?.amends.strength ?? 1, sulphur: sulphur?.amends.strength ?? 1 };
   const digIn = facts.bed !== undefined;
-  const plan = phPlan({ crop: facts.tree.crop, soil: zone.ph, strength, region: orchard.where.region, digIn, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
+  const plan = phPlan({ crop: facts.tree.crop, word: facts.tree.word, soil: zone.ph, strength, region: orchard.where.region, digIn, stopped, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
   if (!plan) return null;
   const dug = digIn && plan.verdict === 'lime';
   const planting = facts.bed ? plantingWindow(season, facts.tree.planting!) : null;

@@ -60,7 +60,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     code = await (await import('./blend.ts')).blendCommand(bags, self.optsWithGlobals<Common & { balanced?: true }>(), io);
   });
   command('ph', 'cmd-ph').argument('[zone]').option('--now <ph>', w('opt-now')).option('--goal <ph>', w('opt-goal')).option('--texture <words>', w('opt-texture')).option('--buffer <ph>', w('opt-buffer')).option('--method <buffer>', w('opt-method'))
-    .option('--acidity <n>', w('opt-acidity')).option('--cec <n>', w('opt-cec')).option('--carbonate <n>', w('opt-carbonate')).option('--organic-matter <n>', w('opt-organic')).option('--lime <rate>', w('opt-lime')).option('--depth <length>', w('opt-depth')).option('--area <area>', w('opt-area')).option('--material <label>', w('opt-material')).option('--crop <word>', w('opt-crop'))
+    .option('--acidity <n>', w('opt-acidity')).option('--cec <n>', w('opt-cec')).option('--carbonate <n>', w('opt-carbonate')).option('--fizz <word>', w('opt-fizz')).option('--organic-matter <n>', w('opt-organic')).option('--lime <rate>', w('opt-lime')).option('--depth <length>', w('opt-depth')).option('--area <area>', w('opt-area')).option('--material <label>', w('opt-material')).option('--crop <word>', w('opt-crop'))
     .option('--where <place>', w('opt-lime-where')).option('--aluminium <n>', w('opt-aluminium')).option('--base-saturation <n>', w('opt-base-saturation')).option('--calcium <n>', w('opt-calcium')).option('--magnesium <n>', w('opt-magnesium')).option('--lbc <n>', w('opt-lbc')).option('--ecec <n>', w('opt-ecec'))
     .action(async (zone: string | undefined, _: unknown, self: Command) => {
       code = (await import('./ph.ts')).phCommand(zone, self.optsWithGlobals<Common>(), io);

@@ -22,6 +22,7 @@ import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Crop } from '../tables/crops.ts';
 import { CROP_WORDS } from '../tables/crops.ts';
+import { FIZZ } from '../tables/sulphur.ts';
 import type { Unit } from '../units/units.ts';
 import { limeWindow, seasonOf, sulphurWindow } from '../when/season.ts';
 import { showMass, showRate, showShort, showWindow } from '../words/show.ts';
@@ -31,9 +32,10 @@ import { give } from './answer.ts';
 import { explain } from './explain.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
+import { insteadText, rangesText } from './ph-text.ts';
 import { planOf } from './plan.ts';
 
-const FLAGS = ['now', 'goal', 'texture', 'buffer', 'method', 'acidity', 'cec', 'carbonate', 'organicMatter', 'lime', 'depth', 'area', 'material', 'crop', 'where', 'aluminium', 'baseSaturation', 'calcium', 'magnesium', 'lbc', 'ecec'] as const;
+const FLAGS = ['now', 'goal', 'texture', 'buffer', 'method', 'acidity', 'cec', 'carbonate', 'fizz', 'organicMatter', 'lime', 'depth', 'area', 'material', 'crop', 'where', 'aluminium', 'baseSaturation', 'calcium', 'magnesium', 'lbc', 'ecec'] as const;
 type Flag = (typeof FLAGS)[number];
 export type PhOptions = Common & { readonly [F in Flag]?: string };
 
@@ -68,7 +70,8 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
     const ph = t.ph!;
     return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn!.depthM, system) : '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
   });
-  return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
+  const instead = [...new Set(trees.filter((t) => t.ph!.g > 0).map((t) => insteadText(t.ph!.plan, L, system).join('\n')).filter(Boolean))];
+  return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, ...instead, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
 }
 
 /** The reason of a verdict. A goal that was asked for is not measured against what suits. */
@@ -89,7 +92,7 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   if ('notices' in told) return give({ command: 'ph', result: null, notices: told.notices, language: L }, json, io);
   const { soil, goal, crop, area, material } = told;
   const strength = { lime: material?.amends.strength ?? 1, sulphur: material?.amends.strength ?? 1 };
-  const plan = phPlan({ crop: crop === null ? null : CROP_WORDS[crop]!, soil, ...(goal === undefined ? {} : { goal }), strength, region: orchard.where.region, awaitsRetest: false })!;
+  const plan = phPlan({ crop: crop === null ? null : CROP_WORDS[crop]!, word: crop, soil, ...(goal === undefined ? {} : { goal }), strength, region: orchard.where.region, stopped: false, awaitsRetest: false })!;
   const wrong = material && (plan.verdict === 'lime' || plan.verdict === 'sulphur') && material.amends.kind !== plan.verdict;
   if (wrong) return give({ command: 'ph', result: null, notices: [notice('usage', 'error', { why: say(L, 'ph', plan.verdict === 'lime' ? 'sulphur-lowers' : 'lime-raises', { now: plan.now.value, goal: plan.goal.value }) })], language: L }, json, io);
   const season = seasonOf(orchard, options.today ?? io.today);
@@ -104,7 +107,7 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
   const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
   const roots = [...(plan.dose ? [plan.dose] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
-  const text = [noticeText(why, L), ...dose, ...range, '', ...roots.map((f) => explain(f, L, system))].join('\n');
+  const text = [noticeText(why, L), ...dose, ...range, ...insteadText(plan, L, system), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);
 }
 
@@ -139,7 +142,7 @@ function readFlags(zone: string | undefined, o: PhOptions, orchard: Orchard, L: 
   const rate = measured('lime', (t) => rateOf(t), 'flag-rate');
   const soil: PhSoil = {
     now: figure(now ?? 7, 'pH', 'soil', 'told', at('now')), buffer: buffer === null ? null : { value: buffer, test },
-    acidity: number('acidity', 'acidity', 0, 60, 'flag-number'), cec: number('cec', 'cec', 0, 200, 'flag-number'), carbonate: number('carbonate', 'carbonate', 0, 100, 'flag-number'), organic: number('organicMatter', 'organic-matter', 0, 100, 'flag-number'),
+    acidity: number('acidity', 'acidity', 0, 60, 'flag-number'), cec: number('cec', 'cec', 0, 200, 'flag-number'), carbonate: fizzing(number('carbonate', 'carbonate', 0, 100, 'flag-number'), measured('fizz', fizzOf, 'flag-fizz')), organic: number('organicMatter', 'organic-matter', 0, 100, 'flag-number'),
     aluminium: number('aluminium', 'aluminium', 0, 60, 'flag-number'), baseSaturation: number('baseSaturation', 'base-saturation', 0, 100, 'flag-number'), ecec: number('ecec', 'ecec', 0, 200, 'flag-number'),
     calcium: number('calcium', 'calcium', 0, 200, 'flag-number'), exchangeableMagnesium: number('magnesium', 'magnesium', 0, 200, 'flag-number'), bufferCapacity: capacity === null ? null : { value: capacity, after: '30 minutes' },
     lime: rate && figure<Unit, 'lime'>(rate.value, rate.unit, 'lime', 'told', at('lime')), magnesium: null,
@@ -150,6 +153,13 @@ function readFlags(zone: string | undefined, o: PhOptions, orchard: Orchard, L: 
   if (material?.amends.burns) wrong('material', material.label, 'burns');
   return notices.length > 0 ? { notices } : { soil, goal: goal ?? undefined, crop, area, material };
 }
+
+const FIZZES = ['strong', 'weak', 'none'] as const;
+type Fizz = (typeof FIZZES)[number];
+const fizzOf = (text: string): Fizz | null => FIZZES.find((f) => f === text.trim().toLowerCase()) ?? null;
+
+/** A soil that fizzes holds some lime, whatever else is told; that none is heard does not prove that there is none. */
+const fizzing = (carbonate: number | null, fizz: Fizz | null): number | null => (fizz === 'strong' || fizz === 'weak' ? Math.max(carbonate ?? 0, FIZZ.percent) : carbonate);
 
 const plain = (n: ReturnType<typeof lengthOf>): number | null => (typeof n === 'number' && n > 0 ? n : null);
 

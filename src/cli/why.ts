@@ -16,6 +16,7 @@ import { give } from './answer.ts';
 import { explain } from './explain.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
+import { rangesText } from './ph-text.ts';
 import { planOf } from './plan.ts';
 
 const ASKED = ['N', 'P2O5', 'K2O', 'lime', 'dose', 'date'] as const;
@@ -49,7 +50,7 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
   const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}` : '';
   const range = options.as === undefined && t && (asked === 'N' || asked === 'P2O5' || asked === 'K2O' || asked === undefined) ? rangeText(t, asked ?? 'N', whole) : '';
   const others = options.as === undefined && t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
-  return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${range}${others}\n` }, json, io);
+  return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${range}${others}${asked === 'lime' && t?.ph && options.as === undefined ? `\n\n${rangesText(t.ph.plan, L)}` : ''}\n` }, json, io);
 }
 
 function rootsOf(t: TreePlan, asked: Asked | undefined): Figure[] {

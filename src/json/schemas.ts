@@ -39,12 +39,14 @@ const feed = z.strictObject({
   bag: z.string(), g: z.number().meta({ description: 'rounded, for one plant' }), gExact: z.number(), gExactWhy: id, mL: z.number().nullable(), from: day, fromWhy: id, until: day, ring: ring.nullable(), ringWhy: ringWhy.optional(),
 });
 const phRow = z.strictObject({
-  zone: z.string().nullable(), tree: z.string().nullable(), verdict: z.enum(['leave', 'lime', 'sulphur', 'cannot']), reason: z.string(), now: z.number(), nowWhy: id, goal: z.number(), goalWhy: id, suits: z.tuple([z.number(), z.number()]),
+  zone: z.string().nullable(), tree: z.string().nullable(), verdict: z.enum(['leave', 'lime', 'sulphur', 'cannot']), reason: z.string(), now: z.number(), nowWhy: id, goal: z.number(), goalWhy: id, suits: z.tuple([z.number(), z.number()]).meta({ description: 'the range that leads' }),
+  ranges: z.array(z.strictObject({ source: z.string(), low: z.number(), high: z.number() })).meta({ description: 'all that is printed for it, the leading one first' }), rangesWhy: z.array(z.tuple([id, id])),
   material: z.string().nullable(), gPerM2: z.number().meta({ description: 'product, this year' }), gPerM2Why: id.optional(), g: z.number().nullable().meta({ description: 'product for one plant' }),
   range: z.tuple([z.number(), z.number()]).nullable().meta({ description: 'g/m2, what publications give: as it goes on for lime, for the whole way for sulphur' }), rangeWhy: z.tuple([id, id]).optional(), ratesWhy: z.array(id),
   dugIn: z.strictObject({ gPerM2: z.number(), depthM: z.number() }).nullable().meta({ description: 'pure calcium carbonate, if it were dug in' }), dugInWhy: z.strictObject({ gPerM2: id }).optional(),
   freeLime: z.strictObject({ percent: z.number(), years: z.int() }).optional(), freeLimeWhy: id.optional(),
   digIn: z.boolean().optional().meta({ description: 'dug in before planting, not on the surface' }),
+  instead: z.array(z.strictObject({ material: z.string(), gPerM2: z.number(), gPerM2Why: id, atOnceGPerM2: z.number().optional().meta({ description: 'the most in one go' }), nitrogenGPerM2: z.number().optional().meta({ description: 'the nitrogen that it brings' }) })).optional().meta({ description: 'other acidifiers as strong as this year\'s sulphur' }),
   doses: z.array(z.strictObject({ g: z.number().nullable(), gPerM2: z.number(), from: day, until: day })),
 });
 const plan = z.strictObject({

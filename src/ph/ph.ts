@@ -6,16 +6,19 @@ import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Facts } from '../reason/notice.ts';
 import type { Crop } from '../tables/crops.ts';
-import { FREE_LIME_PH, SULPHUR_HOPELESS } from '../tables/sulphur.ts';
+import { OVER_ACID } from '../tables/ph-ranges.ts';
+import { FREE_LIME_PH, SULPHUR_HOPELESS, SULPHUR_TIME, SULPHUR_WARMTH } from '../tables/sulphur.ts';
 import { convert } from '../units/units.ts';
+import type { Instead } from './acidifiers.ts';
+import { chelateFor, insteadOf } from './acidifiers.ts';
 import type { LimeNeed, NoLime } from './lime.ts';
 import { limeDose, limeNeed, limeRates } from './lime.ts';
 import type { PhSoil } from './soil.ts';
 import { freeLime, sulphurDose, sulphurLimit, sulphurRates } from './sulphur.ts';
 import type { Suits } from './suits.ts';
-import { goalOf, suitsOf, TREES_IN_GENERAL } from './suits.ts';
+import { goalOf, suitsOf } from './suits.ts';
 
-export type PhReason = 'inside' | 'goal-is-now' | 'retest' | 'tolerated' | LimeNeed['by'] | NoLime | 'none-needed' | 'sulphur' | 'free-lime' | 'too-high';
+export type PhReason = 'inside' | 'goal-is-now' | 'retest' | 'tolerated' | 'tolerated-low' | 'beyond' | 'acid-enough' | 'over-acid' | 'stopped' | LimeNeed['by'] | NoLime | 'none-needed' | 'sulphur' | 'free-lime' | 'too-high';
 type Rate = Figure<'g/m2', 'lime'> | Figure<'g/m2', 'sulphur'>;
 
 export type PhPlan = {
@@ -33,35 +36,49 @@ export type PhPlan = {
   readonly swallowed: { readonly sulphur: Figure<'lb/acre', 'sulphur'>; readonly percent: number; readonly years: number } | null;
   /** All published rates behind a range. */
   readonly rates: readonly Rate[];
+  /** Other acidifiers as strong as this year's sulphur. */
+  readonly instead: readonly Instead[];
 };
 
 export type PhAsk = {
-  /** Null for fruit trees in general. */
+  /** Both null for fruit trees in general. */
   readonly crop: Crop | null;
+  readonly word: string | null;
   readonly soil: PhSoil;
   readonly goal?: number;
   /** Of the product at hand: calcium carbonate equivalent, or sulphur, as a share of one. */
   readonly strength: { readonly lime: number; readonly sulphur: number };
-  /** Country, with its state where that is told: whose own methods lead. */
+  /** Country, with its state where that is told, as "US-OH": whose own methods and ranges lead. */
   readonly region: string | null;
   /** Lime is dug in before planting; under what stands it stays on the surface. */
   readonly digIn?: boolean;
+  /** Whether salts or sodium have to be settled before anything else is spread. */
+  readonly stopped: boolean;
   /** Whether lime or sulphur went on and no later sample tells what it did. */
   readonly awaitsRetest: boolean;
 };
 
 /** Null for a crop that no range is held for. */
 export function phPlan(ask: PhAsk): PhPlan | null {
-  const { crop, soil } = ask;
-  const suits = crop === null ? TREES_IN_GENERAL : suitsOf(crop);
+  const { soil } = ask;
+  const suits = suitsOf(ask);
   if (!suits) return null;
   const now = soil.now;
-  const goal = ask.goal === undefined ? goalOf(crop, suits, now.value) : figure(ask.goal, 'pH', 'soil', 'told', { source: 'grower', at: 'goal', mark: 'read' });
-  const base = { now, goal, suits, dose: null, dugIn: null, range: null, swallowed: null, rates: [] };
+  const goal = ask.goal === undefined ? goalOf(suits, now.value) : figure(ask.goal, 'pH', 'soil', 'told', { source: 'grower', at: 'goal', mark: 'read' });
+  const base = { now, goal, suits, dose: null, dugIn: null, range: null, swallowed: null, rates: [], instead: [] };
   const way = goal.value - now.value;
   if (Math.abs(way) < 1e-9) return { ...base, verdict: 'leave', reason: ask.goal === undefined ? 'inside' : 'goal-is-now' };
   if (ask.awaitsRetest) return { ...base, verdict: 'leave', reason: 'retest' };
-  return way > 0 ? { ...base, ...limed(ask, goal, suits) } : { ...base, ...acidified(ask, goal) };
+  const left = ask.goal === undefined ? leftAlone(ask, suits) : null;
+  if (left) return { ...base, verdict: 'leave', reason: left };
+  return way > 0 ? { ...base, ...limed(ask, goal, suits) } : { ...base, ...acidified(ask, goal, suits) };
+}
+
+/** A bush that wants acid soil is never limed; a tree is not above the pH from which its own place limes. */
+function leftAlone({ crop, soil: { now } }: PhAsk, { low, limeBelow }: Suits): PhReason | null {
+  if (now.value >= low) return null;
+  if (crop === 'blueberry') return now.value < OVER_ACID.value ? 'over-acid' : 'acid-enough';
+  return limeBelow && now.value >= limeBelow.value ? 'tolerated-low' : null;
 }
 
 /** The key of the sentence that says a plan: a tree that stands too high is spoken of otherwise than a bush that wants acid soil. */
@@ -71,7 +88,10 @@ export const phSentence = (plan: PhPlan, crop: Crop | null): `ph-${PhReason}` | 
 /** What that sentence is filled with. */
 export function phFacts({ now, goal, suits, swallowed }: PhPlan, tree: string): Facts {
   const shown = (value: number): number => Math.round(value * 100) / 100;
-  return { tree, now: shown(now.value), goal: shown(goal.value), low: suits.low, high: suits.high, years: swallowed?.years ?? 0, percent: swallowed?.percent ?? 0 };
+  return {
+    tree, now: shown(now.value), goal: shown(goal.value), low: suits.low, high: suits.high, years: swallowed?.years ?? 0, percent: swallowed?.percent ?? 0,
+    least: suits.absolute?.[0].value ?? '', most: suits.absolute?.[1].value ?? '', below: suits.limeBelow?.value ?? '', chelate: chelateFor(now.value), soonest: SULPHUR_TIME.months[0], latest: SULPHUR_TIME.months[1], warm: SULPHUR_WARMTH.fahrenheit, celsius: Math.round((SULPHUR_WARMTH.fahrenheit - 32) / 1.8),
+  };
 }
 
 type Found = Pick<PhPlan, 'verdict' | 'reason'> & Partial<PhPlan>;
@@ -87,8 +107,8 @@ function limed({ soil, strength, region, goal: asked, digIn = false }: PhAsk, wa
   return { verdict: 'lime', reason: need.by, goal, dose, dugIn: need, range: sorted.length > 1 ? [sorted[0]!, sorted.at(-1)!] : null, rates: sorted };
 }
 
-function acidified({ crop, soil, strength, goal: asked }: PhAsk, goal: Figure<'pH', 'soil'>): Found {
-  const rates = sulphurRates(soil, goal);
+function acidified({ crop, soil, strength, goal: asked, stopped }: PhAsk, goal: Figure<'pH', 'soil'>, { absolute, high }: Suits): Found {
+  const { all: rates, followed } = sulphurRates(soil, goal, crop);
   const range = rates.length > 0 ? [rates[0]!, rates.at(-1)!] as const : null;
   const now = soil.now.value;
   const limy = (soil.carbonate ?? 0) > 0;
@@ -99,7 +119,8 @@ function acidified({ crop, soil, strength, goal: asked }: PhAsk, goal: Figure<'p
     const years = Math.ceil(convert(sulphur.value, sulphur.unit, 'g/m2') / sulphurLimit().value);
     return { verdict: 'cannot', reason: limy ? 'free-lime' : 'too-high', range, rates, swallowed: { sulphur, percent, years } };
   }
-  if (crop !== 'blueberry' && asked === undefined) return { verdict: 'leave', reason: 'tolerated' };
-  if (!range) return { verdict: 'cannot', reason: 'no-rate' };
-  return { verdict: 'sulphur', reason: 'sulphur', range, rates, dose: sulphurDose(range[0], strength.sulphur) };
+  if (crop !== 'blueberry' && asked === undefined) return { verdict: 'leave', reason: absolute && now > Math.max(absolute[1].value, high) ? 'beyond' : 'tolerated' };
+  if (stopped) return { verdict: 'leave', reason: 'stopped', range, rates };
+  if (!followed) return { verdict: 'cannot', reason: 'no-rate' };
+  return { verdict: 'sulphur', reason: 'sulphur', range, rates, dose: sulphurDose(followed, strength.sulphur), instead: insteadOf(sulphurDose(followed, 1), crop, goal.value) };
 }

@@ -1,12 +1,13 @@
 /** How much sulphur: every published rate that fits, as a range; this year's dose; or a no with its numbers. */
-import type { Figure } from '../reason/figure.ts';
+import type { Cite, Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
+import type { Crop } from '../tables/crops.ts';
 import type { TextureClass } from '../tables/sulphur.ts';
 import {
   FREE_LIME, SULPHUR_BY_CEC, SULPHUR_FROM_NEUTRAL, SULPHUR_LIMIT, SULPHUR_LIMITS_ELSEWHERE, SULPHUR_RATES, SULPHUR_TO_45, TEXTURE_BY_CEC,
 } from '../tables/sulphur.ts';
 import type { Unit } from '../units/units.ts';
-import { convert } from '../units/units.ts';
+import { convert, INCH } from '../units/units.ts';
 import { between } from './lime-formulas.ts';
 import type { PhSoil } from './soil.ts';
 
@@ -19,14 +20,20 @@ function textureFor(soil: PhSoil): TextureClass {
   return cec === null ? 'sand' : TEXTURE_BY_CEC.upTo.find(([most]) => cec <= most)![1];
 }
 
-/** Every published rate for the whole way from now to the goal, each in its printed unit; sorted, least first, in g/m². */
-export function sulphurRates(soil: PhSoil, goal: Figure<'pH', 'soil'>): Sulphur<'g/m2'>[] {
+/** Every published rate for the whole way from now to the goal, each in its printed unit, inside its printed spans; sorted, least first, in g/m². `followed` is the least that no weak page gives. */
+export function sulphurRates(soil: PhSoil, goal: Figure<'pH', 'soil'>, crop: Crop | null): { readonly all: Sulphur<'g/m2'>[]; readonly followed: Sulphur<'g/m2'> | null } {
   const texture = textureFor(soil);
   const way = soil.now.value - goal.value;
+  const within = ([low, high]: readonly [number, number] = [-Infinity, Infinity], ph: number): boolean => ph >= low && ph <= high;
   const from = [soil.now, goal];
+  const layer = (depthM: number, cite: Cite): Figure<'m', 'soil'> => figure(depthM, 'm', 'soil', 'depth', cite);
+  const weak: Sulphur[] = [];
   const printed: Sulphur[] = SULPHUR_RATES.flatMap((r) => {
     const rate = r.organic && soil.organic !== null && soil.organic > r.organic.over ? r.organic.rate : r.rates[texture];
-    return rate === undefined ? [] : [figure((rate * way) / r.per, r.unit, 'sulphur', 'sulphur-rule', r.cite, from)];
+    if (rate === undefined || !within(r.from, soil.now.value) || !within(r.to, goal.value) || (r.crops && (crop === null || !r.crops.includes(crop)))) return [];
+    const f = figure((rate * way) / r.per, r.unit, 'sulphur', 'sulphur-rule', r.cite, [...from, ...(r.depthIn === undefined ? [] : [layer(r.depthIn * INCH, r.cite)])]);
+    if (r.label === 'weak') weak.push(f);
+    return [f];
   });
   const column = SULPHUR_TO_45.classes.findIndex((c) => c === texture);
   const [least, most] = [SULPHUR_TO_45.rows[0][0], SULPHUR_TO_45.rows[5][0]];
@@ -40,13 +47,15 @@ export function sulphurRates(soil: PhSoil, goal: Figure<'pH', 'soil'>): Sulphur<
     const rate = between([[capacities[0], at(1)], [capacities[1], at(2)], [capacities[2], at(3)]], soil.cec);
     printed.push(figure(rate, SULPHUR_BY_CEC.unit, 'sulphur', 'sulphur-rule', SULPHUR_BY_CEC.cite, [...from, figure(soil.cec, 'meq/100g', 'soil', 'printed-by-lab', soil.now.cite)]));
   }
-  const { from: [n0, n1], to: [g0, g1], low, high, unit, cite } = SULPHUR_FROM_NEUTRAL;
-  if (soil.now.value >= n0 && soil.now.value <= n1 && goal.value >= g0 && goal.value <= g1) {
-    if (texture !== 'clay') printed.push(figure(low, unit, 'sulphur', 'sulphur-rule', cite, from));
-    if (texture === 'clay' || texture === 'loam') printed.push(figure(high, unit, 'sulphur', 'sulphur-rule', cite, from));
+  const { from: starts, to: goals, depthCm, low, high, unit, cite } = SULPHUR_FROM_NEUTRAL;
+  if (within(starts, soil.now.value) && within(goals, goal.value)) {
+    const deep = [...from, layer(depthCm / 100, cite)];
+    if (texture !== 'clay') printed.push(figure(low, unit, 'sulphur', 'sulphur-rule', cite, deep));
+    if (texture === 'clay' || texture === 'loam') printed.push(figure(high, unit, 'sulphur', 'sulphur-rule', cite, deep));
   }
   const arithmetic = { source: 'definition', at: 'units of area rate', mark: 'derived' } as const;
-  return printed.map((p): Sulphur<'g/m2'> => figure(convert(p.value, p.unit, 'g/m2'), 'g/m2', 'sulphur', 'sulphur-way', arithmetic, [p])).sort((a, b) => a.value - b.value);
+  const all = printed.map((p): Sulphur<'g/m2'> => figure(convert(p.value, p.unit, 'g/m2'), 'g/m2', 'sulphur', 'sulphur-way', arithmetic, [p])).sort((a, b) => a.value - b.value);
+  return { all, followed: all.find((f) => !weak.includes(f.from[0] as Sulphur)) ?? null };
 }
 
 /** Sulphur that the soil's own lime swallows before the pH can fall, for `percent` of carbonate. */

@@ -50,7 +50,7 @@ export function coverage(countries: readonly string[]): Coverage {
   const each = (names: readonly string[], n: (name: string) => number): Record<string, number> => Object.fromEntries(names.map((name) => [name, n(name)]));
   const words = new Set([...NAMES.map((n) => n.name), ...RATING_WORDS.map(([w]) => w)].map(unaccented));
   const known = (word: string): boolean => words.has(unaccented(word));
-  const serves = (r: Row, word: string): boolean => r.crops.includes(CROP_WORDS[word] satisfies Crop | undefined ?? '') && (r.kinds.length === 0 || r.kinds.includes(word));
+  const serves = (r: Row, word: string): boolean => r.crops.includes(CROP_WORDS[word] satisfies Crop | undefined ?? 'other') && (r.kinds.length === 0 || r.kinds.includes(word));
   const regions = [...new Set([...countries, ...rows.flatMap((r) => r.places).filter((p) => /^[A-Z]{2}(?:-[A-Z]{2})?$/.test(p))])].sort();
   return {
     crops: Object.fromEntries([...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES].map((word) => [word, {

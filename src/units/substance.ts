@@ -1,7 +1,7 @@
 /**
  * What an amount is an amount of. P can never stand for P2O5.
  * Oxide factors follow from the abridged standard atomic weights (IUPAC): O 15.999, P 30.974, K 39.098,
- * Mg 24.305, Ca 40.078, S 32.06, N 14.007, Na 22.990.
+ * Mg 24.305, Ca 40.078, S 32.06, N 14.007, Na 22.990, Fe 55.845.
  */
 export type Nutrient = 'N' | 'P2O5' | 'K2O';
 export const NUTRIENTS: readonly Nutrient[] = ['N', 'P2O5', 'K2O'];
@@ -16,8 +16,8 @@ export type Substance =
   | 'product' | 'lime' | 'sulphur' | 'acidity' | 'organic matter' | 'soil' | 'salts'
   | 'crown' | 'trunk' | 'ring' | 'tree' | 'tub' | 'growth' | 'fruit' | 'compost' | 'leaf' | 'time' | 'dose';
 
-const ATOMIC_WEIGHT = {
-  H: 1.008, C: 12.011, N: 14.007, O: 15.999, Na: 22.99, Mg: 24.305, Al: 26.982, P: 30.974, S: 32.06, K: 39.098, Ca: 40.078,
+export const ATOMIC_WEIGHT = {
+  H: 1.008, C: 12.011, N: 14.007, O: 15.999, Na: 22.99, Mg: 24.305, Al: 26.982, P: 30.974, S: 32.06, K: 39.098, Ca: 40.078, Fe: 55.845,
 } as const;
 
 const { N, O, Na, Mg, P, S, K, Ca } = ATOMIC_WEIGHT;

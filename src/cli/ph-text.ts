@@ -1,0 +1,20 @@
+/** What stands below a verdict of pH: all printed ranges, other acidifiers, the amount at each tenth. */
+import { citeOf } from '../json/reason.ts';
+import type { PhPlan } from '../ph/ph.ts';
+import type { System } from '../words/show.ts';
+import { showRate } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
+import { say } from '../words/words.ts';
+
+/** Every printed pH range that fits, the leading one first. */
+export function rangesText({ suits: { ranges } }: PhPlan, L: Language): string {
+  const lines = ranges.map(([low, high]) => `  ${(low.value === high.value ? `${low.value}` : say(L, 'say', 'span-ph', { low: low.value, high: high.value })).padEnd(12)} ${citeOf(low.cite, L)}`);
+  return [say(L, 'say', 'why-ranges'), ...lines].join('\n');
+}
+
+/** Nothing where no sulphur goes on. */
+export function insteadText({ instead }: PhPlan, L: Language, system: System): string[] {
+  if (instead.length === 0) return [];
+  const lines = instead.map((i) => `  ${say(L, 'ph', 'instead-line', { material: say(L, 'ph', i.id as 'iron-sulphate'), rate: showRate(i.rate.value, system), most: i.atOnce && i.rate.value > i.atOnce.value ? showRate(i.atOnce.value, system) : '', nitrogen: i.nitrogen === null ? '' : showRate(i.nitrogen, system) })}`);
+  return [say(L, 'ph', 'instead'), ...lines, ...(instead.some((i) => i.id === 'aluminium-sulphate') ? [] : [`  ${say(L, 'ph', 'no-aluminium')}`])];
+}

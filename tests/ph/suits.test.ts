@@ -1,0 +1,89 @@
+// Whose pH range leads, what stands beside it, and the answer from outside it. Figures from the publications named:
+// Tennessee SP307-A 6.0 to 6.5 for fruit trees; Washington EM119E 6.0 to 7.5; Nebraska 5.6 to 7.0; Florida HS1234 5.8 to 7.0
+// for most fruit and SL253 6.0 to 6.5 for citrus, limed below 5.5; Georgia fig 5.5 to 6.5; FAO EcoCrop for the world.
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { medlar } from '../medlar.ts';
+
+type Row = { tree: string; verdict: string; reason: string; now: number; goal: number; suits: [number, number]; gPerM2: number; ranges: { source: string; low: number; high: number }[]; freeLime?: { percent: number; years: number } };
+
+const folder = (where: string, trees: readonly string[], soil: string, more = ''): Record<string, string> => ({
+  'orchard.yaml': `where: ${where}\n${more}soil:\n  bed: soil.txt\ntrees:\n${trees.map((t) => `  ${t}, planted 2019, 6 ft across, bed\n`).join('')}`, 'soil.txt': `${soil}\n`,
+});
+const planned = async (where: string, trees: readonly string[], soil: string, more = '') => {
+  const { json } = await medlar(['plan', '--json'], folder(where, trees, soil, more));
+  return { json, rows: json.result.ph as Row[], codes: json.notices.map((n) => n.code), text: (code: string) => json.notices.find((n) => n.code === code)?.text ?? '' };
+};
+const row = async (where: string, tree: string, ph: number): Promise<Row> => (await planned(where, [`A: ${tree}`], `Soil pH ${String(ph)}\nTexture: loam`)).rows[0]!;
+
+// The grower's own state or country, else tree fruit there, else the world's (with Washington's for tree fruit).
+test.each([
+  ['Tennessee, US', 'apple', 6, 6.5], ['Nebraska, US', 'pear', 5.6, 7], ['Washington, US', 'apple', 6, 7.5], ['Florida, US', 'peach', 6, 6.5], ['Florida, US', 'plum', 5.8, 7], ['Georgia, US', 'fig', 5.5, 6.5], ['Florida, US', 'orange', 6, 6.5],
+  ['Tennessee, US', 'blueberry', 4.8, 5.5], ['Ontario, Canada', 'blueberry', 4.2, 5], ['Georgia, US', 'blueberry', 4, 5.5],
+  // No state of their own: 6 to 7.5 widened by EcoCrop's low; EcoCrop's optimum alone; blueberry as the extension services have it.
+  ['Ohio, US', 'apple', 6, 7.5], ['Ohio, US', 'plum', 5.5, 7.5], ['Ohio, US', 'quince', 6, 6.5], ['Ohio, US', 'blueberry', 4, 5.3], ['Spain', 'lemon', 6.5, 7], ['Ohio, US', 'sour cherry', 6, 7.5], ['Ohio, US', 'crab apple', 6.2, 7],
+  // A page without a publisher (6.0 to 7.8) and a figure from memory (6.0 to 6.8) never lead; nor does a single number (muscadine 6.0, blueberry 5.0 and 4.5).
+  ['California, US', 'fig', 6, 7], ['Ohio, US', 'raspberry', 5.5, 6.5], ['Florida, US', 'muscadine', 6, 7], ['North Carolina, US', 'blueberry', 4, 5.3], ['Utah, US', 'blueberry', 4, 5.3],
+] as const)('%s, %s: %d to %d', async (where, tree, low, high) => { expect((await row(where, tree, 6.2)).suits).toEqual([low, high]); });
+
+test('all that is printed stands in the answer, the leading range first', async () => {
+  // Apple: Tennessee leads at home; Washington, Nebraska, California's handout and EcoCrop beside it.
+  const { ranges } = await row('Tennessee, US', 'apple', 6.2);
+  expect(ranges[0]).toEqual({ source: 'ut-sp307a', low: 6, high: 6.5 });
+  for (const r of [{ source: 'washington-em119e', low: 6, high: 7.5 }, { source: 'nebraska-fruit-column', low: 5.6, high: 7 }, { source: 'edible-trees-handout', low: 6.5, high: 7 }, { source: 'fao-ecocrop', low: 6, high: 7 }]) expect(ranges).toContainEqual(r);
+  // Tennessee: a peach and a fig are no apple.
+  expect((await row('Ohio, US', 'fig', 6.5)).ranges.map((r) => r.source).sort()).toEqual(['edible-trees-handout', 'fao-ecocrop', 'georgia-fig-column']);
+  const blueberry = (await row('Ohio, US', 'blueberry', 4.8)).ranges;
+  expect(blueberry).toContainEqual({ source: 'florida-hs1234', low: 4.5, high: 5.5 });
+  // Every source stops at 5.5.
+  expect(Math.max(...blueberry.map((r) => r.high))).toBe(5.5);
+});
+
+test('why lists them with their marks; the sheet does not', async () => {
+  const files = folder('Ohio, US', ['A: apple'], 'Soil pH 6.4');
+  const why = (await medlar(['why', 'A', 'lime'], files)).stdout;
+  for (const said of ['6 to 7.5', 'Nebraska', 'Food and Agriculture Organization', '5.6 to 7']) expect(why).toContain(said);
+  let sheet = '';
+  await medlar(['sheet', '--as', 'text'], files, '', (at) => { sheet = readFileSync(`${at}/sheet.txt`, 'utf8'); });
+  expect(sheet).toContain('6.4');
+  expect(sheet).not.toContain('Nebraska');
+});
+
+test.each([
+  // Quince 6 to 6.5, at most 7: tolerated at 6.8, beyond at 7.3. Sweet cherry's 7.0 lies inside of Washington's 7.5.
+  ['Ohio, US', 'quince', 6.8, 'leave', 'tolerated'], ['Ohio, US', 'quince', 7.3, 'leave', 'beyond'], ['Ohio, US', 'cherry', 7.3, 'leave', 'inside'], ['Ohio, US', 'fig', 7.4, 'leave', 'tolerated'],
+  // Florida citrus 6.0 to 6.5, limed below 5.5 alone.
+  ['Florida, US', 'orange', 5.7, 'leave', 'tolerated-low'], ['Florida, US', 'orange', 5.3, 'lime', 'texture'], ['Spain', 'lemon', 5.7, 'lime', 'texture'],
+  // Acid enough, or too acid: neither sulphur nor lime.
+  ['Tennessee, US', 'blueberry', 4.5, 'leave', 'acid-enough'], ['Ohio, US', 'blueberry', 4.2, 'leave', 'inside'], ['Ohio, US', 'blueberry', 3.8, 'leave', 'over-acid'],
+  ['Ohio, US', 'blueberry', 8.4, 'cannot', 'too-high'], ['Ohio, US', 'pear', 8.4, 'cannot', 'too-high'], ['Ohio, US', 'blueberry', 5.8, 'sulphur', 'sulphur'],
+] as const)('%s, %s at pH %d: %s, %s', async (where, tree, ph, verdict, reason) => {
+  const r = await row(where, tree, ph);
+  expect([r.verdict, r.reason]).toEqual([verdict, reason]);
+  if (verdict === 'leave' || verdict === 'cannot') expect(r.gPerM2).toBe(0);
+});
+
+test('a pear in a lawn at pH 4.2 is limed, not left to be tolerated', async () => {
+  const { rows } = await planned('Ohio, US', ['A: pear, fed lawn'], 'Soil pH 4.2\nTexture: loam');
+  expect(rows[0]!.verdict).toBe('lime');
+  expect(rows[0]!.gPerM2).toBeGreaterThan(0);
+});
+
+test('the goal from above is the top of what leads: 5.5 in Tennessee, EcoCrop\'s 5.0 elsewhere', async () => {
+  expect((await row('Tennessee, US', 'blueberry', 6)).goal).toBe(5.5);
+  expect((await row('Ohio, US', 'blueberry', 6)).goal).toBe(5);
+  expect((await row('Ontario, Canada', 'blueberry', 6)).goal).toBe(5);
+});
+
+test('one zone with two wants says so once, with its plants', async () => {
+  // Blueberry 4.0 to 5.3, plum 5.5 to 7.5, apple 6 to 7.5: the least of the others is 5.5.
+  const { json, codes, text } = await planned('Ohio, US', ['B1: blueberry', 'B2: blueberry', 'P: plum', 'A: apple'], 'Soil pH 5.4\nTexture: loam');
+  expect(codes.filter((c) => c === 'ph-zone-two-wants')).toHaveLength(1);
+  const said = text('ph-zone-two-wants');
+  for (const part of ['B1, B2', 'P, A', '4 to 5.3', '5.5 or more', 'tub']) expect(said).toContain(part);
+  expect(json.ok).toBe(true);
+  expect((await planned('Ohio, US', ['P: plum', 'A: apple', 'Q: quince'], 'Soil pH 5.4\nTexture: loam')).codes).not.toContain('ph-zone-two-wants');
+  expect((await planned('Ohio, US', ['P: plum', 'B: blueberry, tub 15 gal'], 'Soil pH 5.4\nTexture: loam')).codes).not.toContain('ph-zone-two-wants');
+  // Figs of 6 to 7 stand with pecans of 5.5 to 7.
+  expect((await planned('Ohio, US', ['F: fig', 'P: pecan'], 'Soil pH 6.2')).codes).not.toContain('ph-zone-two-wants');
+});
