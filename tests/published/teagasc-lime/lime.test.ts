@@ -1,0 +1,52 @@
+// Teagasc, calculating lime advice, April 2023, by the SMP buffer: t/ha of ground limestone, 10 cm deep,
+// (target SMP pH - measured SMP pH) x 12.5. Typed from research notes of the page (formula read, depth memory).
+import { expect, test } from 'vitest';
+import { published } from '../helpers.ts';
+import { type Asked, type Flags, ph, said } from '../ph.ts';
+
+const source = {
+  id: 'teagasc-lime',
+  title: 'Calculating Lime Advice',
+  publisher: 'Teagasc',
+  url: 'https://www.teagasc.ie/about/farm-advisory/advisory-regions/cork-east/farm-advice/calculating-lime-advice/',
+  mark: 'read',
+} as const;
+
+// The goal given is taken for the target SMP pH.
+const flags = (buffer: number, goal: number) => ({ where: 'Ireland', now: 4.8, method: 'smp', buffer, goal });
+
+type Case = readonly [flags: Flags, tonnes: number];
+
+/** The answer's figures under this source; tonnes to the hectare are not among the shared helper's units. */
+function tonnesOf({ figures }: Asked): number[] {
+  return Object.values(figures).filter((figure) => figure.cite.source === source.id && figure.unit === 't/ha').map((figure) => figure.value);
+}
+
+function expectTonnes(cases: readonly Case[], within = 0.005): void {
+  for (const [given, tonnes] of cases) {
+    test(`${said(given)}: ${String(tonnes)} t/ha`, async () => {
+      const values = tonnesOf(await ph(given));
+      expect(values.some((one) => Math.abs(one - tonnes) <= within), `${String(tonnes)} among [${values.join(', ')}]`).toBe(true);
+    });
+  }
+}
+
+const limestone = (target: number, measured: number): number => (target - measured) * 12.5;
+
+// Target and measured SMP pH.
+const points = [
+  [6.7, 6.6], [6.7, 6.5], [6.7, 6.4], [6.7, 6.2], [6.7, 6.1], [6.7, 6.0], [6.7, 5.9], [6.5, 6.3], [6.5, 6.1], [6.5, 5.8],
+] as const;
+
+published(source, () => {
+  expectTonnes(points.map(([target, measured]): Case => [flags(measured, target), Number(limestone(target, measured).toFixed(3))]));
+
+  // The page's own example, grass on mineral soil.
+  expectTonnes([[flags(6.3, 6.7), 5.0]]);
+
+  test('measured 6.3, target 6.7: reckoned for 10 cm', async () => {
+    const { row } = await ph({ ...flags(6.3, 6.7), material: 'Garden lime, CCE 100' });
+    expect(row.verdict).toBe('lime');
+    expect(row.dugIn?.depthM).toBeCloseTo(0.1, 3);
+  });
+});
