@@ -1,4 +1,5 @@
 /** What a plan has to say beside its doses, and what it asks of a zone's soil. */
+import { isWelcome, magnesiumRule } from './bags/amend.ts';
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
 import { advised, counted, isFollowed } from './need/advice.ts';
@@ -121,7 +122,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...phNotices(plans), ...zones.flatMap((z) => twoWants(plans, z))];
+  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...phNotices(plans), ...zones.flatMap((z) => twoWants(plans, z))];
 }
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */
@@ -195,6 +196,36 @@ function zoneNotices({ zone, soil }: ZoneSoil, plans: readonly TreePlan[], orcha
     ...(magnesium ? [notice('magnesium-short', 'note', { zone, amount: showMass(grams, orchard.where.units), area: us ? '100 sq ft' : '10 m²', epsom: limed ? '' : showMass(grams / EPSOM_MGO, orchard.where.units), lime: limed ? 'yes' : '' })] : []),
     ...(minors.length > 0 ? [notice('minor-short', 'note', { zone, items: minors.map((m) => say(orchard.where.language, 'item', m)).join(', ') })] : []),
   ];
+}
+
+/** What the labels of the lime left open, which lime is not taken and why, and where the soil wants one with magnesium. */
+function limeNotices(plans: readonly TreePlan[], zones: readonly ZoneSoil[], { shed, store, where }: Orchard): Notice[] {
+  const us = where.units === 'us';
+  const [ground, area] = us ? [100 * FOOT * FOOT, '100 sq ft'] : [10, '10 m²'];
+  const limed = plans.filter((p) => p.ph?.plan.verdict === 'lime');
+  if (limed.length === 0) return [];
+  const used = new Map(limed.flatMap(({ ph }) => (ph!.bag ? [[ph!.bag, ph!] as const] : [])));
+  const labels = [...used].flatMap(([bag, { plan }]) => {
+    const { notes, material } = bag.amends.lime!;
+    const most = material.most && convert(material.most.value, material.most.unit, 'g/m2') * ground;
+    const ash = material.potash && plan.dose ? [notice('lime-ash', 'warning', { bag: bag.label, potash: showMass((plan.dose.value * ground * material.potash.percent) / 100, where.units), area, most: most ? `${showMass(most, where.units)} / ${area}` : '' })] : [];
+    return [...notes.map((n) => notice(n.code, 'note', { ...n.facts, bag: bag.label })), ...ash];
+  });
+  const listed = [...shed, ...store].filter((b) => b.amends?.kind === 'lime');
+  const burning = listed.filter((b) => b.amends!.burns).map((b) => notice('lime-burns', 'warning', { bag: b.label }));
+  const byZone = zones.flatMap((z) => {
+    const mine = limed.filter((p) => p.ph!.zone === z.zone);
+    const [first] = mine;
+    if (!first || !z.ph) return [];
+    const ash = listed.find((b) => b.amends!.lime?.material.potash && !mine.some((p) => isWelcome(b, { potash: p.need.K2O.value > 0, ph: z.ph!.now.value })));
+    const { wants, source, under } = magnesiumRule(z.ph, where);
+    const without = wants && !mine.some((p) => p.ph!.bag?.amends.dolomitic);
+    return [
+      ...(ash ? [notice('lime-ash-left', 'note', { zone: z.zone, bag: ash.label })] : []),
+      ...(without ? [notice('lime-dolomitic', 'note', { zone: z.zone, source: sourceOf(source)?.publisher ?? '', under: under ?? '', now: Math.round(z.ph.magnesium ?? 0) })] : []),
+    ];
+  });
+  return [...labels, ...burning, ...byZone];
 }
 
 /** The lab's own recommendation: followed, refused for a tree, or told beside the plan for the first tree that is fed. */

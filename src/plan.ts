@@ -1,5 +1,5 @@
 /** The season's plan: calls the rooms in order. Plain data in, plain data out; files, clock and terminal are elsewhere. */
-import { amendmentBagOf } from './bags/amend.ts';
+import { amendmentBagOf, magnesiumRule, withinOwnLimit } from './bags/amend.ts';
 import type { Purchase } from './bags/buy.ts';
 import { purchasesOf } from './bags/buy.ts';
 import type { Feed, PlannedDose } from './bags/doses.ts';
@@ -26,7 +26,6 @@ import type { Amended, Plan, TreePlan, WorkingDay } from './planned.ts';
 import type { Figure } from './reason/figure.ts';
 import type { Notice } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
-import { DOLOMITIC_BELOW } from './tables/lime.ts';
 import { AMENDMENT_RETEST, FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
 import type { Day } from './units/date.ts';
 import { addDays, day, daysBetween } from './units/date.ts';
@@ -209,12 +208,13 @@ function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchar
   if (!zone?.ph) return null;
   const bags = [...orchard.shed, ...orchard.store];
   const stopped = need.stops.some((s) => s.id === 'salts' || s.id === 'sodium');
-  const magnesium = zone.ph.magnesium !== null && zone.ph.magnesium < DOLOMITIC_BELOW.value;
-  const [lime, sulphur] = [amendmentBagOf('lime', bags, magnesium), amendmentBagOf('sulphur', bags, false)];
+  const wants = { magnesium: magnesiumRule(zone.ph, orchard.where).wants, potash: need.K2O.value > 0, ph: zone.ph.now.value };
+  const [lime, sulphur] = [amendmentBagOf('lime', bags, wants), amendmentBagOf('sulphur', bags, wants)];
   const strength = { lime: lime?.amends.strength ?? 1, sulphur: sulphur?.amends.strength ?? 1 };
   const digIn = facts.bed !== undefined;
-  const plan = phPlan({ crop: facts.tree.crop, word: facts.tree.word, soil: zone.ph, strength, region: orchard.where.region, digIn, stopped, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
-  if (!plan) return null;
+  const asked = phPlan({ crop: facts.tree.crop, word: facts.tree.word, soil: zone.ph, strength, region: orchard.where.region, digIn, stopped, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
+  if (!asked) return null;
+  const plan = asked.dose?.of === 'lime' && lime ? { ...asked, dose: withinOwnLimit(asked.dose, lime.amends) } : asked;
   const dug = digIn && plan.verdict === 'lime';
   const planting = facts.bed ? plantingWindow(season, facts.tree.planting!) : null;
   const window = dug ? planting : plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;

@@ -5,7 +5,8 @@ import { noticeText } from '../json/notices.ts';
 import { phJson } from '../json/ph-json.ts';
 import { materialOf, phRows } from '../json/plan-json.ts';
 import type { Amendment } from '../orchard/amendment.ts';
-import { amendmentOf } from '../orchard/amendment.ts';
+import { parseBag } from '../orchard/bag.ts';
+import { isNeutralSalt } from '../orchard/lime-label.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { areaOf, lengthOf, numberOf, rateOf } from '../orchard/measure.ts';
 import { NOWHERE, parseWhere } from '../orchard/where.ts';
@@ -18,7 +19,7 @@ import { textureClass } from '../rating/texture.ts';
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Notice } from '../reason/notice.ts';
-import { notice } from '../reason/notice.ts';
+import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Crop } from '../tables/crops.ts';
 import { CROP_WORDS } from '../tables/crops.ts';
@@ -103,11 +104,13 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const figures = collector(L, system);
   const row = phJson(plan, { zone: null, tree: null, material: label, g, window }, figures);
   const why = toldOf(plan, crop === null ? null : CROP_WORDS[crop]!, crop ?? say(L, 'ph', 'fruit-trees'), goal !== undefined);
-  const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? [] : [why];
+  const lime = plan.verdict === 'lime' ? material?.amends.lime : undefined;
+  const read = (lime?.notes ?? []).map((n) => notice(n.code, 'note', { ...n.facts, bag: material!.label }));
+  const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? [] : [why, ...read];
   const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
   const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
-  const roots = [...(plan.dose ? [plan.dose] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
-  const text = [noticeText(why, L), ...dose, ...range, ...insteadText(plan, L, system), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
+  const roots = [...(plan.dose ? [plan.dose] : []), ...(lime && lime.strength.from.length > 0 ? [lime.strength] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
+  const text = [noticeText(why, L), ...dose, ...range, ...insteadText(plan, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);
 }
 
@@ -149,8 +152,14 @@ function readFlags(zone: string | undefined, o: PhOptions, orchard: Orchard, L: 
     depthM: measured('depth', (t) => plain(lengthOf(t)), 'flag-depth'), texture: measured('texture', textureClass, 'flag-texture'),
   };
   const area = measured('area', areaOf, 'flag-area');
-  const material = measured('material', (t) => materialNamed(t, orchard), 'flag-material');
-  if (material?.amends.burns) wrong('material', material.label, 'burns');
+  const material = o.material === undefined ? null : materialNamed(o.material, orchard);
+  if (Array.isArray(material)) notices.push(...material.map((n) => notice('usage', 'error', { why: noticeText(n, L) })));
+  else if (o.material !== undefined && !material) wrong('material', o.material, isNeutralSalt(o.material) ? 'no-lime-salt' : 'flag-material');
+  if (!material || Array.isArray(material)) return notices.length > 0 ? { notices } : { soil, goal: goal ?? undefined, crop, area, material: null };
+  const { label, amends } = material;
+  const mostPh = amends.lime?.material.mostPh?.ph ?? Infinity;
+  if (soil.now.value > mostPh) notices.push(notice('usage', 'error', { why: say(L, 'ph', 'ash-ph', { read: label, ph: mostPh }) }));
+  if (amends.burns) wrong('material', label, 'burns');
   return notices.length > 0 ? { notices } : { soil, goal: goal ?? undefined, crop, area, material };
 }
 
@@ -168,10 +177,13 @@ function cropOf(text: string): string | null {
   return [word, word.replace(/ies$/, 'y'), word.replace(/s$/, '')].find((w) => Object.hasOwn(CROP_WORDS, w)) ?? null;
 }
 
-/** A listed bag by its name, or a label such as "Garden lime, CCE 90". */
-function materialNamed(text: string, orchard: Orchard): Told['material'] {
-  const listed = [...orchard.shed, ...orchard.store].find((b) => b.amends && b.label.toLowerCase() === text.trim().toLowerCase());
-  const amends = listed?.amends ?? amendmentOf(text);
-  return amends && amends.strength > 0 && amends.strength < 3 ? { label: listed?.label ?? text.split(',')[0]!.trim(), amends } : null;
+/** A listed bag by its name, or a label such as "Garden lime, CCE 90"; what is wrong with it, or null for no lime or sulphur. */
+function materialNamed(text: string, { shed, store, where }: Orchard): Told['material'] | Notice[] {
+  const listed = [...shed, ...store].find((b) => b.amends && b.label.toLowerCase() === text.trim().toLowerCase());
+  const read = listed ? { bag: listed, notices: [] } : parseBag(text, where.country, false, placeIn('', 1, text, 0, text.length), where.state);
+  const { bag } = read;
+  if (bag?.amends) return bag.amends.strength > 0 && bag.amends.strength < 3 ? { label: bag.label, amends: bag.amends } : null;
+  // What is typed stands in no file.
+  const wrong = read.notices.filter((n) => n.code !== 'grade-missing' && n.severity === 'error').map((n) => notice(n.code, n.severity, n.facts));
+  return wrong.length > 0 ? wrong : null;
 }
-

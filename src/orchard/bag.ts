@@ -8,6 +8,7 @@ import { ELEMENT_SHARE } from '../units/substance.ts';
 import type { Amendment } from './amendment.ts';
 import { amendmentOf } from './amendment.ts';
 import { amountsIn } from './label-amounts.ts';
+import { isNeutralSalt } from './lime-label.ts';
 import { numberOf } from './measure.ts';
 
 /** N, P2O5 and K2O as shares from 0 to 1. */
@@ -44,14 +45,15 @@ const PART = '(\\d+(?:[.,]\\d{1,2})?)';
 const GRADE = new RegExp(`(?:n-?p-?k:? *)?(?<![\\d.,])${PART}${DASH}${PART}${DASH}${PART}(?:-\\d+(?:\\.\\d+)?(?![\\d.])(?: *%? *[A-Za-z]{1,3}\\b)?| *\\+ *[\\d.]+ *%? *[A-Za-z]+| *\\(? *\\d+(?:[.,]\\d+)? *%? *(?:SO3|S|CaO|Ca|MgO|Mg|Fe|TE)\\b\\)?)*`, 'i');
 /** A number or a currency that stands alone, such as a weight without its unit. */
 const LOST = /[$£€]|^[-+]?\d(?![\d.,]*\s*%)|(?:^|\s)[-+]?\d[\d.,]*$|\bleft$/;
-/** How strong a lime or sulphur is: read from the whole label. */
-const STRENGTH = /^(?:e?cce?|tnv|nv|neutrali[sz]ing value|calcium carbonate equivalent)\b|^\d+(?:[.,]\d+)? *(?:%|e?cce?\b|caco3)/i;
+/** How strong a sulphur is: read from the whole label. */
+const STRENGTH = /^\d+(?:[.,]\d+)? *%/;
 const SAYS_NO_NAME = /weed|herbicide|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i;
 
 /** Reads a label such as `Sulphate of ammonia, 21-0-0 +24S, 4 lb, $9`. */
-export function parseBag(text: string, country: string | null, inShed: boolean, place: Place): BagResult {
+export function parseBag(text: string, country: string | null, inShed: boolean, place: Place, state: string | null = null): BagResult {
   const notices: Notice[] = [];
-  const parts = text.split(/,\s+/).map((p) => p.trim()).filter(Boolean);
+  const amending = GRADE.test(text) ? null : amendmentOf(text, { country, state });
+  const parts = (amending?.lime?.rest ?? text).split(/,\s+/).map((p) => p.trim()).filter(Boolean);
   let label = '';
   let grade: [number, number, number] | null = null;
   let printed = '';
@@ -84,16 +86,20 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
       if (found.left) left = found.left;
       if (found.left && found.left.g === undefined && found.left.share === undefined) unknown(part);
       const rest = found.rest.replace(at === 0 && graded ? /[\s:(,–-]+$/ : /[\s,;]+$/, '');
-      if (rest === '' || (graded && at === 1 && !LOST.test(rest)) || STRENGTH.test(rest)) continue;
-      if (/[$£€]|\bleft$/.test(rest) || ((label !== '' || grade !== null) && (LOST.test(rest) || numberOf(rest) !== null))) unknown(part);
+      if (rest === '' || (graded && at === 1 && !LOST.test(rest)) || (!amending?.lime && STRENGTH.test(rest))) continue;
+      // Whatever is a number on a bag of lime has been read by now.
+      if (amending?.lime && /\d/.test(rest)) unknown(part);
+      else if (/[$£€]|\bleft$/.test(rest) || ((label !== '' || grade !== null) && (LOST.test(rest) || numberOf(rest) !== null))) unknown(part);
       else if (label === '') label = rest;
       else if (!SAYS_NO_NAME.test(rest)) label += graded ? '' : `, ${rest}`;
     }
   }
   const material = materialOf(label, grade);
   grade ??= material ? [...material.grade] : null;
-  const amends = grade === null ? amendmentOf(text) : null;
-  if (amends) return { bag: notices.length > 0 ? null : amendmentBag(label, amends, { g, price, left: inShed ? inHandOf(g, left) : null, place }), notices };
+  const amends = grade === null ? amending : null;
+  for (const fault of amends?.lime?.faults ?? []) notices.push(notice(fault.code, 'error', { ...fault.facts, bag: label || text }, place));
+  if (amends) return { bag: notices.length > 0 ? null : amendmentBag(label || text, amends, { g, price, left: inShed ? inHandOf(g, left) : null, place }), notices };
+  if (grade === null && notices.length === 0 && isNeutralSalt(text)) return { bag: null, notices: [notice('not-lime', 'warning', { bag: label || text }, place)] };
   if (grade === null) {
     notices.push(notice('grade-missing', 'error', { bag: text }, place));
     return { bag: null, notices };

@@ -32,7 +32,7 @@ export function historyOf(tree: Tree, zone: string | undefined, entries: readonl
   const mine = entries.filter((e) => e.trees.some((t) => names.includes(t.toLowerCase())));
   const [start, before] = [addDays(bounds.firstFrost, -365), addDays(bounds.firstFrost, -730)];
   // Lime or sulphur written down as a feed is still lime or sulphur.
-  const isAmendment = (e: Entry): boolean => e.what === 'limed' || e.what === 'sulphured' || (e.what === 'fed' && e.bag !== null && bagOf(e, bags) === undefined && amendmentOf(e.bag) !== null);
+  const isAmendment = (e: Entry): boolean => e.what === 'limed' || e.what === 'sulphured' || (e.what === 'fed' && e.bag !== null && bagOf(e, bags) === undefined && amendmentOf(e.bag, { country, state: null }) !== null);
   const fed = mine.filter((e) => e.what === 'fed' && !isAmendment(e)).map((e): Fed => ({ date: e.date, bag: e.bag, g: e.g, brought: broughtBy(e, bags, country) }));
   const within = (from: Day, until: Day) => (e: { readonly date: Day }): boolean => e.date > from && e.date <= until;
   const newest = (what: Entry['what']): Entry | undefined => mine.filter((e) => e.what === what).sort((a, b) => (a.date < b.date ? 1 : -1))[0];

@@ -206,7 +206,7 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
     if (!isSeq(list)) return [];
     return list.items.flatMap((node) => {
       if (!isScalar(node)) return [];
-      const { bag, notices: found } = parseBag(textOf(node), where.country, key === 'shed', whole(node));
+      const { bag, notices: found } = parseBag(textOf(node), where.country, key === 'shed', whole(node), where.state);
       notices.push(...found);
       return bag ? [bag] : [];
     });

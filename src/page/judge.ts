@@ -13,7 +13,7 @@ export type Judged = { readonly entered: string; readonly verdict: Verdict; read
 /** Best first. What cannot be read is told instead; without a plan there is no verdict. */
 export function judge(ctx: Context, labels: readonly string[]): { verdicts: readonly Judged[]; mistakes: readonly string[] } {
   const { orchard, zones, where, plan } = ctx.seen();
-  const read = labels.map((label) => ({ label, ...parseBag(label, where.country, false, placeIn('', 1, label, 0, label.length)) }));
+  const read = labels.map((label) => ({ label, ...parseBag(label, where.country, false, placeIn('', 1, label, 0, label.length), where.state) }));
   const bags = read.flatMap(({ label, bag }) => (bag ? [{ label, bag: { ...bag, left: null } }] : []));
   const currencies = currenciesOf(bags.map(({ bag }) => bag));
   const mistakes = [...read.flatMap((r) => r.notices), ...(currencies.length > 1 ? [notice('currencies-mixed', 'error', { list: currencies.join(', ') })] : [])];

@@ -1,4 +1,4 @@
-/** Lime by texture alone; how strong a lime is; how much goes on at once, under standing trees and dug in. What each test asks for stands in `lime-tests.ts` and `lime-equations.ts`. */
+/** Lime by texture alone; how much goes on at once, under standing trees and dug in. What each test asks for stands in `lime-tests.ts` and `lime-equations.ts`, what a lime is worth in `lime-materials.ts`. */
 import type { Cite } from '../reason/figure.ts';
 
 /** Where only the texture is known: lb of ground limestone a 100 sq ft to raise the pH of the row to 6.5. Weak pages, marked so. */
@@ -33,19 +33,3 @@ export const LIME_LIMIT_LIGHT = {
 
 /** pH in CaCl2 or KCl reads lower than in water. */
 export const SALT_PH = { value: 0.6, unit: 'pH', cite: { source: 'nsw-ac19', at: '0.5 to 0.8 lower; 0.6 is taken', mark: 'derived' } satisfies Cite } as const;
-
-/** Calcium carbonate equivalent, % of pure limestone, used where the label gives none. */
-export type LimeMaterial = { readonly id: string; readonly names: readonly string[]; readonly cce: number; readonly burns?: true; readonly dolomitic?: true; readonly cite: Cite };
-const pure: Cite = { source: 'nebraska-lime', at: 'neutralizing value of the pure material', mark: 'read' };
-export const LIME_MATERIALS: readonly LimeMaterial[] = [
-  { id: 'dolomitic-lime', names: ['dolomitic', 'dolomite', 'magnesium lime', 'dolomitkalk'], cce: 108.6, dolomitic: true, cite: { source: 'definition', at: 'atomic weights', mark: 'derived' } },
-  { id: 'hydrated-lime', names: ['hydrated lime', 'slaked lime', 'builder\'s lime', 'löschkalk'], cce: 135, burns: true, cite: pure },
-  { id: 'quicklime', names: ['quicklime', 'burnt lime', 'branntkalk'], cce: 178, burns: true, cite: pure },
-  { id: 'ground-limestone', names: ['limestone', 'lime', 'chalk', 'calcium carbonate', 'kalk', 'kohlensaurer kalk'], cce: 100, cite: pure },
-];
-/** UK and German labels give the neutralising value as % CaO: calcium carbonate is 56 of it. */
-export const CAO_IN_CARBONATE = { value: 56, unit: '%', cite: { source: 'nebraska-lime', at: 'calcium carbonate as calcium oxide', mark: 'derived' } satisfies Cite } as const;
-
-/** Under this, lime with magnesium is the one to take; ppm of magnesium. */
-export const DOLOMITIC_BELOW = { value: 50, unit: 'mg/kg', cite: { source: 'ohio-lime-source', at: 'dolomitic lime', mark: 'read' } satisfies Cite } as const;
-

@@ -16,6 +16,7 @@ import * as leaf from './leaf.ts';
 import * as lime from './lime.ts';
 import * as limeEquations from './lime-equations.ts';
 import * as limeTests from './lime-tests.ts';
+import * as limeMaterials from './lime-materials.ts';
 import * as limits from './limits.ts';
 import * as materials from './materials.ts';
 import * as rules from './rules.ts';
@@ -36,7 +37,7 @@ import * as sulphur from './sulphur.ts';
 import * as texture from './texture.ts';
 import * as timing from './timing.ts';
 
-const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, credits, lime: { ...lime, ...limeTests, ...limeEquations }, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
+const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {

@@ -39,6 +39,10 @@ export const ELEMENT_SHARE: Record<Oxide, { element: Element; share: number }> =
 export const CACO3_PER_MEQ = (ATOMIC_WEIGHT.Ca + ATOMIC_WEIGHT.C + 3 * ATOMIC_WEIGHT.O) / 2;
 export const HCO3_PER_MEQ = ATOMIC_WEIGHT.H + ATOMIC_WEIGHT.C + 3 * ATOMIC_WEIGHT.O;
 
+/** Parts of calcium carbonate that neutralise as much as one part of each: every calcium or magnesium takes two charges. */
+const CACO3 = ATOMIC_WEIGHT.Ca + ATOMIC_WEIGHT.C + 3 * ATOMIC_WEIGHT.O;
+export const CACO3_PER = { Ca: CACO3 / Ca, Mg: CACO3 / Mg, CaO: CACO3 / (Ca + O), MgO: CACO3 / (Mg + O), MgCO3: CACO3 / (Mg + ATOMIC_WEIGHT.C + 3 * O) } as const;
+
 /** Grams of calcium carbonate that the acid of one gram of sulphur takes: S makes two charges, as CaCO3 has. */
 export const CACO3_PER_SULPHUR = (2 * CACO3_PER_MEQ) / S;
 

@@ -4,7 +4,7 @@
 import { expect, test } from 'vitest';
 import { medlar } from '../../medlar.ts';
 import { published } from '../helpers.ts';
-import { INCH, type Flags, expectPrinted, expectTable, figuresOf, ph } from '../ph.ts';
+import { INCH, expectPrinted, expectTable, figuresOf, ph } from '../ph.ts';
 
 const source = {
   id: 'ncr-221',
