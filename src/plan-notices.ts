@@ -58,7 +58,7 @@ function twoWants(plans: readonly TreePlan[], { zone }: ZoneSoil): Notice[] {
 export function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil[]): Question[] {
   const limed = (z: ZoneSoil): boolean => plans.some(({ ph }) => ph?.zone === z.zone && ph.plan.reason === 'texture');
   const buffers = zones.filter((z) => z.ph?.buffer?.test === null && limed(z))
-    .map((z): Question => ({ code: 'buffer-method', about: z.zone, facts: { zone: z.zone, value: z.ph!.buffer!.value }, choices: ['SMP', 'Sikora'], changes: 'changes-lime' }));
+    .map((z): Question => ({ code: 'buffer-method', about: z.zone, facts: { zone: z.zone, value: z.ph!.buffer!.value }, choices: ['SMP', 'Sikora', 'Mehlich buffer', 'Adams-Evans'], changes: 'changes-lime' }));
   const textures = zones.filter((z) => z.ph?.texture === null && plans.some(({ ph }) => ph?.zone === z.zone && (ph.plan.reason === 'texture' || (ph.plan.reason === 'sulphur' && z.ph?.cec === null))))
     .map((z): Question => ({ code: 'texture-missing', about: z.zone, facts: { zone: z.zone }, choices: ['sand', 'sandy loam', 'loam', 'clay'], changes: 'changes-lime' }));
   return [...buffers, ...textures];

@@ -23,6 +23,7 @@ import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Crop } from '../tables/crops.ts';
 import { CROP_WORDS } from '../tables/crops.ts';
+import { BUFFER_START } from '../tables/sense.ts';
 import { FIZZ } from '../tables/sulphur.ts';
 import type { Unit } from '../units/units.ts';
 import { limeWindow, seasonOf, sulphurWindow } from '../when/season.ts';
@@ -106,12 +107,19 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const why = toldOf(plan, crop === null ? null : CROP_WORDS[crop]!, crop ?? say(L, 'ph', 'fruit-trees'), goal !== undefined);
   const lime = plan.verdict === 'lime' ? material?.amends.lime : undefined;
   const read = (lime?.notes ?? []).map((n) => notice(n.code, 'note', { ...n.facts, bag: material!.label }));
-  const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? [] : [why, ...read];
+  const doubted = aboveStart(soil);
+  const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? doubted : [why, ...doubted, ...read];
   const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
   const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
   const roots = [...(plan.dose ? [plan.dose] : []), ...(lime && lime.strength.from.length > 0 ? [lime.strength] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
-  const text = [noticeText(why, L), ...dose, ...range, ...insteadText(plan, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
+  const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...range, ...insteadText(plan, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);
+}
+
+/** No soil gives a buffer a pH above its own. */
+function aboveStart({ buffer }: PhSoil): Notice[] {
+  const start = BUFFER_START.starts.find((s) => s.method === buffer?.test)?.ph;
+  return buffer && start !== undefined && buffer.value > start ? [notice('buffer-above-start', 'warning', { read: buffer.value, start, known: buffer.test ?? '' })] : [];
 }
 
 /** Every flag that cannot be read is told at once, each with an example. */

@@ -104,6 +104,10 @@ export function byFormula(rule: LimeFormula, test: LimeTest, value: number, goal
     }
     case 'ecec': return byEcec(rule, value, cacl2PhOf(now), cacl2PhOf(goal));
     case 'per-unit': return (goal - now) * rule.perUnit;
+    case 'texture-factor': {
+      const { texture } = soil;
+      return texture === null ? 'lacks' : (texture === 'clay' ? rule.heavy : texture === 'sand' ? rule.light : rule.medium) * (goal - now);
+    }
     case 'texture-step': {
       const step = soil.texture === 'clay' ? rule.heavy : soil.texture === 'sand' || soil.texture === 'sandy loam' ? rule.light : null;
       return step === null ? 'lacks' : (step * (goal - now)) / rule.step;

@@ -46,9 +46,10 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highes
   }
   const isOwn = (r: LimeRule): boolean => region !== null && r.region.some((home) => region === home || region.startsWith(`${home}-`));
   const isAbroad = (r: LimeRule): boolean => r.abroad === true;
-  // A buffer without a name, or without a table, is asked for before saturations are taken for it.
-  const general = TESTS.filter((t) => t !== 'base-saturation' || soil.buffer === null);
-  for (const [tests, serves] of [[TESTS, isOwn], [general, isAbroad], [['place'], isOwn]] as const) {
+  // Saturations come last, and only where there is no buffer whose name or table could be asked for.
+  const general = TESTS.filter((t) => t !== 'base-saturation');
+  const last: readonly LimeTest[] = soil.buffer === null ? ['base-saturation'] : [];
+  for (const [tests, serves] of [[TESTS, isOwn], [general, isAbroad], [['place'] as const, isOwn], [last, isAbroad]] as const) {
     for (const test of tests) {
       const value = testValue(soil, test);
       if (value === null) continue;
@@ -67,7 +68,7 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highes
 }
 
 const STEPS: Partial<Record<LimeFormula['formula'], StepId>> = {
-  'buffer-capacity': 'lime-capacity', 'saturation-goal': 'lime-fill', 'saturation-line': 'lime-saturation', aluminium: 'lime-aluminium', 'per-unit': 'lime-by-ph', 'texture-step': 'lime-texture', 'kcl-classes': 'lime-class',
+  'buffer-capacity': 'lime-capacity', 'saturation-goal': 'lime-fill', 'saturation-line': 'lime-saturation', aluminium: 'lime-aluminium', 'per-unit': 'lime-by-ph', 'texture-step': 'lime-texture', 'texture-factor': 'lime-texture', 'kcl-classes': 'lime-class',
 };
 
 /** One method's rate in its printed unit, then as pure lime for the layer. A publication's table and its equation are read together. */

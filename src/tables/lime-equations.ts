@@ -56,6 +56,7 @@ export type LimeFormula = LimeMethod & (
   | { readonly formula: 'saturation-line'; readonly neutralPh: number; readonly perCharge: number }
   | { readonly formula: 'aluminium'; readonly clay: { readonly times: number; readonly plus: number }; readonly otherTimes: number }
   | { readonly formula: 'per-unit'; readonly perUnit: number }
+  | { readonly formula: 'texture-factor'; readonly light: number; readonly medium: number; readonly heavy: number }
   | { readonly formula: 'texture-step'; readonly step: number; readonly light: number; readonly heavy: number }
   | { readonly formula: 'kcl-classes'; readonly rates: Readonly<Record<'very light' | 'light' | 'medium' | 'heavy', { readonly rows: readonly (readonly [phUpTo: number, rate: number])[] }>> }
   | { readonly formula: 'ecec'; readonly toPh: readonly number[]; readonly fromPh: readonly number[]; readonly classes: readonly string[]; readonly rows: readonly (readonly [ecec: number, ...rates: number[]])[] }
@@ -83,6 +84,9 @@ export const LIME_FORMULAS: readonly LimeFormula[] = [
     rows: [[1, 1.6, 0.8, 0.3, 0.2], [2, 2.4, 1.2, 0.5, 0.4], [3, 3.5, 1.7, 0.7, 0.5], [4, 3.9, 2.1, 0.9, 0.6], [5, 4.7, 2.5, 1.1, 0.7], [6, 5.5, 3, 1.2, 0.8], [8, 7.1, 3.8, 1.6, 1.1], [10, 8.7, 4.6, 1.9, 1.3], [15, 12.5, 6.7, 2.8, 1.9]],
   },
   { formula: 'per-unit', test: ['place'], region: ['GB'], unit: 't/ha', depth: [20, 'cm'], reference: 100, perUnit: 6, cite: { source: 'uk-lime-rule', at: '0.6 t/ha for each 0.1 below the target', mark: 'read' } },
+  { formula: 'texture-factor', label: 'span', test: ['place'], region: ['GB'], unit: 't/ha', depth: [20, 'cm'], reference: 100, light: 6, medium: 7, heavy: 8, cite: { source: 'uk-lime-factors', at: 't/ha to a pH unit of arable land: sands, loams, clays', mark: 'memory' } },
+  // 1 t/ha lifts the pH by 0.7, 0.5, 0.3.
+  { formula: 'texture-factor', test: ['place'], region: ['AU'], unit: 't/ha', depth: [10, 'cm'], reference: 100, light: 1 / 0.7, medium: 1 / 0.5, heavy: 1 / 0.3, cite: { source: 'australia-lime-texture', at: 'pure lime to a pH unit: sand, loam, clay', mark: 'derived' } },
   { formula: 'kcl-classes', test: ['place'], region: ['PL'], unit: 't/ha', depth: [20, 'cm'], reference: 178.5, cite: { source: 'iung-lime', at: 'CaO by class of pH; scale and depth recalled', mark: 'memory' },
     rates: {
       'very light': { rows: [[4, 3], [4.5, 2], [5, 1]] }, light: { rows: [[4.5, 3.5], [5, 2.5], [5.5, 2]] },
