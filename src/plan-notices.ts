@@ -1,4 +1,5 @@
 /** What a plan has to say beside its doses, and what it asks of a zone's soil. */
+import { limeOfYear } from './bags/acidity.ts';
 import { isWelcome, magnesiumRule } from './bags/amend.ts';
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
@@ -15,6 +16,7 @@ import type { Notice, Question } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
 import { CHLORIDE_SENSITIVE } from './tables/crops.ts';
 import { COMPOST_MOST } from './tables/credits.ts';
+import { ACID_TOLD } from './tables/feed-acidity.ts';
 import type { Item } from './tables/items.ts';
 import { DOSE_REFUSED } from './tables/limits.ts';
 import type { Target } from './tables/ratings.ts';
@@ -122,7 +124,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...phNotices(plans), ...zones.flatMap((z) => twoWants(plans, z))];
+  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...acidityNotices(plans, orchard), ...phNotices(plans), ...zones.flatMap((z) => twoWants(plans, z))];
 }
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */
@@ -196,6 +198,27 @@ function zoneNotices({ zone, soil }: ZoneSoil, plans: readonly TreePlan[], orcha
     ...(magnesium ? [notice('magnesium-short', 'note', { zone, amount: showMass(grams, orchard.where.units), area: us ? '100 sq ft' : '10 m²', epsom: limed ? '' : showMass(grams / EPSOM_MGO, orchard.where.units), lime: limed ? 'yes' : '' })] : []),
     ...(minors.length > 0 ? [notice('minor-short', 'note', { zone, items: minors.map((m) => say(orchard.where.language, 'item', m)).join(', ') })] : []),
   ];
+}
+
+/** What the year's feed does to the pH, told once for a zone and only where it matters: near the low edge, and where acid soil is wanted. */
+function acidityNotices(plans: readonly TreePlan[], { shed, store, where }: Orchard): Notice[] {
+  const us = where.units === 'us';
+  const groups = new Map<string, { code: 'feed-acid-low' | 'feed-acid-welcome' | 'feed-basic'; lime: number; first: TreePlan; trees: string[] }>();
+  for (const plan of plans) {
+    const lime = limeOfYear(plan, [...shed, ...store])?.value ?? 0;
+    const low = plan.ph?.plan.suits.low;
+    const isNear = low !== undefined && Math.abs(plan.ph!.plan.now.value - low) <= ACID_TOLD.near + 1e-9;
+    const code = plan.tree.crop === 'blueberry' ? (lime > 0 ? 'feed-basic' : lime < -ACID_TOLD.value ? 'feed-acid-welcome' : null) : isNear && lime < -ACID_TOLD.value ? 'feed-acid-low' : null;
+    if (!code) continue;
+    const key = `${plan.ph?.zone ?? ''} ${code} ${low ?? ''}`;
+    const group = groups.get(key);
+    if (group) group.trees.push(plan.tree.name);
+    groups.set(key, { code, first: plan, trees: [plan.tree.name], ...group, lime: Math.max(group?.lime ?? 0, Math.abs(lime)) });
+  }
+  return [...groups.values()].map(({ code, lime, first, trees }) => notice(code, code === 'feed-basic' ? 'warning' : 'note', {
+    trees: trees.join(', '), amount: showMass(lime * (us ? 100 * FOOT * FOOT : 10), where.units), area: us ? '100 sq ft' : '10 m²',
+    ...(code === 'feed-acid-low' ? { now: Math.round(first.ph!.plan.now.value * 100) / 100, low: first.ph!.plan.suits.low } : {}),
+  }));
 }
 
 /** What the labels of the lime left open, which lime is not taken and why, and where the soil wants one with magnesium. */

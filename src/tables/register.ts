@@ -9,6 +9,7 @@ import * as carbon from './carbon.ts';
 import { CROP_WORDS } from './crops.ts';
 import * as credits from './credits.ts';
 import * as extractants from './extractants.ts';
+import * as feedAcidity from './feed-acidity.ts';
 import * as growth from './growth.ts';
 import * as indexes from './indexes.ts';
 import * as labs from './labs.ts';
@@ -37,7 +38,7 @@ import * as sulphur from './sulphur.ts';
 import * as texture from './texture.ts';
 import * as timing from './timing.ts';
 
-const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
+const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, 'feed-acidity': feedAcidity, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {
