@@ -7,11 +7,13 @@ import type { Notice, Question } from '../reason/notice.ts';
 import type { Item, Method } from '../tables/items.ts';
 import { labMethods, labsNamed, methodName } from '../tables/labs.ts';
 import { say } from '../words/words.ts';
+import { metaOf } from './meta.ts';
 import { readReport } from './read.ts';
 import type { Report } from './read.ts';
 import type { Reading } from './reading.ts';
 import { linesOf } from './text.ts';
 import { blank, findMethods, findNames, isUnknown, methodCalled } from './vocabulary.ts';
+import { withinLine } from './within.ts';
 
 export type Hand = {
   /** Names the file in notices. */
@@ -42,8 +44,8 @@ export type Turn = { readonly hand: Hand; readonly reply: Reply };
 
 /** Ends a file whose typing was not ended; the same in every language, and no part of a hand's text. */
 const UNFINISHED = `# ${say('en-US', 'hand', 'unfinished')}`;
-const LAB_LINE = /^\s*(?:lab|laboratory)\s*[:=]\s*(\S.*)$/i;
-const SAMPLE_LINE = /^\s*sample\b[^:=#]*[:=#]?\s*(.*)$/i;
+const LAB_LINE = /^\s*(?:lab|laboratory)\s*[:=]\s*(\S.*)/i;
+const SAMPLE_LINE = /^sample\b[^:=#]*[:=#]?\s*(.*)/i;
 const ANSWER_LINE = /^\s*(\S.*?)\s+(?:method|unit)\s*[:=]/i;
 
 export const isUnfinished = (text: string): boolean => text.split('\n').includes(UNFINISHED);
@@ -83,7 +85,7 @@ export function typeLine(hand: Hand, typed: string): Turn {
   const [next, number] = insert(hand, line);
   const after = reportOf(next);
   const found = compare(before, after, number);
-  const twice = found.notices.find((n) => n.code === 'reading-twice');
+  const twice = found.notices.find((n) => n.code === 'reading-twice' && n.facts.line !== number);
   if (twice) return stays(twiceOf(hand, line, Number(twice.facts.line), before, after));
   if (found.errors || found.lost) return stays({ is: 'wrong', notices: found.notices });
   if (found.readings.length > 0) {
@@ -128,7 +130,7 @@ export type LabAnswer =
 
 export function labAnswer(typed: string): LabAnswer {
   const text = typed.replace(/[\u0000-\u001f\u007f-\u009f]+/g, ' ').trim();
-  if (text === '' || isUnknown(text) || /^(?:no idea|none|no|don.?t know)\.?$/i.test(text)) return { is: 'unknown' };
+  if (text === '' || isUnknown(text) || /^(?:no idea|none|no)\.?$/i.test(text)) return { is: 'unknown' };
   const labs = labsNamed(text);
   if (labs.length > 0) return { is: 'labs', names: labs.map((l) => l.name) };
   const plain = linesOf(text)[0]!.text;
@@ -160,9 +162,7 @@ function methodLines(hand: Hand): { hand: Hand; lines: string[] } {
   const known = labMethods(lab);
   const report = reportOf(hand);
   const readings = report.samples.flatMap((s) => s.readings).filter((r) => r.value !== null && r.method === null);
-  const answered = hand.text.split('\n').flatMap((l) => (/\bmethod\s*[:=]\s*\S/i.test(l) ? ANSWER_LINE.exec(l)?.[1]?.toLowerCase() ?? [] : []));
   const lines = [...new Set(readings.map((r) => r.item))].flatMap((item): string[] => {
-    if (answered.includes(calledItem(item).toLowerCase()) || answered.includes(item)) return [];
     const method = known?.[item];
     if (method && (BY_METHOD.includes(item) || (item === 'ph' && (method === 'cacl2' || method === 'kcl')))) return [`${calledItem(item)} method: ${calledMethod(method)}`];
     return !known && report.questions.some((q) => q.code === 'method-missing' && q.about === item) ? [`${calledItem(item)} method: unknown`] : [];
@@ -178,20 +178,33 @@ type Block = { readonly from: number; readonly to: number; readonly name: string
 
 /** The samples' headings, each with the lines below it. */
 function blocksOf(lines: readonly string[]): Block[] {
-  const heads = lines.flatMap((l, i) => { const m = SAMPLE_LINE.exec(l); return m ? [{ from: i, name: m[1]!.trim() || l.trim() }] : []; });
+  const heads = lines.flatMap((l, i) => { const name = headed(l); return name === null ? [] : [{ from: i, name }]; });
   return heads.map((h, i) => ({ ...h, to: heads[i + 1]?.from ?? lines.length }));
 }
 
+/** The name in a sample's heading; null for other lines, "Sample depth: 6 in" among them. */
+function headed(line: string): string | null {
+  const text = line.trim();
+  const m = SAMPLE_LINE.exec(text);
+  if (!m) return null;
+  const meta = metaOf(linesOf(text)[0]!, false);
+  return (meta ? meta.sample !== undefined : !/[:=]/.test(text) && !withinLine(text, false)) ? m[1] || text : null;
+}
+
+/** "2: top strip" of "Sample #2: top strip". */
+const bare = (line: string): string => line.trim().replace(/^sample\b[\s:=#]*/i, '').toLowerCase();
+
 /** A sample's heading: one that is there is gone to, a new one is added at the end. */
 function sampleOf(hand: Hand, line: string): Turn | null {
-  if (!SAMPLE_LINE.test(line) || findNames(linesOf(line)[0]!.text).length > 0) return null;
-  const wanted = (SAMPLE_LINE.exec(line)![1]! || line).trim().toLowerCase();
+  const name = headed(line);
+  if (name === null || findNames(linesOf(line)[0]!.text).length > 0) return null;
+  const wanted = bare(line);
   const lines = hand.text.split('\n');
   const blocks = blocksOf(lines);
-  const at = blocks.findIndex((b) => b.name.toLowerCase() === wanted || lines[b.from]!.trim().toLowerCase() === line.toLowerCase() || lines[b.from]!.toLowerCase().startsWith(`${line.toLowerCase()}:`));
+  const at = blocks.findIndex((b) => bare(lines[b.from]!) === wanted || bare(lines[b.from]!).startsWith(`${wanted}:`) || b.name.toLowerCase() === wanted);
   if (at >= 0) return { hand: { ...hand, sample: at }, reply: { is: 'sample', name: blocks[at]!.name } };
   const next = { ...hand, text: joined([...trimmed(lines), line]), sample: blocks.length, past: [...hand.past, memory(hand, line)] };
-  return { hand: next, reply: { is: 'sample', name: blocksOf(next.text.split('\n')).at(-1)?.name ?? line } };
+  return { hand: next, reply: { is: 'sample', name } };
 }
 
 const trimmed = (lines: readonly string[]): string[] => lines.slice(0, lines.findLastIndex((l) => l.trim() !== '') + 1);
@@ -253,15 +266,11 @@ function compare(before: Report, after: Report, number: number): Change {
   // An empty report is none before its first line, and one of other things is none still.
   const notices = after.notices.filter((n) => n.code !== 'nothing-read' && n.code !== 'form-blank' && (n.place?.line === number || !old.includes(mark(n))));
   const readings: Reading[] = [];
-  let lost = false;
   after.samples.forEach((s, i) => {
     const was = (before.samples[i]?.readings ?? []).map(told);
     readings.push(...s.readings.filter((r) => !was.includes(told(r))));
   });
-  before.samples.forEach((s, i) => {
-    const now = after.samples[i]?.readings.map((r) => r.item) ?? [];
-    lost ||= s.readings.some((r) => !now.includes(r.item));
-  });
+  const lost = before.samples.some((s, i) => s.readings.some((r) => !after.samples[i]?.readings.some((a) => a.item === r.item)));
   return { readings, notices, lost, errors: notices.some((n) => n.severity === 'error') };
 }
 
@@ -271,7 +280,7 @@ function twiceOf(hand: Hand, line: string, number: number, before: Report, after
   const twice = after.notices.find((n) => n.code === 'reading-twice' && Number(n.facts.line) === number);
   const all = before.samples.flatMap((s) => s.readings).filter((r) => r.place.line === number);
   const there = all.find((r) => r.item === twice?.facts.item);
-  const reply = { is: 'twice' as const, line: number, there: there?.asPrinted ?? lines[number - 1]?.trim() ?? '', typed: line };
+  const reply = { is: 'twice' as const, line: number, there: there?.asPrinted ?? '', typed: line };
   if (!there) return { ...reply, either: null };
   const letters = [...lines[number - 1]!];
   const from = there.place.column - 1;
@@ -280,5 +289,5 @@ function twiceOf(hand: Hand, line: string, number: number, before: Report, after
   const next = { ...hand, text: joined(trimmed(lines.with(number - 1, changed))), past: [...hand.past, memory(hand, line)] };
   const found = compare(before, reportOf(next), number);
   const only = found.readings.every((r) => r.item === there.item);
-  return { ...reply, either: found.errors || found.lost || !only || found.readings.length === 0 ? null : next };
+  return { ...reply, either: found.errors || found.lost || !only ? null : next };
 }

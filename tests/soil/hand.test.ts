@@ -64,6 +64,27 @@ describe('a typed line', () => {
     expect(reply).toMatchObject({ is: 'read', readings: [{ item: 'phosphorus', value: 42, lab: { rating: 'high' } }] });
   });
 
+  test('two values of one item in one line are a mistake of that line', () => {
+    const { hand, reply } = typeLine(start(), 'P 42 ppm, P 43 ppm');
+    expect([hand.text, reply]).toMatchObject(['', { is: 'wrong', notices: [{ code: 'reading-twice', place: { line: 1 } }] }]);
+  });
+
+  test('a cell of a table is changed by hand', () => {
+    const { reply } = typeLine(start('Sample,P,K\n1,42,180\n'), 'P 43');
+    expect(reply).toEqual({ is: 'twice', line: 2, there: '42', typed: 'P 43', either: null });
+  });
+
+  test('what was told of an earlier line is not told again', () => {
+    // "Kali" is the oxide to a German lab, which is told once.
+    const first = typeLine(start(), 'Kali 27 mg/100 g');
+    const second = typeLine(first.hand, 'Magnesium 9 mg/100 g');
+    expect([first, second].map(({ reply }) => reply.is === 'read' && reply.notices.map((n) => n.code))).toEqual([['form-meant'], []]);
+  });
+
+  test('a line without a colon takes no other\'s place', () => {
+    expect(textOf(typed('pH 6.4', 'P 42 ppm', 'Sampled 3 Nov 2025'))).toEqual(['pH 6.4', 'P 42 ppm', 'Sampled 3 Nov 2025']);
+  });
+
   test('nothing that a terminal obeys is kept', () => {
     expect(textOf(typeLine(start(), 'pH\u001b[2J 6.4').hand).join()).not.toMatch(/[\u0000-\u001f]/);
     expect(textOf(typed('pH 6.4\u0000'))).toEqual(['pH 6.4']);
@@ -100,6 +121,24 @@ describe('the lab', () => {
     expect(questionsOf(typeLine(hand, 'K 180 ppm').hand)).toEqual([]);
   });
 
+  test('however it is spaced, at the start of a line alone', () => {
+    expect(['lab:Rutgers', '  Lab :  Rutgers ', 'Laboratory = Rutgers\r', 'Collab: Rutgers', 'Our lab: Rutgers', 'lab:', 'lab: ?', 'pH 6.4'].map((text) => labOf({ text }))).toEqual(['Rutgers', 'Rutgers', 'Rutgers', null, null, null, 'unknown', null]);
+    expect(textOf(typed('P 42 ppm', 'Laboratory=Clemson'))).toEqual(['P 42 ppm', 'lab: Clemson', 'phosphorus method: Mehlich 1']);
+  });
+
+  test('says the method of what it changes alone', () => {
+    // Missouri: calcium by ammonium acetate, pH in CaCl2; North Carolina: pH in water.
+    expect(textOf(typed('lab: Missouri', 'Calcium 900 ppm', 'Organic matter 3 %'))).toEqual(['lab: Missouri', 'Calcium 900 ppm', 'Organic matter 3 %']);
+    expect(textOf(typed('lab: North Carolina', 'pH 6.4'))).toEqual(['lab: North Carolina', 'pH 6.4']);
+    expect(textOf(typed('lab: Penn State', 'K: high'))).toEqual(['lab: Penn State', 'K: high']);
+    expect(typeLab(typed('Buffer pH 6.8'), 'Missouri').reply).toEqual({ is: 'lab', named: 'Missouri', lines: ['buffer pH method: Woodruff'] });
+    expect(typeLab(typed('Zinc 2 ppm'), 'Penn State').reply).toEqual({ is: 'lab', named: 'Penn State', lines: [] });
+  });
+
+  test('unknown answers no other question', () => {
+    expect(textOf(typed('lab: unknown', 'Mg 231', 'pH 6.4', 'P 42 ppm'))).toEqual(['lab: unknown', 'Mg 231', 'pH 6.4', 'P 42 ppm', 'phosphorus method: unknown']);
+  });
+
   test('named anew, it takes the old one\'s place', () => {
     const hand = typed('P 42 ppm', 'lab: unknown', 'lab: Rutgers');
     expect(labOf(hand)).toBe('Rutgers');
@@ -107,7 +146,8 @@ describe('the lab', () => {
   });
 
   test.each<[string, unknown]>([
-    ['', { is: 'unknown' }], ["don't know", { is: 'unknown' }], ['?', { is: 'unknown' }], ['no idea', { is: 'unknown' }],
+    ['', { is: 'unknown' }], ["don't know", { is: 'unknown' }], ['?', { is: 'unknown' }], ['no idea', { is: 'unknown' }], ['None.', { is: 'unknown' }], ['NO', { is: 'unknown' }], ['\t?\u0007', { is: 'unknown' }],
+    ['Nova Soils', { is: 'other', named: 'Nova Soils' }], ['I have no idea', { is: 'other', named: 'I have no idea' }], ['none of these', { is: 'other', named: 'none of these' }], [' Joe\u0007\u0007s\tSoils ', { is: 'other', named: 'Joe s Soils' }], ['Calcium Soils', { is: 'other', named: 'Calcium Soils' }], ['Labs of SoCal', { is: 'other', named: 'Labs of SoCal' }],
     ['Penn State', { is: 'labs', names: ['Penn State'] }], ['pa', { is: 'labs', names: ['Penn State'] }], ['Rutgers soil testing lab, NJ', { is: 'labs', names: ['Rutgers'] }],
     ['Oregon', { is: 'labs', names: ['western Oregon', 'eastern Oregon'] }], ['Mehlich 3', { is: 'method', method: 'mehlich-3' }], ['CAL', { is: 'method', method: 'cal' }],
     ['Joe\'s Soils, Virginia', { is: 'other', named: 'Joe\'s Soils, Virginia' }], ['Olsen Laboratories', { is: 'other', named: 'Olsen Laboratories' }],
@@ -131,6 +171,37 @@ describe('the form of a new orchard', () => {
   test('going on, the first empty sample is next', () => {
     const half = FORM.replace('pH:', 'pH 6.4');
     expect([start(FORM).sample, start(half).sample]).toEqual([0, 1]);
+  });
+});
+
+describe('samples', () => {
+  const names = (...lines: readonly string[]): unknown[] => {
+    let hand = start();
+    return lines.map((l) => {
+      const { hand: next, reply } = typeLine(hand, l);
+      hand = next;
+      return reply.is === 'sample' ? [reply.name, next.sample] : reply.is;
+    });
+  };
+  test('named anew, gone back to by name or number', () => {
+    expect(names('Sample 1: lower terrace', 'pH 6.4', 'sample 2 = Top strip', 'pH 5.9', 'Sample #3')).toEqual([['lower terrace', 0], 'read', ['Top strip', 1], 'read', ['3', 2]]);
+    expect(names('Sample 1: lower terrace', 'Sample: top strip', 'Sample #3', 'Sample A', 'SAMPLE 1', 'Sample: TOP STRIP', 'Sample 3', 'sample: a', 'sample: Lower terrace', 'Sample top strip', 'Sample 1: Lower terrace').slice(4)).toEqual([['lower terrace', 0], ['top strip', 1], ['3', 2], ['Sample A', 3], ['lower terrace', 0], ['top strip', 1], ['lower terrace', 0]]);
+    expect(names('Sample 1: lower terrace', 'Sample 11', 'Sample: terrace')).toEqual([['lower terrace', 0], ['Sample 11', 1], ['terrace', 2]]);
+  });
+  test('a line about the sample is no heading of one', () => {
+    expect(names('Sample depth: 6 in', 'Sample date: 3 Nov 2025', 'Sample taken 3 Nov 2025', 'Sample weight: 500 g', 'Samples: 2', 'Soil sample', 'Sample 1: pH 6.4')).toEqual(['kept', 'kept', 'kept', 'unread', 'unread', 'unread', 'read']);
+  });
+  test('values go under their sample, before the gap behind it', () => {
+    const hand = typed('Sample A', 'pH 6.4', 'Sample B', 'pH 5.9', 'Sample A', 'P 42 ppm', 'taken: 3 Nov 2025', 'Sample B', 'P 12 ppm');
+    expect(textOf(hand)).toEqual(['Sample A', 'pH 6.4', 'P 42 ppm', 'taken: 3 Nov 2025', 'Sample B', 'pH 5.9', 'P 12 ppm']);
+    expect(undo(undo(hand)!.hand)).toMatchObject({ typed: 'taken: 3 Nov 2025', hand: { sample: 0 } });
+  });
+  test('a blank sample holds remarks and names alone', () => {
+    const second = (...lines: readonly string[]): number => start(['Sample 1: a', 'pH 6.4', 'Sample 2: b', ...lines, 'Sample 3: c', 'pH 7'].join('\n')).sample;
+    expect([second(), second('', '# A remark', '   ', '  pH:', 'Phosphorus (P):  '), second('pH: 6'), second('P 42 ppm')]).toEqual([1, 1, 2, 2]);
+  });
+  test('a value stays where its name in the form would change its method', () => {
+    expect(textOf(typeLine(start('Mehlich 3\nPhosphorus:\nOlsen\nZinc 2 ppm\n'), 'P 42 ppm').hand)).toEqual(['Mehlich 3', 'Phosphorus:', 'Olsen', 'Zinc 2 ppm', 'P 42 ppm']);
   });
 });
 
