@@ -70,9 +70,8 @@ export function repairedText(text: string): string | null {
 export function guessNotice(decoded: Decoded, file: string): Notice | null {
   if ('refused' in decoded || !decoded.guessed) return null;
   const { as, line } = decoded.guessed;
-  const source = (decoded.text.split(/\r\n|\n|\r/)[line - 1] ?? '').slice(0, LONGEST_LINE);
-  const at = Math.max(0, source.search(/[^\u0000-\u007f]/));
-  const start = source.lastIndexOf(' ', at) + 1;
+  const source = decoded.text.split(/\r\n|\n|\r/)[line - 1]!.slice(0, LONGEST_LINE);
+  const start = Math.max(0, source.search(/[^\s|]*[^\u0000-\u007f]/));
   const odd = source.slice(start).split(/[\s|]/)[0]!.slice(0, 40);
   return notice(as === 'windows' ? 'letters-windows' : 'letters-repaired', 'warning', { file, read: odd }, placeIn(file, line, source, start, start + odd.length));
 }

@@ -1,7 +1,7 @@
 // What a file's first bytes tell, by the signatures of the formats' own definitions, typed from memory (PDF ISO 32000, PNG RFC 2083, GIF89a, TIFF 6.0,
 // RIFF, ISO base media brands, BMP's reserved zeros, ZIP APPNOTE, RFC 1952, OLE2, RTF, ELF, MZ); and the encodings of Unicode.
 import { describe, expect, test } from 'vitest';
-import { decodeReport, kindOfText, repairedText } from '../../src/soil/decode.ts';
+import { decodeReport, guessNotice, kindOfText, repairedText } from '../../src/soil/decode.ts';
 
 const bytes = (...parts: readonly (string | readonly number[])[]): Uint8Array => Uint8Array.from(parts.flatMap((p) => (typeof p === 'string' ? [...Buffer.from(p, 'latin1')] : [...p])));
 const is = (...parts: readonly (string | readonly number[])[]): unknown => {
@@ -21,6 +21,57 @@ test.each<[string, unknown, unknown]>([
   ['a data base', is('SQLite format 3', [0]), 'binary'], ['a program', is([0x7f], 'ELF', [2]), 'binary'], ['another program', is('MZ', [0x90, 0, 3, 0]), 'binary'], ['a word', is('MZ soil lab pH 6.4'), 'text'],
   ['a NUL in a text', is('pH 6.4', [0], ' P 42 ppm and more words'), 'nul'],
 ])('%s', (_, found, kind) => { expect(found).toBe(kind); });
+
+test.each<[string, unknown, unknown]>([
+  ['an object before a PDF\'s name', is('an obj of %PDF-files\npH 6.4\n'), 'text'], ['words where other files have their brand', is('My soil heimat pH 6.4\n'), 'text'], ['and where a picture has its', is('My soil WEBP pH 6.4\n'), 'text'], ['a film that knows a picture\'s brand', is([0, 0, 0, 0x18], 'ftypisom', [0, 0, 2, 0], 'mif1'), 'nul'],
+  ['BMP with any size', is('BM', [0x20, 0x0a, 1, 0, 0, 0, 0, 0, 0x36, 0]), 'picture'], ['BM within', is('my BM', [0x36, 4, 1, 2, 0, 0, 0, 0], ' soil'), 'nul'], ['a program with much before its first NUL', is('MZ and a long\nline of words', [0]), 'binary'], ['MZ within', is('my MZ soil', [0], 'lab'), 'nul'],
+  ['a web page right behind its XML line', is('<?xml version="1.0"?><html>'), 'web-page'], ['behind gaps', is('<?xml version="1.0"?>\r\n<!-- saved -->\r\n<html>'), 'web-page'], ['behind none', is('<!-- saved --><!doctype html>'), 'web-page'],
+])('%s', (_, found, kind) => { expect(found).toBe(kind); });
+
+test('signs of a terminal and of no text, beside a NUL', () => {
+  // Tab, ends of lines, ESC, blank and DEL are of texts; two fifths of others are no text.
+  const kinds = (codes: readonly number[]): unknown[] => codes.map((code) => is('ab', [code, code, 0]));
+  expect([kinds([9, 10, 13, 27, 32, 126, 127]), kinds([1, 8, 14, 26, 28, 31, 128, 255])]).toEqual([Array(7).fill('nul'), Array(8).fill('binary')]);
+});
+
+describe('UTF-16 with its mark', () => {
+  test('either way round, without a half sign at its end', () => {
+    expect([decodeReport(bytes([0xff, 0xfe], 'p\0H\0')), decodeReport(bytes([0xfe, 0xff], '\0p\0H')), decodeReport(bytes([0xff, 0xfe], 'p\0H\0 '))]).toEqual([{ text: 'pH' }, { text: 'pH' }, { text: 'pH' }]);
+  });
+  test('half a mark is a letter', () => {
+    expect([decodeReport(bytes([0xff], 'pH 6.4')), decodeReport(bytes([0xfe], 'pH 6.4'))]).toEqual([{ text: 'ÿpH 6.4', guessed: { as: 'windows', line: 1 } }, { text: 'þpH 6.4', guessed: { as: 'windows', line: 1 } }]);
+    expect([is('x', [0xfe], 'pH 6.4'), is('x', [0xff], 'pH 6.4')]).toEqual(['text', 'text']);
+  });
+  test('signs of four bytes are none', () => { expect([is('p\0\0\0H\0\0\0'), is('\0\0\0p\0\0\0H')]).toEqual(['nul', 'nul']); });
+});
+
+describe('letters taken by a guess', () => {
+  const told = (...parts: readonly string[]): unknown => {
+    const decoded = decodeReport(bytes(...parts));
+    const n = guessNotice(decoded, 'r.txt');
+    return ['text' in decoded && decoded.text, n && [n.code, n.severity, n.facts, n.place?.line, n.place?.column, n.place?.length]];
+  };
+  const utf8 = (text: string): string => Buffer.from(text).toString('latin1');
+  test('a text in UTF-8 needs none', () => { expect(told(utf8('pH 6.4\nfür\n'))).toEqual(['pH 6.4\nfür\n', null]); });
+  test('a refused file has none', () => { expect(guessNotice({ refused: 'pdf' }, 'r.txt')).toBeNull(); });
+  test('line by line, however they end', () => {
+    expect(told('pH 6.4\r\n', utf8('für'), '\rK\xfcche zu\nEuro \x80\x9f\xa0\x7f')).toEqual(['pH 6.4\r\nfür\rKüche zu\nEuro €Ÿ\u00a0\x7f', ['letters-windows', 'warning', { file: 'r.txt', read: 'Küche' }, 3, 1, 5]]);
+    expect(told('pH 6.4\nBoden f\xfcr Apfel\n')).toEqual(['pH 6.4\nBoden für Apfel\n', ['letters-windows', 'warning', { file: 'r.txt', read: 'für' }, 2, 7, 3]]);
+  });
+  test('the word in its cell', () => {
+    const word = (text: string): unknown[] => {
+      const n = guessNotice(decodeReport(bytes(text)), 'r.txt');
+      return [n?.facts['read'], n?.place?.column, n?.place?.length];
+    };
+    expect([word('P|f\xfcr|2'), word('P\tf\xfcr\t2'), word(`${'\xfc'.repeat(50)}${' and many plain words behind it'.repeat(5)}`)]).toEqual([['für', 3, 3], ['für', 3, 3], ['ü'.repeat(40), 1, 40]]);
+  });
+  test('decoded wrongly once', () => {
+    // Fósforo, whose UTF-8 was taken for Windows-1252 and saved as UTF-8 again.
+    expect(told(utf8('pH 6.4\r\nde FÃ³sforo 5\r\n'))).toEqual(['pH 6.4\r\nde Fósforo 5\r\n', ['letters-repaired', 'warning', { file: 'r.txt', read: 'Fósforo' }, 2, 4, 7]]);
+    // The mark of UTF-8 (EF BB BF) so taken.
+    expect(decodeReport(bytes(utf8('ï»¿pH 6.4\nP 42 ppm\n')))).toEqual({ text: 'pH 6.4\nP 42 ppm\n', guessed: { as: 'repaired', line: 1 } });
+  });
+});
 
 describe('UTF-16 without its mark', () => {
   const wide = (text: string, swap = false): unknown => decodeReport(swap ? Buffer.from(text, 'utf16le').swap16() : Buffer.from(text, 'utf16le'));
