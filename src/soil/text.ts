@@ -26,8 +26,8 @@ export const LARGEST_REPORT = 2_000_000;
 
 const SINGLE: Readonly<Record<string, string>> = {
   '₀': '0', '₁': '1', '₂': '2', '₃': '3', '₄': '4', '₅': '5', '₆': '6', '₇': '7', '₈': '8', '₉': '9', '²': '2', '³': '3', '¹': '1', '⁺': '+',
-  '–': '-', '—': '-', '‐': '-', '‑': '-', '‒': '-', '−': '-', '⁻': '-', '：': ':', '，': ',', '．': '.', 'μ': 'u', 'µ': 'u', '×': 'x',
-  '“': '"', '”': '"', '’': "'", '‘': "'", '´': "'", '*': ' ', '_': ' ', '•': ' ', '·': ' ', '\u200b': ' ', '\u200e': ' ', '\u200f': ' ', '\ufeff': ' ',
+  '–': '-', '—': '-', '‐': '-', '‑': '-', '‒': '-', '−': '-', '⁻': '-', 'μ': 'u', 'µ': 'u', '×': 'x',
+  '“': '"', '”': '"', '’': "'", '‘': "'", '´': "'", '*': ' ', '_': ' ', '•': ' ', '·': ' ',
 };
 
 function prepare(raw: string): string {
@@ -35,7 +35,7 @@ function prepare(raw: string): string {
     .replace(/(\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d))/g, "$1'")
     .replace(/\u001b(?:\[[0-9;?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)?)/g, (code) => ' '.repeat(code.length))
     // Marks that nobody sees within a word go behind it, so that what follows stays where it is.
-    .replace(/(?<![\p{L}\p{N}])[\p{L}\p{N}]+(?:[\p{M}\p{Cf}]+[\p{L}\p{N}]*)+/gu, (word) => word.replace(/[\p{M}\p{Cf}]/gu, '').padEnd(word.length))
+    .replace(/(?<![\p{L}\p{N}])[\p{L}\p{N}]+(?:[\p{M}\p{Cf}][\p{L}\p{N}]*)+/gu, (word) => word.replace(/[\p{M}\p{Cf}]/gu, '').padEnd(word.length))
     .replace(/\p{Cf}/gu, (c) => ' '.repeat(c.length))
     // A bar of strokes draws how much there is; cells have no three edges in a row with blanks about them.
     .replace(/(?<!\S)\|{3,}(?!\S)/g, (bar) => ' '.repeat(bar.length))
@@ -46,17 +46,15 @@ function prepare(raw: string): string {
     .replace(/\t/g, '|');
 }
 
-/** A full-width digit as a plain one, a letter without its accent; always one character for one. */
+/** A full-width sign as a plain one, a letter without its accent; always one character for one. */
 function plainLetter(c: string): string {
   const code = c.charCodeAt(0);
-  if (code >= 0xff21 && code <= 0xff5a) return String.fromCharCode(code - 0xfee0);
-  const base = /\p{L}/u.test(c) ? c.normalize('NFD').charAt(0) : c;
-  if (base !== c) return base;
-  return code >= 0xff10 && code <= 0xff19 ? String.fromCharCode(code - 0xff10 + 48) : c;
+  if (code >= 0xff01 && code <= 0xff5e) return String.fromCharCode(code - 0xfee0);
+  return /\p{L}/u.test(c) ? c.normalize('NFD').charAt(0) : c;
 }
 
 /** Symbols of two letters in a report all in capitals; "FRESNO, CA 93722" is an address, "NA" alone is "not available". */
-const CAPITAL_SYMBOL = /\b(?:(?:MG|CA|ZN|MN|CU|FE|PB)(?![A-Z013-9]| ?\d{5}\b)(?=2?\+{0,3}(?![A-Z]))|(?:AL|NA|AC)(?=3?\+| INDEX| {0,3}[|,;(:-]| {0,3}(?:[<>] ?)?\d| (?:PPM|P\.P|MG|MEQ|ME\/|CMOL|MMOL|%|LB|KG)))/g;
+const CAPITAL_SYMBOL = /\b(?:(?:MG|CA|ZN|MN|CU|FE|PB)(?![A-Z013-9]| \d{5}\b)(?=2?\+{0,3}(?![A-Z]))|(?:AL|NA|AC)(?=3?\+| INDEX| {0,3}[|,;(:-]| {0,3}(?:[<>] ?)?\d| (?:PPM|P\.P|MG|MEQ|ME\/|CMOL|MMOL|%|LB|KG)))/g;
 const inCapitals = (text: string): boolean => !/[a-z]/.test(text.slice(0, 20_000));
 
 export function linesOf(text: string): Line[] {
