@@ -4,6 +4,7 @@
  */
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
 import { BUFFERS, EXTRACTS } from '../tables/items.ts';
+import type { Name } from '../tables/names.ts';
 import { HEADING_WORDS, ITEM_GROUPS, OF_ALL, TOLD_WORDS } from '../tables/report-words.ts';
 import type { Context } from './line.ts';
 import { metaOf } from './meta.ts';
@@ -20,13 +21,15 @@ export type Told = {
 
 type Part = { readonly items: readonly Item[] } | { readonly method: Method } | 'stop';
 
+const VALUES: readonly Token['kind'][] = ['number', 'between', 'trace', 'rating', 'absent'];
+
 /** What a line without a value says of methods; null for any other line. `strict`: no unknown word may stand in it. */
 export function toldBy(line: Line, context: Context, strict: boolean): Told | null {
   const { text } = line;
   const units = findUnits(text);
   if (findMethods(text).length === 0) return OF_ALL.test(text) && units.length === 1 && HEADING_WORDS.test(blank(text, units)) ? { items: new Map(), all: [], unit: units[0]!.is } : null;
   const tokens = context.look(text).flatMap((t) => (t.kind === 'group' ? t.tokens : [t]));
-  if (tokens.some((t) => t.kind === 'number' || t.kind === 'between' || t.kind === 'trace' || t.kind === 'rating' || t.kind === 'absent')) return null;
+  if (tokens.some((t) => VALUES.includes(t.kind))) return null;
   const groups = ITEM_GROUPS.flatMap(([items, pattern]) => [...text.matchAll(pattern)].map((m) => ({ start: m.index, end: m.index + m[0].length, items })));
   const parts: Part[] = [];
   for (const t of tokens) {
@@ -43,10 +46,10 @@ export function toldBy(line: Line, context: Context, strict: boolean): Told | nu
   const items = new Map<Item, Method>();
   const all: Method[] = [];
   for (const sentence of split(parts)) {
-    const first = sentence[0];
-    const last = sentence.at(-1);
-    if (!first || !last || !sentence.some((p) => 'method' in p)) continue;
-    if (sentence.every((p) => 'method' in p)) all.push(...sentence.flatMap((p) => ('method' in p ? [p.method] : [])));
+    const methods = sentence.flatMap((p) => ('method' in p ? [p.method] : []));
+    if (methods.length === 0) continue;
+    const [first, last] = [sentence[0]!, sentence.at(-1)!];
+    if (methods.length === sentence.length) all.push(...methods);
     else if ('items' in first && 'method' in last) assign(sentence, items);
     else if ('method' in first && 'items' in last) assign([...sentence].reverse(), items);
     else return null;
@@ -58,11 +61,13 @@ export function toldBy(line: Line, context: Context, strict: boolean): Told | nu
 
 /** The items that a token names; a symbol in a list of them, "P, K and Mg", counts as it would before a number. */
 function itemsOf(t: Token, printed: string, context: Context): readonly Item[] | null {
-  if (t.kind === 'name') return t.is.item === 'ratio' || t.is.item === 'lime' ? null : [t.is.item];
-  if ((t.kind !== 'word' && t.kind !== 'filler') || !/^[A-Z][a-z]?(?:[/+&][A-Z][a-z]?)*$/.test(printed)) return null;
+  if (t.kind === 'name') return isItem(t.is.item) ? [t.is.item] : null;
+  if (!/^[A-Z][a-z]?(?:[/+&][A-Z][a-z]?)*$/.test(printed)) return null;
   const found = printed.split(/[/+&]/).map((symbol) => context.words.names(`${symbol} 1`)[0]?.is.item);
-  return found.every((item): item is Item => item !== undefined && item !== 'ratio' && item !== 'lime') ? found : null;
+  return found.every(isItem) ? found : null;
 }
+
+const isItem = (item: Name['item'] | undefined): item is Item => item !== undefined && item !== 'ratio' && item !== 'lime';
 
 function split(parts: readonly Part[]): Exclude<Part, 'stop'>[][] {
   const out: Exclude<Part, 'stop'>[][] = [[]];
@@ -149,7 +154,7 @@ function servesAbove(marks: readonly Mark[], at: number, told: Told): boolean {
 /** The items of a line of values; a row of a table names nothing itself. */
 function valuesOf(line: Line, context: Context): Mark | null {
   const tokens = context.look(line.text);
-  const names = tokens.flatMap((t) => (t.kind === 'name' && t.is.item !== 'ratio' && t.is.item !== 'lime' ? [t.is.item] : []));
-  const valued = names.length > 0 ? tokens.some((t) => t.kind === 'number' || t.kind === 'between') : line.text.split(/[|,;]| {2,}/).filter((c) => /^\s*[<>]?\s*[\d.]+\s*$/.test(c)).length > 1;
+  const names = tokens.flatMap((t) => (t.kind === 'name' && isItem(t.is.item) ? [t.is.item] : []));
+  const valued = names.length > 0 ? tokens.some((t) => t.kind === 'number' || t.kind === 'between') : line.text.split(/[|,;]| {2,}/).filter((c) => /^[\s<>]*[\d.]+\s*$/.test(c)).length > 1;
   return valued ? { line: line.number, is: 'values', items: names.length === 0 ? null : tokens.some((t) => t.kind === 'method') ? [] : names } : null;
 }

@@ -23,3 +23,25 @@ test.each<[string, string, string]>([
   // Sentences that deny, compare or praise tell nothing; a line with a number is a value.
   ['denied', `${PK}P was not measured by Olsen\n`, told('', '')], ['of other labs', `${PK}Many labs prefer Olsen for P\n`, told('', '')], ['a value', `${P}Olsen P 18 ppm\n`, 'phosphorus 42 ppm'], ['a word', `${P}Olsen K low\n`, 'phosphorus 42 ppm; potassium olsen'], ['a name that lost its value', `${P}Potassium Mehlich 3 ppm\n`, 'phosphorus 42 ppm'], ['a ratio', `${PK}Ca:Mg ratio by Mehlich 3\n`, told('', '')],
 ])('%s', (_, text, expected) => { expect(read(text)).toBe(expected); });
+
+// What tells nothing is listed as unread, with its line; what tells a part of a list tells it of no other.
+const unread = (text: string): readonly number[] => readReport(text, 'r.txt').samples.flatMap((s) => s.unread).map((u) => u.line);
+test.each<[string, string, string, readonly number[]]>([
+  ['a name that lost its value', `${P}Potassium Mehlich 3 ppm\n`, 'phosphorus 42 ppm', [2]], ['the same name again', `${P}Phosphorus Mehlich 3 ppm\n`, 'phosphorus 42 ppm', [2]], ['a ratio', `${PK}Ca:Mg ratio by Mehlich 3\n`, told('', ''), [3]], ['a ratio with others', `${PK}P and Ca:Mg ratio by Mehlich 3\n`, told('', ''), [3]],
+  ['a strange word', `${PK}P beats Olsen\n`, told('', ''), [3]], ['a symbol of no test', `${PK}X/P by Olsen\n`, told('', ''), [3]], ['told', `${PK}P by Olsen\n`, told('olsen', ''), []],
+  ['a sentence about nothing', `${PK}P by Olsen. Thank you. K by ammonium acetate\n`, told('', ''), [3]], ['names alone', `${PK}Olsen was used for P. K was tested\n`, told('olsen', ''), []],
+])('%s', (_, text, expected, lines) => { expect([read(text), unread(text)]).toEqual([expected, lines]); });
+
+test.each<[string, string, string]>([
+  // A unit beside named items is for these alone, of all values for all.
+  ['a unit of some', 'Zinc 2\nPotassium 180 ppm\nP and K by Mehlich 3, ppm\n', 'zinc 2; potassium 180 ppm'], ['of all beside them', 'Zinc 2\nPotassium 180\nAll results in ppm, K by Mehlich 3\n', 'zinc 2 ppm; potassium 180 ppm mehlich-3'], ['two units of all', 'All results in ppm or mg/kg\nZinc 2\n', 'zinc 2'], ['a sentence with a unit', 'All our customers like ppm\nZinc 2\n', 'zinc 2'],
+  // Behind a gap, under its own sample, under values it does not serve.
+  ['before any value it tells what is below', `Method: Olsen\n${P}`, 'phosphorus 42 ppm olsen'],
+  ['of the sample above', `sample: A\n${P}P by Olsen\nsample: B\n${P}`, 'phosphorus 42 ppm olsen; phosphorus 42 ppm olsen'],
+  ['below a table', 'Sample;P;K\nFront; 42 ; 180\nMethod: Mehlich 3\n', 'phosphorus 42 mehlich-3; potassium 180 mehlich-3'], ['a lime need has none', `Lime requirement 2 ton/acre\n${P}P by Olsen\n`, 'lime-requirement 2 ton/acre; phosphorus 42 ppm olsen'],
+  // Each line of a method behind its own values, told by the values right above it that it serves.
+  ['behind two values each', `${P}Zinc 2 ppm\nMethod: Mehlich 3\nPotassium 180 ppm\nMagnesium 90 ppm\nMethod: ammonium acetate\n`, 'phosphorus 42 ppm mehlich-3; zinc 2 ppm mehlich-3; potassium 180 ppm ammonium-acetate; magnesium 90 ppm ammonium-acetate'], ['over a value that it does not serve', `${P}pH 6.4\nMethod: Olsen\nPotassium 180 ppm\nMagnesium 90 ppm\nMethod: ammonium acetate\n`, 'phosphorus 42 ppm olsen; ph 6.4 pH; potassium 180 ppm ammonium-acetate; magnesium 90 ppm ammonium-acetate'],
+  // A line with a value is that value.
+  ['a number', 'pH 6.4\npH CaCl2 5.8\n', 'ph 6.4 pH; ph-salt 5.8 pH cacl2'], ['a span', 'Zinc 2.1 ppm\nPhosphorus (Olsen) 10-20\n', 'zinc 2.1 ppm; phosphorus 10 olsen'], ['a trace', 'Zinc 2.1 ppm\nPhosphorus (Olsen) trace\n', 'zinc 2.1 ppm; phosphorus olsen'],
+  ['the second of two methods is the water\'s alone', `pH 6.4\n${P}pH, P 1:1 water\n`, 'ph 6.4 pH water; phosphorus 42 ppm water'],
+])('%s', (_, text, expected) => { expect(read(text)).toBe(expected); });
