@@ -82,3 +82,73 @@ describe('what the report is of', () => {
     expect(kind('Nitrogen 22 g/kg\nPhosphorus 2 g/kg\nPotassium 15 g/kg\nCalcium 14 g/kg\n')).toBe('leaf');
   });
 });
+
+describe('what is not of this soil', () => {
+  test.each<[string, string, unknown]>([
+    ['below a heading of it', 'Nutrients removed by 10 bushels\nP 5 ppm\nK 20 ppm\nSoil results\nPhosphorus 42 ppm\n', one([P], [1, 2, 3, 4])], ['values two lines below', 'Crop removal\nfor a good year\nP 5 ppm\n', one([], [1, 2, 3])], ['a span', 'Crop removal\nP 5 to 7 ppm\n', one([], [1, 2])],
+    ['the next sample is free of it', 'Crop removal\nP 5 ppm\nsample: B\nPhosphorus 42 ppm\n', [['B', [P], [1, 2]]]], ['a heading of it without values', 'Crop removal\nThank you for your order.\n\n\nPhosphorus 42 ppm\n', one([P], [1, 2])], ['a sentence about it', 'Crop removal is told on page 2.\nPhosphorus 42 ppm\n', one([P], [1])], ['a heading of the soil\'s own', 'Crop removal and soil contents\nPhosphorus 42 ppm\n', one([P], [1])],
+    ['in one line', 'Your compost supplies: P 20 ppm, K 60 ppm\nPhosphorus 42 ppm\n', one([P], [1])], ['behind the value', 'Phosphorus 42 ppm, your compost supplies more\n', one([P])],
+  ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
+});
+
+describe('units of a quick test', () => {
+  // New Zealand's MAF units have no content; the lab's own word or range rates them.
+  test('are told once, where nothing rates them', () => {
+    const { notices } = readReport('pH 6.1\nPotassium 7 MAF\nCalcium 9 MAF\n', 'r.txt');
+    expect(notices).toMatchObject([{ code: 'quick-test', severity: 'note', facts: { item: 'potassium' }, place: { line: 2 } }]);
+    expect([codes('Potassium 7 MAF medium\n'), codes('Potassium 7 MAF (5-8)\n'), codes('pH 6.1\n')]).toEqual([[], [], []]);
+  });
+});
+
+test('commas of a row are none of its numbers', () => {
+  // Twelve and fifty, or twelve and a half: nobody can tell.
+  expect([codes('pH 6.4\nZinc,12,50,ppm\n'), codes('pH 6.4\nCalcium,1,234,ppm\n'), codes('pH 6.4\nCalcium 1,234 ppm\n')]).toEqual([['two-values'], ['two-values'], []]);
+});
+
+describe('day and depth', () => {
+  const when = (text: string): unknown => readReport(text, 'r.txt').samples.map((s) => [s.taken, s.depth, s.unread.map((u) => u.line)]);
+  test.each<[string, unknown]>([
+    ['Probenahme: 3.11.2025\nDatum: 7.11.2025\nP2O5 12 mg/100 g\n', [['2025-11-03', undefined, []]]], ['Datum: 7.11.2025\nProbenahme: 3.11.2025\nP2O5 12 mg/100 g\n', [['2025-11-03', undefined, []]]], ['Datum: 7.11.2025\nP2O5 12 mg/100 g\n', [['2025-11-07', undefined, []]]], ['Probenahme: 1.11.2025\nDatum der Probenahme: 3.11.2025\nP2O5 12 mg/100 g\n', [['2025-11-03', undefined, []]]],
+    ['depth: 6 in\npH 6.4\n', [[undefined, '6 in', []]]], ['Soil was sampled on 3 Nov 2025 to 6 inches\npH 6.4\n', [['2025-11-03', '6 inches', []]]], ['The soil, depth (cm): 15, was dry\npH 6.4\n', [[undefined, '15 cm', []]]], ['taken: 3 Nov 2025\ndepth: 6 in\nSoil was sampled on 5 Nov 2025 to 8 inches\npH 6.4\n', [['2025-11-03', '6 in', []]]],
+    ['pH 6.4 (0-15 cm deep)\n', [[undefined, '0-15 cm', []]]],
+  ])('%j', (text, expected) => { expect(when(text)).toEqual(expected); });
+  test('a day that reads two ways', () => {
+    const { notices, samples } = readReport('pH 6.4\nSoil was sampled on 5/11/2025\n', 'r.txt');
+    expect([samples[0]!.taken, notices]).toMatchObject([undefined, [{ code: 'taken-two-ways', facts: { read: '5/11/2025' }, place: { line: 2, column: 21, length: 9 } }]]);
+    expect(codes('taken: 5/11/2025\npH 6.4\n')).toEqual(['taken-two-ways']);
+    expect(readReport('Analyse de sol\nPhosphore Olsen 35 mg/kg\nCalcium échangeable 900 mg/kg\nPrélevé le 5/11/2025\n', 'r.txt').samples[0]!.taken).toBe('2025-11-05');
+  });
+});
+
+describe('labs, answers and questions', () => {
+  test.each<[string, string, unknown]>([
+    ['a laboratory below', 'Phosphorus 42 ppm\n  LABORATORY = Penn State \n', one([`${P} mehlich-3`])], ['another word', 'Phosphorus 42 ppm\nCollab: Penn State\n', one([P], [2])], ['an answer after the lab', 'lab: Penn State\nPhosphorus 42 ppm\nphosphorus method: Olsen\n', one([`${P} olsen`])], ['both answers', 'Phosphorus 42\nphosphorus unit: ppm\nphosphorus method: Olsen\n', one([`${P} olsen`])],
+    ['a unit nobody knows', 'Phosphorus 42\nphosphorus unit: unknown\n', one(['phosphorus 42'])], ['the paper\'s own unit stands', 'Phosphorus 42 ppm\nphosphorus unit: lb/acre\n', one([P])], ['pH in potassium chloride', 'pH 6.4\npH method: KCl\n', one(['ph-salt 6.4 pH kcl'])], ['in water', 'pH 6.4\npH method: water\n', one(['ph 6.4 pH water'])], ['another item in a salt', 'Magnesium 9 mg/100 g\nmagnesium method: CaCl2\n', one(['magnesium 9 mg/100g cacl2'])],
+  ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
+  test('a question names its sample where there are several', () => {
+    const asks = (text: string): unknown => readReport(text, 'r.txt').questions.map((q) => [q.code, q.about, q.facts?.['sample'] ?? '']);
+    expect([asks('Calcium 900\n'), asks('sample: A\nCalcium 900\nsample: B\nCalcium 800\n')]).toEqual([[['unit-missing', 'calcium', '']], [['unit-missing', 'calcium', 'A'], ['unit-missing', 'calcium', 'B']]]);
+  });
+});
+
+describe('refused', () => {
+  const first = (text: string): unknown => readReport(text, 'r.txt').notices[0];
+  test('with what it is', () => {
+    expect(first(' \n')).toMatchObject({ code: 'report-empty', severity: 'error', facts: { file: 'r.txt' } });
+    expect(first('%PDF-1.4\n')).toMatchObject({ code: 'not-text', severity: 'error', facts: { file: 'r.txt', why: 'pdf' } });
+    expect(first('pH 6.4\n'.repeat(LARGEST_REPORT / 5))).toMatchObject({ code: 'report-too-large', severity: 'error', facts: { file: 'r.txt', size: LARGEST_REPORT / 5 * 7, most: LARGEST_REPORT } });
+    expect(first(`${'x'.repeat(LARGEST_REPORT)}${'\n'.repeat(8)}`)).toMatchObject({ code: 'line-too-long', severity: 'error', facts: { length: LARGEST_REPORT + 8, most: LONGEST_LINE }, place: { line: 1, column: 1, length: 1, source: 'x'.repeat(60) } });
+    expect(codes(`${'x'.repeat(LARGEST_REPORT)}${'\n'.repeat(9)}`)).toEqual(['report-too-large']);
+  });
+  test('a form that nobody filled in', () => {
+    expect(readReport('# my notes\nsample:\ntaken:\n Soil pH:\n', 'r.txt').notices).toMatchObject([{ code: 'form-blank', facts: { file: 'r.txt' }, place: { line: 4, column: 1, length: 9 } }]);
+    expect([codes('taken:\ndepth:\n'), codes('Dear Sir:\npH:\n'), codes('pH: not tested\n')]).toEqual([['nothing-read'], ['form-blank'], ['nothing-read']]);
+    expect(read('pH 6.4\nDear Sir:\nDepth:\nSample A:\n#1 of 2\nPhosphorus:\n')).toEqual(one([PH], [2, 5]));
+  });
+});
+
+describe('more titles', () => {
+  const names = (a: string, b: string): unknown => readReport(`${a}\npH 6.4\n\n${b}\npH 7\n`, 'r.txt').samples.map((s) => s.name);
+  test.each<[string, string]>([['Bed # 12:', 'Bed #3:'], ['The bed by the old barn of all #1', 'The bed by the old barn of all #2'], ['The bed by the old front barn:', 'The bed by the old back barn:'], ['### Front', '# Back'], ['One two three four five', 'Five four three two one']])('%s', (a, b) => { expect(names(a, b)).toEqual([a, b].map((t) => t.replace(/^#+ |:$/g, ''))); });
+  test.each<[string, string]>([['One two three four five six', 'Six five four three two one'], ['Front bed.', 'Back bed.'], ['Front, ', 'Back, '], ['Really?', 'Indeed!'], [`${'Long '.repeat(12)}title:`, `${'Tall '.repeat(12)}title:`]])('no title: %s', (a, b) => { expect(names(a, b)).not.toContain(b); });
+});
