@@ -20,6 +20,8 @@ import type { Amounts, Fed, History } from './orchard/history.ts';
 import { historyOf, withHistory } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
+import { curveOf } from './ph/curve.ts';
+import type { PhAsk } from './ph/ph.ts';
 import { phPlan } from './ph/ph.ts';
 import { noticesOf, phQuestions } from './plan-notices.ts';
 import type { Amended, Plan, TreePlan, WorkingDay } from './planned.ts';
@@ -212,7 +214,8 @@ function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchar
   const [lime, sulphur] = [amendmentBagOf('lime', bags, wants), amendmentBagOf('sulphur', bags, wants)];
   const strength = { lime: lime?.amends.strength ?? 1, sulphur: sulphur?.amends.strength ?? 1 };
   const digIn = facts.bed !== undefined;
-  const asked = phPlan({ crop: facts.tree.crop, word: facts.tree.word, soil: zone.ph, strength, region: orchard.where.region, digIn, stopped, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) });
+  const ask: PhAsk = { crop: facts.tree.crop, word: facts.tree.word, soil: zone.ph, strength, region: orchard.where.region, digIn, stopped, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) };
+  const asked = phPlan(ask);
   if (!asked) return null;
   const plan = asked.dose?.of === 'lime' && lime ? { ...asked, dose: withinOwnLimit(asked.dose, lime.amends) } : asked;
   const dug = digIn && plan.verdict === 'lime';
@@ -222,7 +225,7 @@ function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchar
   const ring = ringOf(facts.tree, facts.crown);
   const area = dug ? facts.bed?.value ?? 0 : ring.area.value;
   return {
-    zone: zone.zone, plan, ring, ...(dug ? { bed: facts.bed ?? null } : {}), last: [...history.amended].sort().at(-1) ?? null, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
+    zone: zone.zone, plan, curve: curveOf(ask, plan), ring, ...(dug ? { bed: facts.bed ?? null } : {}), last: [...history.amended].sort().at(-1) ?? null, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
     g: plan.dose && window ? roundAmendment(plan.dose.value * area, orchard.where.units) : 0,
   };
 }

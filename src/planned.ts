@@ -9,6 +9,7 @@ import type { Ring } from './orchard/geometry.ts';
 import type { Amounts, Fed } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
+import type { CurvePoint } from './ph/curve.ts';
 import type { PhPlan } from './ph/ph.ts';
 import type { Figure } from './reason/figure.ts';
 import type { Notice, Question } from './reason/notice.ts';
@@ -19,6 +20,8 @@ import type { LastDay, Season, Window } from './when/season.ts';
 export type Amended = {
   readonly zone: string | null;
   readonly plan: PhPlan;
+  /** Empty where nothing goes on. */
+  readonly curve: readonly CurvePoint[];
   /** Null where none is listed: any ground limestone, or sulphur, will do. */
   readonly bag: AmendmentBag | null;
   readonly g: number;

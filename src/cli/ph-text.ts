@@ -1,8 +1,9 @@
 /** What stands below a verdict of pH: all printed ranges, other acidifiers, the amount at each tenth. */
 import { citeOf } from '../json/reason.ts';
+import type { CurvePoint } from '../ph/curve.ts';
 import type { PhPlan } from '../ph/ph.ts';
 import type { System } from '../words/show.ts';
-import { showRate } from '../words/show.ts';
+import { showRate, showSpan } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 
@@ -17,4 +18,14 @@ export function insteadText({ instead }: PhPlan, L: Language, system: System): s
   if (instead.length === 0) return [];
   const lines = instead.map((i) => `  ${say(L, 'ph', 'instead-line', { material: say(L, 'ph', i.id as 'iron-sulphate'), rate: showRate(i.rate.value, system), most: i.atOnce && i.rate.value > i.atOnce.value ? showRate(i.atOnce.value, system) : '', nitrogen: i.nitrogen === null ? '' : showRate(i.nitrogen, system) })}`);
   return [say(L, 'ph', 'instead'), ...lines, ...(instead.some((i) => i.id === 'aluminium-sulphate') ? [] : [`  ${say(L, 'ph', 'no-aluminium')}`])];
+}
+
+/** What the whole way to each tenth takes. */
+export function curveText(curve: readonly CurvePoint[], verdict: PhPlan['verdict'], L: Language, system: System): string[] {
+  if (curve.length < 2) return [];
+  const amount = ({ low, high }: CurvePoint): string => {
+    const [a, b] = showSpan(showRate(low, system), showRate(high, system));
+    return low === high ? b : say(L, 'say', 'span-ph', { low: a, high: b });
+  };
+  return [say(L, 'ph', verdict === 'lime' ? 'curve-lime' : 'curve-sulphur'), ...curve.slice(1).map((p) => `  pH ${String(p.ph).padEnd(5)} ${amount(p)}`)];
 }

@@ -10,7 +10,8 @@ import { isNeutralSalt } from '../orchard/lime-label.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { areaOf, lengthOf, numberOf, rateOf } from '../orchard/measure.ts';
 import { NOWHERE, parseWhere } from '../orchard/where.ts';
-import type { PhPlan } from '../ph/ph.ts';
+import { curveOf } from '../ph/curve.ts';
+import type { PhAsk, PhPlan } from '../ph/ph.ts';
 import { phFacts, phPlan, phSentence } from '../ph/ph.ts';
 import type { PhSoil } from '../ph/soil.ts';
 import { bufferTest, isLimeIndex } from '../ph/soil.ts';
@@ -34,7 +35,7 @@ import { give } from './answer.ts';
 import { explain } from './explain.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
-import { insteadText, rangesText } from './ph-text.ts';
+import { curveText, insteadText, rangesText } from './ph-text.ts';
 import { planOf } from './plan.ts';
 
 const FLAGS = ['now', 'goal', 'texture', 'buffer', 'method', 'acidity', 'cec', 'carbonate', 'fizz', 'organicMatter', 'lime', 'depth', 'area', 'material', 'crop', 'where', 'aluminium', 'baseSaturation', 'calcium', 'magnesium', 'lbc', 'ecec'] as const;
@@ -73,7 +74,8 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
     return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn!.depthM, system) : '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
   });
   const instead = [...new Set(trees.filter((t) => t.ph!.g > 0).map((t) => insteadText(t.ph!.plan, L, system).join('\n')).filter(Boolean))];
-  return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, ...instead, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
+  const curves = [...new Set(trees.filter((t) => t.ph!.g > 0).map((t) => curveText(t.ph!.curve, t.ph!.plan.verdict, L, system).join('\n')).filter(Boolean))];
+  return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, ...instead, ...curves, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
 }
 
 /** The reason of a verdict. A goal that was asked for is not measured against what suits. */
@@ -94,7 +96,8 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   if ('notices' in told) return give({ command: 'ph', result: null, notices: told.notices, language: L }, json, io);
   const { soil, goal, crop, area, material } = told;
   const strength = { lime: material?.amends.strength ?? 1, sulphur: material?.amends.strength ?? 1 };
-  const plan = phPlan({ crop: crop === null ? null : CROP_WORDS[crop]!, word: crop, soil, ...(goal === undefined ? {} : { goal }), strength, region: orchard.where.region, stopped: false, awaitsRetest: false })!;
+  const ask: PhAsk = { crop: crop === null ? null : CROP_WORDS[crop]!, word: crop, soil, ...(goal === undefined ? {} : { goal }), strength, region: orchard.where.region, stopped: false, awaitsRetest: false };
+  const plan = phPlan(ask)!;
   const wrong = material && (plan.verdict === 'lime' || plan.verdict === 'sulphur') && material.amends.kind !== plan.verdict;
   if (wrong) return give({ command: 'ph', result: null, notices: [notice('usage', 'error', { why: say(L, 'ph', plan.verdict === 'lime' ? 'sulphur-lowers' : 'lime-raises', { now: plan.now.value, goal: plan.goal.value }) })], language: L }, json, io);
   const season = seasonOf(orchard, options.today ?? io.today);
@@ -112,7 +115,7 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
   const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
   const roots = [...(plan.dose ? [plan.dose] : []), ...(lime && lime.strength.from.length > 0 ? [lime.strength] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
-  const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...range, ...insteadText(plan, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
+  const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...range, ...insteadText(plan, L, system), ...curveText(curveOf(ask, plan), plan.verdict, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);
 }
 

@@ -41,7 +41,7 @@ export function showNutrient(g: number, system: System): string {
 
 /** "2 to 7 1/2 ft", "15 cm to 1.6 m": the unit once where it is the same. */
 export function showSpan(from: string, to: string): readonly [string, string] {
-  const unit = to.slice(to.lastIndexOf(' '));
+  const unit = / \p{L}.*$/u.exec(to)![0];
   return [from.endsWith(unit) ? from.slice(0, -unit.length) : from, to];
 }
 
