@@ -11,10 +11,10 @@ import { addDays, yearOf } from '../units/date.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
-import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showRate, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
+import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
-import { drawCurve, drawRing, drawStrip } from './drawings.ts';
+import { drawRing, drawStrip } from './drawings.ts';
 import type { Row, View } from './view.ts';
 
 export type SheetOptions = { readonly paper: 'a4' | 'letter'; readonly large: boolean };
@@ -186,7 +186,7 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
   return {
-    lime: limeOf(plan, w), curves: curvesOf(plan, w), whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
+    lime: limeOf(plan, w), whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w(afterAmendment.length + awaited.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
       w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),
@@ -215,6 +215,9 @@ function shortsOf(plan: Plan, w: Words): string[] {
   return [...groups.values()].map(({ why, last, trees }) => w(SHORT[why], { day: showDay(last), trees: [...trees].map(([name, amounts]) => `${name} ${amounts.join(', ')}`).join('; ') }));
 }
 
+/** Where else to plant and what water does are for whoever plans, not for the day of work. */
+const PLANNING: readonly string[] = ['ph-zone-two-wants', 'ph-water-undoes'];
+
 /** What suits, what goes on this year and where, and each no with its reason. */
 function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const { language } = plan.orchard.where;
@@ -224,21 +227,9 @@ function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
   const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value)))].join(', ');
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => ({ box: true, text: amendmentLine(plan, t, w) }));
-  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop))).map((n) => say(language, 'notice', n.code, n.facts));
+  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop))).map((n) => say(language, 'notice', n.code, n.facts));
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
   return [...neither.map(said), ...doses, ...(doses.length > 0 ? [said(w('lime-once'))] : []), ...nos.map(said)];
-}
-
-/** One drawing for each zone that gets lime or sulphur, of its furthest goal. */
-function curvesOf(plan: Plan, w: Words): string[] {
-  const { units: system } = plan.orchard.where;
-  const drawn = plan.trees.flatMap(({ ph }) => (ph && ph.g > 0 && ph.curve.length > 1 ? [ph] : [])).sort((a, b) => b.curve.length - a.curve.length);
-  return drawn.filter((ph, i) => drawn.findIndex((x) => x.zone === ph.zone && x.plan.verdict === ph.plan.verdict) === i).map(({ zone, curve, plan: { suits, now, goal, verdict } }) => {
-    const { low, high } = curve.at(-1)!;
-    const amount = showSpan(showRate(low, system), showRate(high, system));
-    const most = w(low === high ? 'why-span-one' : 'why-span', { a: amount[low === high ? 1 : 0], b: amount[1] });
-    return drawCurve({ points: curve, suits: [suits.low, suits.high], most, label: w(verdict === 'lime' ? 'drawing-lime' : 'drawing-sulphur', { zone: zone ?? '', now: showPh(now.value), goal: showPh(goal.value), most, low: suits.low, high: suits.high }) });
-  });
 }
 
 function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {

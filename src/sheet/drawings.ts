@@ -48,22 +48,3 @@ export function drawStrip(d: StripDrawing): string {
     + `<path d="M0 14H${width}" stroke="#000" stroke-width=".5"/><rect x="${n(stop)}" y="8" width="${n(width - stop)}" height="6" fill="url(#stop)"/><path d="M${n(stop)} 2V14" stroke="#000" stroke-width="1"/>`
     + `<text x="${n(Math.min(stop + 1.5, width - 16))}" y="6.6">${escapeXml(d.stopText)}</text>${windows.join('')}${months.join('')}</svg>`;
 }
-
-export type CurveDrawing = { readonly points: readonly { readonly ph: number; readonly low: number; readonly high: number }[]; readonly suits: readonly [number, number]; readonly most: string; readonly label: string };
-
-/** Amount upwards, pH across; what suits is grey between dashes, and the wedge is how far publications lie apart. */
-export function drawCurve(d: CurveDrawing): string {
-  const [width, top, base] = [80, 5, 20];
-  const values = [...d.points.map((p) => p.ph), ...d.suits];
-  const [least, most] = [Math.min(...values), Math.max(...values)];
-  const x = (ph: number): string => n(2 + ((ph - least) / (most - least)) * (width - 4));
-  const y = (amount: number): string => n(base - (amount / Math.max(...d.points.map((p) => p.high))) * (base - top));
-  const line = (of: 'low' | 'high'): string[] => d.points.map((p) => `${x(p.ph)} ${y(p[of])}`);
-  const [a, b] = [x(d.suits[0]), x(d.suits[1])];
-  const [first, last] = [d.points[0]!, d.points.at(-1)!];
-  const mark = (ph: number): string => `<text x="${x(ph)}" y="25" text-anchor="${ph === least ? 'start' : ph === most ? 'end' : 'middle'}">pH ${n(ph)}</text>`;
-  return `<svg class="curve" role="img" aria-label="${escapeXml(d.label)}" viewBox="0 0 ${width} 26" width="${width}mm" height="26mm" font-size="${LETTER}" font-family="sans-serif">`
-    + `<rect x="${a}" y="${top}" width="${n(Number(b) - Number(a))}" height="${base - top}" fill="#ddd"/><path d="M${a} ${top}V${base}M${b} ${top}V${base}" stroke="#000" stroke-width=".25" stroke-dasharray="1 .8"/>`
-    + `<path d="M${line('low').join('L')}L${line('high').reverse().join('L')}Z" fill="#fff" fill-opacity=".6" stroke="#000" stroke-width=".4"/><path d="M0 ${base}H${width}" stroke="#000" stroke-width=".4"/>`
-    + `<text x="${x(last.ph)}" y="4" text-anchor="${Number(x(last.ph)) < width / 2 ? 'start' : 'end'}">${escapeXml(d.most)}</text>${mark(first.ph)}${mark(last.ph)}</svg>`;
-}

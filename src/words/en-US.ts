@@ -554,7 +554,7 @@ export const enUS = {
     'caution-urea': '{bag} loses strength on the surface: water it in the same day, half an inch (13 mm).',
     'caution-lime': 'Lime and sulfur: a calm day, gloves, goggles, dust mask. Rinse eyes 15 minutes. Store sulfur cool, away from fire and from nitrate feeds.',
     'caution-dogs': 'Dogs eat {bag}: store it shut, water it in.', dagger: '† rests on memory or on our judgement.', year: 'The year', today: 'today',
-    'drawing-ring': 'Ring from {from} to {to} from the trunk; crown edge dashed at {crown}.', 'drawing-lime': '{zone}: lime in all, dug in, from pH {now} to {goal}: {most}. pH {low} to {high} suits.', 'drawing-sulphur': '{zone}: sulfur in all, from pH {now} to {goal}: {most}. pH {low} to {high} suits.', 'drawing-year': 'The year from {a} to {b}: {windows}; stop after {stop}.', tick: 'tick', tree: 'tree', dose: 'dose', where: 'where', page: 'page',
+    'drawing-ring': 'Ring from {from} to {to} from the trunk; crown edge dashed at {crown}.', 'drawing-year': 'The year from {a} to {b}: {windows}; stop after {stop}.', tick: 'tick', tree: 'tree', dose: 'dose', where: 'where', page: 'page',
   },
   new: {
     hello: 'A few questions about your orchard. "don\'t know", or Enter alone, is always an answer; all of it can be changed later.',
