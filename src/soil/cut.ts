@@ -32,8 +32,12 @@ export const isNumber = (t: Token): boolean => t.kind === 'number' || t.kind ===
 function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boolean {
   if (!gap.every((t) => t.kind === 'filler' || t.kind === 'separator' || t.kind === 'method')) return false;
   if (a.item === b.item) return gap.length < 4;
-  return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && b.item === 'carbonate'));
+  return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && b.item === 'carbonate') || ((a.item === 'lime' || a.item === 'acidity') && isPh(b)));
 }
+
+const isPh = (name: Name): boolean => name.item === 'ph' || name.item === 'ph-salt' || name.item === 'buffer-ph';
+/** "Nitrogen (NO3-N)" is nitrate; "Lime (pH) 6.4" and "Acidity (pH) 5.8" are a pH, which no unit follows. */
+const itemOf = (names: readonly Name[], tokens: readonly Token[]): Piece['item'] => (names.find((n) => n.item === 'nitrate-n' || (isPh(n) && !has(tokens, 'unit'))) ?? names[0]!).item;
 
 /** "44.3 ppm NO3", "42 | ppm P2O5", "42 ppm (P2O5)", or ", P2O5" at the end: the form in which the value before it is told. */
 function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): boolean {
@@ -95,7 +99,7 @@ export function cut(line: readonly Token[], length: number): Piece[] {
     const mine = draft.gap.slice(0, own);
     const theirs = draft.gap.slice(own);
     const piece: Piece = {
-      item: (draft.names.find((n) => n.item === 'nitrate-n') ?? draft.names[0]!).item,
+      item: itemOf(draft.names, mine),
       name: draft.names[0]!.name, index: draft.names.some((n) => n.index),
       form: draft.names.find((n) => n.form && (!n.loose || draft.names.length === 1))?.form ?? null,
       loose: draft.names.length === 1 && draft.names[0]!.loose === true,

@@ -67,7 +67,7 @@ export function readLine(line: Line, context: Context): LineResult {
   for (const piece of pieces) {
     const below = labelled !== null && labelled.index < piece.start ? { ...lead, saturation: true } : lead;
     const told = notices.length;
-    const reading = readPiece(piece, line, below, notices);
+    const reading = readPiece(piece, line, below, notices, pieces.length === 1);
     if (reading) readings.push(reading);
     else if (notices.length === told && piece.tokens.some((t) => t.kind === 'unit')) lost.push(piece);
   }
@@ -100,7 +100,7 @@ function leadOf(pieces: readonly Piece[], context: Context): Context {
   return { ...context, unit: (unit?.kind === 'unit' ? unit.is : null) ?? context.unit, method: method?.is ?? context.method };
 }
 
-function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]): Reading | null {
+function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[], alone: boolean): Reading | null {
   if (piece.item === 'ratio') return null;
   const place = (at: { start: number; end: number }): Place => spot(line, context.file, at.start, at.end);
   if (piece.item === 'texture') return textureOf(piece, line, place(piece));
@@ -113,8 +113,9 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     notices.push(notice('two-values', 'warning', { item: piece.item, a: printed(value, line), b: said.second.printed }, place(said.second)));
     return null;
   }
+  // "P ppm | very high" has a word for its value; "P ppm, optimum, K ppm, optimum" are heads.
   if (value ? said.odd !== null && said.odd.start < value.start && value.start > piece.start 
-    : said.unit !== null || piece.tokens.some((t) => t.kind === 'number' || (t.kind === 'word' && /^(?:[\d.].*\d|-?nan|-?inf(?:inity)?)$/i.test(t.text)))) {
+    : (said.unit !== null && (rating === null || said.odd !== null || (rating === 'optimum' && !alone))) || piece.tokens.some((t) => t.kind === 'number' || (t.kind === 'word' && /^(?:[\d.].*\d|-?nan|-?inf(?:inity)?)$/i.test(t.text)))) {
     const slip = slipOf(piece, said, line, context.file);
     if (slip) notices.push(slip);
     return null;
@@ -242,8 +243,10 @@ function shape(piece: Pick<Piece, 'item' | 'form' | 'loose' | 'method' | 'name'>
     // A pH in a buffer's own solution is no soil pH.
     const buffer = [piece.method, ...methods].find((m) => m !== null && BUFFERS.includes(m));
     if (buffer) return { item: 'buffer-ph', unit: 'pH', form: null, method: buffer };
-    const salt = [piece.method, ...methods].find((m) => m === 'cacl2' || m === 'kcl');
-    return { item: piece.item === 'ph-salt' || salt ? 'ph-salt' : 'ph', unit: 'pH', form: null, method: salt ?? [piece.method, ...methods].find((m) => m !== null && !/^1:/.test(m)) ?? (method ? 'water' : null) };
+    const own = [piece.method, ...methods];
+    const said = own.some((m) => m !== null) ? own : [context.methods.get('ph') ?? null];
+    const salt = said.find((m) => m === 'cacl2' || m === 'kcl');
+    return { item: piece.item === 'ph-salt' || salt ? 'ph-salt' : 'ph', unit: 'pH', form: null, method: salt ?? (piece.item === 'ph' ? said : own).find((m) => m !== null && !/^1:/.test(m)) ?? (method ? 'water' : null) };
   }
   if (piece.item === 'buffer-ph') return { item: 'buffer-ph', unit: 'pH', form: null, method };
   // "Exchangeable sodium 0.2 cmol/kg" is a content; only a share is a saturation.

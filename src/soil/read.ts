@@ -144,8 +144,9 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
       answers.set(answer.item, { ...answers.get(answer.item), ...answer.says });
       continue;
     }
+    const pairs = pairsAt(lines, i, first.look);
     const told = below.get(line.number);
-    if (told) {
+    if (told && !pairs) {
       events.push({ kind: 'told', told });
       continue;
     }
@@ -155,7 +156,6 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
       advice = false;
       continue;
     }
-    const pairs = pairsAt(lines, i, first.look);
     if (pairs) {
       pairEvents(pairs, context, events, questions);
       i += pairs.length - 1;

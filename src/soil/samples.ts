@@ -1,6 +1,7 @@
 /** What the lines of a report said, in order → its samples: where one ends and the next begins. */
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
+import type { Method } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import type { Reading, Unread } from './reading.ts';
 import type { Told } from './told.ts';
@@ -87,8 +88,15 @@ function withTold(drafts: readonly Draft[]): Draft[] {
     return only((here.length > 0 ? here : elsewhere).map(({ told }) => of(told)));
   };
   return drafts.map((d) => ({
-    ...d, readings: d.readings.map((r, i) => ({ ...r, method: r.method ?? pick(d, i, (told) => methodFor(r.item, told)), unit: r.unit ?? (ELEMENT_OF[r.item] && r.value !== null ? pick(d, i, (told) => told.unit) : null) })),
+    ...d, readings: d.readings.map((r, i) => ({ ...r, method: r.method ?? pick(d, i, (told) => methodOf(r, d.readings, told)), unit: r.unit ?? (ELEMENT_OF[r.item] && r.value !== null ? pick(d, i, (told) => told.unit) : null) })),
   }));
+}
+
+/** "pH in CaCl2" is of the salt pH where both are printed. */
+function methodOf(r: Reading, all: readonly Reading[], told: Told): Method | null {
+  const method = methodFor(r.item, told) ?? (r.item === 'ph-salt' ? methodFor('ph', told) : null);
+  const salt = method === 'cacl2' || method === 'kcl';
+  return (r.item === 'ph-salt' && !salt) || (r.item === 'ph' && salt && all.some((o) => o.item === 'ph-salt')) ? null : method;
 }
 
 /** A heading above the first sample is its name only where a second sample has one too; else it is a line like any other. */

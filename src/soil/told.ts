@@ -36,7 +36,9 @@ export function toldBy(line: Line, context: Context, strict: boolean): Told | nu
     const printed = text.slice(t.start, t.end);
     const group = groups.find((g) => g.start <= t.start && t.end <= g.end);
     const items = group?.items ?? itemsOf(t, printed, context);
-    if (items) parts.push({ items });
+    // "pH in CaCl2" is one name.
+    if (t.kind === 'name' && t.is.item === 'ph-salt' && t.is.method) parts.push({ items: ['ph'] }, { method: t.is.method });
+    else if (items) parts.push({ items });
     // A ratio's method is none of the values'.
     else if (t.kind === 'name') return null;
     else if (t.kind === 'method') parts.push({ method: t.is });

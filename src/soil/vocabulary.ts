@@ -155,6 +155,7 @@ const BEFORE_NUMBER = /^\s*[:=]?\s*[<>]?\s*\.?\d/;
 const startsWithMethod = (after: string): boolean => /^ [a-z]/i.test(after) && findMethods(after)[0]?.start === 1;
 
 const WORD_BEHIND = /^ (?:not|nicht|no|non|nao|trac|traz|spur|nd\b|n\.d|n\.n|bdl|below|undetect|low|high|very|medium|optim|excess|deficient|sehr|muy|tres|molto|muito|baj|bas|baix|alt|hoch|niedrig|gering|mittel|faible|moyen|elev|sufficient|adequate)/i;
+const BEHIND_VALUE = /\d ?(?:ppm|mg ?\/ ?(?:kg|l|100 ?g)|(?:lbs?|kg) ?\/ ?(?:ac(?:re)?|ha|a)|(?:meq|me) ?\/ ?100 ?g|cmol\S{0,4} ?\/ ?kg|%)? $/i;
 const startsWithUnit = (after: string): boolean => after.startsWith(' ') && findUnits(after)[0]?.start === 1;
 
 /** A symbol stands at the start of a piece, or right before a number. */
@@ -168,6 +169,8 @@ function isSymbol(text: string, start: number, end: number): boolean {
   if (/^[NPS]O[34]/.test(text.slice(start, end)) && /(?:ppm|mg ?\/ ?(?:kg|l))(?: as)?[ (]{1,2}$/i.test(text.slice(Math.max(0, start - 12), start))) return true;
   // H alone is mostly the letter of "high".
   if (BEFORE_NUMBER.test(after) || (end - start === 1 && text[start] === 'H')) return BEFORE_NUMBER.test(after);
+  // "180 ppm Mg low": behind a value and before a word of its own, where one letter may be a class.
+  if ((end - start > 1 || text[start] === 'P' || text[start] === 'K') && BEHIND_VALUE.test(text.slice(Math.max(0, start - 16), start)) && WORD_BEHIND.test(after.replace(/^ ?[:=(-] ?/, ' '))) return true;
   return PIECE_START.test(text.slice(Math.max(0, start - 40), start)) && (AFTER_SYMBOL.test(after) || startsWithMethod(after) || startsWithUnit(after) || WORD_BEHIND.test(after));
 }
 
