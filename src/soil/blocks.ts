@@ -66,5 +66,5 @@ export function pairEvents(found: Pairs, context: Context, events: Event[], ques
   }
   const place = spot(found.first, context.file, 0, found.first.raw.length);
   questions.push({ code: 'layout-unclear', about: 'layout', facts: { line: found.first.number, sample: '', read: found.first.raw.trim(), item: 'layout' }, choices: [], changes: 'changes-p-and-k', place });
-  for (const line of [...found.lines].sort((a, b) => a.number - b.number)) events.push({ kind: 'unread', line: line.number, text: line.raw.trim() });
+  for (const line of found.lines) events.push({ kind: 'unread', line: line.number, text: line.raw.trim() });
 }

@@ -8,12 +8,14 @@ import { blank, findMethods, findUnits } from './vocabulary.ts';
 /** The context below a line that says nothing else; null for any other line. */
 export function headingOf(line: Line, context: Context): Context | null {
   const text = line.text;
-  if (context.words.names(text).some((n) => n.is.item !== 'base-saturation' && n.is.item !== 'ratio')) return SATURATION.test(text) && !/\d/.test(text) ? { ...context, saturation: true } : null;
   const methods = findMethods(text);
   const units = findUnits(blank(text, methods));
   const rest = blank(blank(text, methods), units);
-  if (/\d/.test(rest) || !HEADING_WORDS.test(rest)) return null;
-  if (SATURATION.test(text)) return { ...context, saturation: true };
+  if (/\d/.test(rest)) return null;
+  const named = context.words.names(text).length > 0;
+  if (SATURATION.test(text) && (named || HEADING_WORDS.test(rest))) return { ...context, saturation: true };
+  // "Olsen P" is a name that has a method.
+  if (named || !HEADING_WORDS.test(rest)) return null;
   if (methods.length === 0 && units.length === 0) return null;
   return { ...context, saturation: false, method: methods[0]?.is ?? context.method, unit: units[0]?.is ?? context.unit };
 }

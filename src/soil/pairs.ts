@@ -19,6 +19,9 @@ const numbersOf = (tokens: readonly Token[]): number => tokens.filter((t) => t.k
 const isValue = (tokens: readonly Token[]): boolean => numbersOf(tokens) > 0 && tokens.every((t) => t.kind === 'number' || t.kind === 'between' || t.kind === 'unit' || t.kind === 'rating' || t.kind === 'trace');
 const isName = (tokens: readonly Token[]): boolean => tokens.filter((t) => t.kind === 'name').length > 0 && numbersOf(tokens) === 0 && !tokens.some((t) => t.kind === 'rating' || t.kind === 'trace' || t.kind === 'absent') && tokens.filter((t) => t.kind === 'word').length < 2;
 
+/** "Phosphorus, potassium" over one value is two things; "Potassium, base saturation" is one. */
+const isOne = (tokens: readonly Token[]): boolean => new Set(tokens.flatMap((t) => (t.kind === 'name' && t.is.item !== 'base-saturation' && t.is.item !== 'cec' ? [t.is.item] : []))).size < 2;
+
 /** A block of names and the block of values below it, from line `at`; null where the lines are something else. */
 export function pairsAt(lines: readonly Line[], at: number, find: Look): Pairs | null {
   const solid = (line: Line): Token[] => solidOf(line, find);
@@ -47,7 +50,7 @@ export function pairsAt(lines: readonly Line[], at: number, find: Look): Pairs |
   }
   if (values.length < 2) return null;
   const single = values.every((v) => solid(v).filter((t) => t.kind === 'number').length === 1 && numbersOf(solid(v)) === 1);
-  const proven = values.length === names.length && single && !broken && others.every((o) => solid(o).every((t) => t.kind === 'unit' || t.kind === 'method' || t.kind === 'word' && /extract/.test(t.text)));
+  const proven = values.length === names.length && names.every((name) => isOne(solid(name))) && single && !broken && others.every((o) => solid(o).every((t) => t.kind === 'unit' || t.kind === 'method' || t.kind === 'word' && /extract/.test(t.text)));
   return {
     length: last + 1 - at, headings: others, first: names[0]!, lines: [...names, ...others, ...values],
     pairs: proven ? names.map((name, k) => ({ name, value: values[k]! })) : null,

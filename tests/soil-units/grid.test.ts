@@ -1,5 +1,6 @@
 // Tables as labs and growers lay them out (practice): what each says to a careful reader. `told.ts` writes it a line a reading.
 import { expect, test } from 'vitest';
+import { readReport } from '../../src/soil/read.ts';
 import { told } from './told.ts';
 
 const two = (a: string, b: string): string[] => [`Front: ${a}`, `Front: ${b}`];
@@ -76,7 +77,10 @@ test.each<[string, string, readonly string[]]>([
   ['an older value', 'Sample | P ppm | Previous P | K ppm\nFront | 42 | 38 | 180\n', front], ['"level" for the value', 'Sample | Phosphorus level (ppm) | Potassium level (ppm)\nFront | 42 | 180\n', front],
   ['a word before its value', 'Sample | P_rating | P_ppm | K_ppm\nFront | high | 42 | 180\n', two('phosphorus 42 ppm high', 'potassium 180 ppm')],
   ['German classes', 'Probe | P2O5 mg/100 g | P2O5 Klasse | K2O mg/100 g | K2O Klasse\nVorn | 12 | B | 20 | C\n', ['Vorn: phosphorus 12 mg/100g P2O5 low', 'Vorn: potassium 20 mg/100g K2O optimum']],
-  ['a number under a head of words', 'Sample | P ppm | P rating | K ppm\nFront | 42 | 7 | 180\n', [...front, 'column-unknown 1']], ['a ratio', 'Sample | P ppm | Ca:Mg ratio | K ppm\nFront | 42 | 6.5 | 180\n', front],
+  ['a number under a head of words', 'Sample | P ppm | P rating | K ppm\nFront | 42 | 7 | 180\n', [...front, 'column-unknown 1']],
+  ['numbers as names', 'Sample | P ppm | K ppm\n12 | 42 | 180\n13 | 12 | 90\n', ['sample 12: phosphorus 42 ppm', 'sample 12: potassium 180 ppm', 'sample 13: phosphorus 12 ppm', 'sample 13: potassium 90 ppm']],
+  ['a rate is told', 'Sample | P ppm | N (lb/1000 sq ft) | K ppm\nFront | 42 | 3 | 180\nBack | 12 | < 3.5 | 90\n', [...both, 'line-unclear 2', 'line-unclear 3']], ['values that cannot be', 'Sample | P ppm | K ppm\nFront | -42 | -180\nBack | 12 | 90\n', [...both.slice(2), 'value-negative 2', 'value-negative 2']], ['thousands or ones between commas', 'pH-Wert: 6,4\n\nProbe,P ppm,Ca ppm\nVorn,4.125,2.405\n', ['sample 1: ph 6.4 pH', 'Vorn: phosphorus 4.125 ppm', 'number-unclear 4']],
+  ['a ratio', 'Sample | P ppm | Ca:Mg ratio | K ppm\nFront | 42 | 6.5 | 180\n', front],
 ])('samples down the page: %s', (_, text, expected) => { expect(told(text)).toEqual(expected); });
 
 const onePK = (p: string, k: string): string[] => [`sample 1: ${p}`, `sample 1: ${k}`];
@@ -113,3 +117,18 @@ test.each<[string, string, readonly string[]]>([
   // A kit's table with single blanks.
   ['no name', 'Area pH N P K\n6.7 1 4 2\n', ['sample 1: ph 6.7 pH', 'sample 1: nitrogen 1', 'sample 1: phosphorus 4', 'sample 1: potassium 2']], ['a limit; a number for a name leaves a doubt', 'Area pH N P K\nBed 6.7 1 4 <2\n2 6.8 1 4 2\n', ['Bed: ph 6.7 pH', 'Bed: nitrogen 1', 'Bed: phosphorus 4', 'Bed: potassium < 2', 'unread 3']], ['a number within the name too', 'Area pH N P\nBed 1 6.7 1 4\n', ['unread 1', 'unread 2', 'nothing-read']],
 ])('items down the page: %s', (_, text, expected) => { expect(told(text)).toEqual(expected); });
+
+/** What a grower is shown of each value: as printed, with its place. */
+const shown = (text: string): unknown => readReport(text, 'r.txt').samples.flatMap((s) => s.readings.map((r) => [r.asPrinted, r.place.line, r.place.column, r.place.length]));
+test('a value of several in its row is shown as its cell, a lone one with its row', () => {
+  expect(shown('Sample | P ppm | K ppm\nFront | 42 | 180\n')).toEqual([['42', 2, 9, 2], ['180', 2, 14, 3]]);
+  expect(shown('Test | Result\n  P ppm | 42\n  K ppm | 180\n')).toEqual([['P ppm | 42', 2, 11, 2], ['K ppm | 180', 3, 11, 3]]);
+  expect(shown('Nutrient | Front | Back\nP ppm | 42 | 12\n')).toEqual([['42', 2, 9, 2], ['12', 2, 14, 2]]);
+});
+test('what a table leaves unclear or unread is told as it stands', () => {
+  const rate = (cell: string): unknown[] => readReport(`Sample | P ppm | N (lb/1000 sq ft)\nFront | 42 | ${cell}\n`, 'r.txt').notices.map((n) => [n.facts, n.place?.column, n.place?.length]);
+  for (const cell of ['3', '3.5', '<3', '< 3.5', '13']) expect([cell, rate(cell)]).toEqual([cell, [[{ name: 'N (lb/1000 sq ft)', read: cell }, 14, cell.length]]]);
+  expect(readReport('Test | Result\nP ppm | 42\n   | 38\n', 'r.txt').samples[0]!.unread).toEqual([{ line: 3, text: '| 38' }]);
+  const [question] = readReport('Zinc 2 ppm\n  Phosphorus\nPotassium\nMagnesium\n42\n180\n', 'r.txt').questions.filter((q) => q.code === 'layout-unclear');
+  expect([question!.facts, question!.choices, question!.place?.column]).toEqual([{ line: 2, sample: '', read: 'Phosphorus', item: 'layout' }, [], 1]);
+});
