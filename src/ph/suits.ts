@@ -49,10 +49,13 @@ export function suitsOf({ crop, word, region }: Asked): Suits | null {
   };
 }
 
-/** EcoCrop's optimum, widened by Washington's for tree fruit and by the extension services' for blueberry. */
+/** EcoCrop's optimum, widened by Washington's for tree fruit, by the genus for a kind of citrus, and by the extension services' for blueberry. */
 function worldwide(crop: Crop | null, best: Plain | null): Plain | null {
   if (crop === null) return TREE_FRUIT_PH;
   if (crop === 'blueberry') return BLUEBERRY_PH;
+  const genus = crop === 'citrus' ? PH_RANGES.find((r) => r.kinds.includes('citrus')) : undefined;
+  // Florida limes groves under 5.5 alone: the narrow optimum of lemon or grapefruit is no reason to.
+  if (best && genus) return { low: Math.min(best.low, genus.optimum[0]), high: Math.max(best.high, genus.optimum[1]), cite: best.low < genus.optimum[0] ? best.cite : genus.cite };
   if (!best || !TREE_FRUIT.includes(crop)) return best;
   return { low: Math.min(best.low, TREE_FRUIT_PH.low), high: Math.max(best.high, TREE_FRUIT_PH.high), cite: TREE_FRUIT_PH.cite };
 }

@@ -8,8 +8,8 @@ import { told } from '../../src/reason/figure.ts';
 import { medlar } from '../medlar.ts';
 import { G_PER_M2 } from '../published/ph.ts';
 
-const soil = (ph: number, more: Partial<PhSoil> = {}): PhSoil => ({ now: told(ph, 'pH', 'soil', 'test'), buffer: null, acidity: null, lime: null, depthM: null, texture: null, cec: null, carbonate: null, organic: null, magnesium: null, ...more });
-const ask = (crop: 'blueberry' | 'apple', ground: PhSoil): PhAsk => ({ crop, word: crop, soil: ground, strength: { lime: 1, sulphur: 1 }, state: null, region: null, stopped: false, awaitsRetest: false });
+const soil = (ph: number, more: Partial<PhSoil> = {}): PhSoil => ({ now: told(ph, 'pH', 'soil', 'test'), buffer: null, acidity: null, aluminium: null, baseSaturation: null, calcium: null, exchangeableMagnesium: null, ecec: null, bufferCapacity: null, lime: null, depthM: null, texture: null, cec: null, carbonate: null, organic: null, magnesium: null, ...more });
+const ask = (crop: 'blueberry' | 'apple', ground: PhSoil): PhAsk => ({ crop, word: crop, soil: ground, strength: { lime: 1, sulphur: 1 }, region: null, stopped: false, awaitsRetest: false });
 const curve = (a: PhAsk): ReturnType<typeof curveOf> => curveOf(a, phPlan(a)!);
 
 test('sulphur: a point for each tenth down to the goal, more for every one', () => {
