@@ -21,11 +21,11 @@ export function insteadText({ instead }: PhPlan, L: Language, system: System): s
 }
 
 /** What the whole way to each tenth takes. */
-export function curveText(curve: readonly CurvePoint[], verdict: PhPlan['verdict'], L: Language, system: System): string[] {
+export function curveText(curve: readonly CurvePoint[], verdict: PhPlan['verdict'], L: Language, system: System, trees = ''): string[] {
   if (curve.length < 2) return [];
   const amount = ({ low, high }: CurvePoint): string => {
     const [a, b] = showSpan(showRate(low, system), showRate(high, system));
     return low === high ? b : say(L, 'say', 'span-ph', { low: a, high: b });
   };
-  return [say(L, 'ph', verdict === 'lime' ? 'curve-lime' : 'curve-sulphur'), ...curve.slice(1).map((p) => `  pH ${String(p.ph).padEnd(5)} ${amount(p)}`)];
+  return [say(L, 'ph', verdict === 'lime' ? 'curve-lime' : 'curve-sulphur', { trees }), ...curve.slice(1).map((p) => `  pH ${String(p.ph).padEnd(5)} ${amount(p)}`)];
 }

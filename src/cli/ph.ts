@@ -74,7 +74,13 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
     return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn!.depthM, system) : '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
   });
   const instead = [...new Set(trees.filter((t) => t.ph!.g > 0).map((t) => insteadText(t.ph!.plan, L, system).join('\n')).filter(Boolean))];
-  const curves = [...new Set(trees.filter((t) => t.ph!.g > 0).map((t) => curveText(t.ph!.curve, t.ph!.plan.verdict, L, system).join('\n')).filter(Boolean))];
+  // Plants of one goal share their lines.
+  const limed = trees.filter((t) => t.ph!.g > 0);
+  const lines = (t: TreePlan, names: string): string => curveText(t.ph!.curve, t.ph!.plan.verdict, L, system, names).join('\n');
+  const curves = [...new Set(limed.map((t) => lines(t, '')))].filter(Boolean).map((same) => {
+    const mine = limed.filter((t) => lines(t, '') === same);
+    return lines(mine[0]!, mine.map((t) => t.tree.name).join(', '));
+  });
   return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, ...instead, ...curves, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
 }
 
