@@ -64,13 +64,18 @@ export function readLine(line: Line, context: Context): LineResult {
   const labelled = SATURATION.exec(line.text);
   const lead = leadOf(pieces, context);
   const lost: Piece[] = [];
-  for (const piece of pieces) {
+  pieces.forEach((piece, i) => {
+    if (sharesValue(pieces, i, line)) {
+      const from = pieces[i - 1]?.start ?? 0;
+      notices.push(notice('line-shared', 'warning', { name: line.raw.slice(from, piece.end).trim() }, spot(line, context.file, from, piece.end)));
+      return;
+    }
     const below = labelled !== null && labelled.index < piece.start ? { ...lead, saturation: true } : lead;
     const told = notices.length;
     const reading = readPiece(piece, line, below, notices, pieces.length === 1);
     if (reading) readings.push(reading);
     else if (notices.length === told && piece.tokens.some((t) => t.kind === 'unit')) lost.push(piece);
-  }
+  });
   if (pieces.length === 0) {
     const slip = misspelt(tokens, line, context);
     if (slip) notices.push(slip);
@@ -87,6 +92,18 @@ export function readLine(line: Line, context: Context): LineResult {
     notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slips, ...fresh);
   }
   return { readings: readings.map((r) => (r.unit === null && CATION_ITEMS.includes(r.item) && readings.some((o) => o.unit === 'MAF') ? { ...r, unit: 'MAF' as const } : r)), notices };
+}
+
+const AND = /(?:\b(?:and|und|y|et|e)|[&+])\s*$/i;
+/** A symbol that nothing follows is no name by itself. */
+const SYMBOL_AND = /(?:^|[\s,;|])(?:N|P|K|Ca|Mg|Na|S|B|Zn|Mn|Cu|Fe|Al)\s*(?:\b(?:and|und|y|et|e)\b|[&+])\s*$/;
+
+/** "Phosphorus and potassium 42 ppm": nobody can tell whose the value is. */
+function sharesValue(pieces: readonly Piece[], i: number, line: Line): boolean {
+  const [before, piece] = [pieces[i - 1], pieces[i]!];
+  if (!piece.tokens.some((t) => t.kind === 'number' || t.kind === 'between' || t.kind === 'rating')) return false;
+  if (SYMBOL_AND.test(line.raw.slice(0, piece.start))) return true;
+  return before !== undefined && before.item !== 'texture' && before.item !== piece.item && AND.test(line.text.slice(before.start, piece.start)) && before.tokens.every((t) => t.kind === 'filler' || t.kind === 'word' || t.kind === 'separator');
 }
 
 /** "Micronutrients (DTPA, ppm): Zn 2.1; Mn 14.8": what stands before the first name holds for the whole line. */

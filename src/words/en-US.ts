@@ -129,6 +129,7 @@ export const enUS = {
     'measure-wrong': '{tree}: I cannot read the measure in "{read}". Examples: 12 ft across, 3.5 m high, trunk 11 in round, shoots 6 in, spacing 12 x 10 ft, tub 60 L, fruit 40 lb, planted 2019, planting March 2027, bed 12 x 4 ft.',
     'measure-zero': '{tree}: "{read}" is zero. Leave the fact out where you did not measure.',
     'item-unknown': '{tree}: I do not know "{read}".[guess| Did you mean "{guess}"?] A line holds a crop and facts such as: semi-dwarf, planted 2019, 12 ft across, shoots 6 in, mulch, fed lawn, or the name of a zone under "soil:".',
+    'line-shared': '"{name}" holds two names and what may belong to either, so nothing is taken from it. Write each on a line of its own, with its own value.',
     'line-unclear': 'I see "{name}" and a number ({read}) here but cannot tell whether it is the value, so nothing is taken from this line. Write it like: Phosphorus 42 ppm Mehlich 3',
     'name-control': 'This name holds a control character. Type it again.',
     'name-of-digits': 'A tree cannot be called by digits alone ("{name}"). Write for instance "Tree {name}".',
