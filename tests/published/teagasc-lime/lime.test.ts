@@ -17,7 +17,7 @@ const flags = (buffer: number, goal: number) => ({ where: 'Ireland', now: 4.8, m
 
 type Case = readonly [flags: Flags, tonnes: number];
 
-/** The answer's figures under this source; tonnes to the hectare are not among the shared helper's units. */
+/** The answer's figures under this source; tonnes to the hectare are not among the units shared by these tests. */
 function tonnesOf({ figures }: Asked): number[] {
   return Object.values(figures).filter((figure) => figure.cite.source === source.id && figure.unit === 't/ha').map((figure) => figure.value);
 }
