@@ -3,6 +3,7 @@
  * Taken from the lines of a sample that are no readings; a line that names no amount, no area or no nutrient gives nothing.
  */
 import type { Unit } from '../units/units.ts';
+import { groundIn } from './ground.ts';
 import type { Sample } from './reading.ts';
 
 export type AdviceOf = 'N' | 'P2O5' | 'K2O' | 'P' | 'K';
@@ -26,8 +27,23 @@ const FORMS: readonly { readonly pattern: RegExp; readonly what: number; readonl
 /** A line that forbids, bounds, looks back, or speaks of another crop or of what is no feed, recommends nothing for a tree. */
 const NOT_ADVICE = /\b(?:not|never|don'?t|no more|more than|at most|up to|maximum|exceed|lawns?|turf|grass|corn|maize|wheat|pasture|vegetables?|vegetable garden|last year|previous(?:ly)?|applied|leaves|compost|manure|removes?|removal|contains?)\b|(?:^|\s)-\d|\de\d/i;
 
+const NAME_FIRST = new RegExp(`\\b${WHAT}[^\\d;,]{0,15}?${SPAN}\\s*${WEIGHT}(?!${PER}${AREA})`, 'gi');
+const AMOUNT_FIRST = new RegExp(`${SPAN}\\s*${WEIGHT}\\s*(?:of\\s+)?${WHAT}(?![^\\d.;,]{0,25}?${PER}${AREA})`, 'gi');
+/** "N 2 lb" below "per 1,000 sq ft:" says its ground there. */
+const onGround = (text: string, ground: string): string => text.replace(/^\D*?\d+(?:[.,]\d+)?\s*(?:lb|pound|oz|ounce|k?g\b)/i.test(text) && !new RegExp(`^\\W*${WHAT}`, 'i').test(text) ? AMOUNT_FIRST : NAME_FIRST, (said) => `${said} per ${ground};`);
+
 /** Every amount that the sample's lines recommend, in their order; each stretch of a line counts once. */
-export const adviceOf = (sample: Sample): Advice[] => sample.unread.flatMap(({ line, text }) => amountsIn(text, line));
+export function adviceOf(sample: Sample): Advice[] {
+  let below: { readonly ground: string; readonly line: number } | null = null;
+  return sample.unread.flatMap(({ line, text }) => {
+    const ground = groundIn(text);
+    // A heading holds for the lines right below it.
+    if (ground !== null) below = { ground, line };
+    else if (below && line - below.line <= 2) below = { ...below, line };
+    else below = null;
+    return amountsIn(ground === null && below ? onGround(text, below.ground) : text, line);
+  });
+}
 
 /** The amounts that one line recommends. */
 export function amountsIn(text: string, line: number): Advice[] {

@@ -15,6 +15,7 @@ import type { Oxide } from '../units/substance.ts';
 import type { Parsed, Style } from './number.ts';
 import type { Piece } from './cut.ts';
 import { cellEnd, cut, leadsName } from './cut.ts';
+import { rateUnit } from './ground.ts';
 import type { Judged } from './judge.ts';
 import { judge } from './judge.ts';
 import type { Range, Reading } from './reading.ts';
@@ -37,6 +38,8 @@ export type Context = {
   readonly methods: ReadonlyMap<Item, Method>;
   readonly unit: ReportUnit | null;
   readonly saturation: boolean;
+  /** The ground that amounts without any are for. */
+  readonly ground: string | null;
   /** A German report: a letter A to E behind a value is its class. */
   readonly german: boolean;
   /** The lowest index of a scale that the report names: 0 in the UK, 1 in Ireland. */
@@ -160,7 +163,9 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   }
   const size = value?.kind === 'number' ? numberOf(value.is) : value?.kind === 'between' ? numberOf(value.low) : null;
   const number = size !== null && value?.kind === 'number' && value.minus ? -size : size;
-  const unit = (said.index !== null && said.index === value) || (piece.index && said.unit === null) ? 'index' : said.unit;
+  // "Ground limestone: 46 lb", below "per 1,000 sq ft:".
+  const rate = (piece.item === 'lime' || piece.item === 'lime-requirement') && context.ground !== null && said.unit === null && said.behind ? rateUnit(said.behind.text, context.ground) : null;
+  const unit = (said.index !== null && said.index === value) || (piece.index && said.unit === null) ? 'index' : rate ?? said.unit;
   const inUnit = said.unitAt ? /p2o5|k2o|mgo|cao|(?<=mg ?)[pk]\b/i.exec(line.text.slice(said.unitAt.start, said.unitAt.end))?.[0] : undefined;
   const ownForm = FORMS[inUnit?.toLowerCase() ?? ''] ?? null;
   const shaped = shape({ ...piece, form: piece.loose && inUnit ? ownForm : piece.form ?? ownForm }, unit, context, said.methods);

@@ -14,6 +14,7 @@ import { gridEvents, pairEvents } from './blocks.ts';
 import { kindOfText, repairedText } from './decode.ts';
 import { isRule } from './grid-cells.ts';
 import { readGrid } from './grid.ts';
+import { groundIn } from './ground.ts';
 import { headingOf, toldMethods } from './heading.ts';
 import { joined } from './join.ts';
 import type { Keys } from './keys.ts';
@@ -80,7 +81,7 @@ export function readReport(text: string, file: string): Report {
 
 function contextOf(text: string, file: string, leaf: boolean): Omit<Context, 'words' | 'look' | 'style' | 'indexBeside'> {
   return {
-    file, method: null, methods: new Map(), unit: null, saturation: false, german: GERMAN.test(text),
+    file, method: null, methods: new Map(), unit: null, saturation: false, ground: null, german: GERMAN.test(text),
     indexFrom: /\b(?:uk|rb209)\b/i.test(text) ? 0 : null, leaf,
   };
 }
@@ -148,6 +149,13 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     const told = below.get(line.number);
     if (told && !pairs) {
       events.push({ kind: 'told', told });
+      continue;
+    }
+    const ground = groundIn(line.text);
+    if (ground !== null) {
+      context = { ...context, ground };
+      advice = true;
+      unread(line);
       continue;
     }
     const heading = headingOf(line, context);

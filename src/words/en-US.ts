@@ -166,7 +166,7 @@ export const enUS = {
     'ph-free-lime': '{tree}: this soil holds free lime ({percent} % or more). Sulfur for it would take about {years} years at the most that bushes bear, so none is planned. Grow it in a tub or raised bed of acid mix, or another crop there; feed will not cure it.',
     'ph-goal-is-now': 'The goal is the pH that is there: nothing to do.',
     'ph-inside': '{tree}: soil pH {now} suits it ({low} to {high}). Leave it alone.',
-    'ph-lab': '{tree}: soil pH {now} is under the {low} that suits it. This year\'s lime is on the plan, by the lab\'s own rate cut to the surface; nothing more before a new soil test.',
+    'ph-lab': '{tree}: soil pH {now} is under the {low} that suits it. This year\'s lime is on the plan, by the lab\'s own rate, cut to the surface under what stands; nothing more before a new soil test.',
     'ph-no-rate': '{tree}: soil pH {now} is outside the {low} to {high} that suits it, and no published rate reaches pH {goal}. Ask your extension office.',
     'ph-none-needed': '{tree}: soil pH {now} is under the {low} that suits it, yet the test asks for no lime. Test again in three years.',
     'ph-retest': '{tree}: lime or sulfur went on already. Nothing more until a soil test, a year after it, shows what it did (pH then {now}).',
