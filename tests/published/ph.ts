@@ -16,6 +16,7 @@ export const G_PER_M2 = {
   'lb/1000 sq ft': LB / (1000 * SQUARE_FOOT),
   'lb/100 sq ft': LB / (100 * SQUARE_FOOT),
   'kg/ha': 0.1,
+  't/ha': 100,
   'g/m2': 1,
 } as const;
 
@@ -65,7 +66,7 @@ export function said(flags: Flags): string {
   return Object.entries(flags).map(([name, value]) => `${name} ${String(value)}`).join(', ');
 }
 
-type Case = readonly [flags: Flags, value: number];
+export type Case = readonly [flags: Flags, value: number];
 
 /** Each printed value must stand among the answer's figures under that source and unit; `within` is how finely it is printed. */
 export function expectPrinted(source: string, unit: PrintedUnit, cases: readonly Case[], within = 0.005): void {

@@ -1,9 +1,8 @@
 // Brazil, lime by exchangeable aluminium: t/ha at PRNT 100 %, 0 to 20 cm, from cmolc/dm3; one rule for soils of more
 // than 20 % clay and, for the rest, one and a half times the aluminium, which brings the pH to about 5.5.
 // Typed from research notes of the page (read).
-import { expect, test } from 'vitest';
 import { published } from '../helpers.ts';
-import { type Asked, type Flags, ph, said } from '../ph.ts';
+import { type Case, expectPrinted } from '../ph.ts';
 
 const source = {
   id: 'brazil-aluminium',
@@ -17,22 +16,6 @@ const flags = (aluminium: number, calcium: number, magnesium: number, texture: s
   where: 'Rio Grande do Sul, Brazil', now: 4.6, goal: 5.5, aluminium, calcium, magnesium, texture,
 });
 
-type Case = readonly [flags: Flags, tonnes: number];
-
-/** The answer's figures under this source; tonnes to the hectare are not among the units shared by these tests. */
-function tonnesOf({ figures }: Asked): number[] {
-  return Object.values(figures).filter((figure) => figure.cite.source === source.id && figure.unit === 't/ha').map((figure) => figure.value);
-}
-
-function expectTonnes(cases: readonly Case[], within = 0.005): void {
-  for (const [given, tonnes] of cases) {
-    test(`${said(given)}: ${String(tonnes)} t/ha`, async () => {
-      const values = tonnesOf(await ph(given));
-      expect(values.some((one) => Math.abs(one - tonnes) <= within), `${String(tonnes)} among [${values.join(', ')}]`).toBe(true);
-    });
-  }
-}
-
 const clayey = (al: number, ca: number, mg: number): number => 2 * al + 2 - (ca + mg);
 const other = (al: number): number => 1.5 * al;
 
@@ -42,11 +25,11 @@ const points = [
 ] as const;
 
 published(source, () => {
-  expectTonnes(points.map(([al, ca, mg]): Case => [flags(al, ca, mg, 'clay'), Number(clayey(al, ca, mg).toFixed(3))]));
-  expectTonnes(points.map(([al, ca, mg]): Case => [flags(al, ca, mg, 'sand'), Number(other(al).toFixed(3))]));
+  expectPrinted(source.id, 't/ha', points.map(([al, ca, mg]): Case => [flags(al, ca, mg, 'clay'), Number(clayey(al, ca, mg).toFixed(3))]));
+  expectPrinted(source.id, 't/ha', points.map(([al, ca, mg]): Case => [flags(al, ca, mg, 'sand'), Number(other(al).toFixed(3))]));
 
   // By hand: 2.4 + 2 - 1.2 on clay, 1.8 on sand.
-  expectTonnes([
+  expectPrinted(source.id, 't/ha', [
     [flags(1.2, 0.8, 0.4, 'clay'), 3.2],
     [flags(1.2, 0.8, 0.4, 'sand'), 1.8],
   ]);

@@ -2,7 +2,7 @@
 // cmolc/dm3 and V2 70 % for fruit. Typed from research notes of the page (read, in teaching pages).
 import { expect, test } from 'vitest';
 import { published } from '../helpers.ts';
-import { type Asked, type Flags, near, ph, said } from '../ph.ts';
+import { type Case, expectPrinted, G_PER_M2, near, ph } from '../ph.ts';
 
 const source = {
   id: 'brazil-base-saturation',
@@ -12,25 +12,7 @@ const source = {
   mark: 'read',
 } as const;
 
-const T_PER_HA = 100;
-
 const flags = (cec: number, saturation: number) => ({ where: 'Rio Grande do Sul, Brazil', now: 4.8, goal: 6.5, cec, 'base-saturation': saturation });
-
-type Case = readonly [flags: Flags, tonnes: number];
-
-/** The answer's figures under this source; tonnes to the hectare are not among the units shared by these tests. */
-function tonnesOf({ figures }: Asked): number[] {
-  return Object.values(figures).filter((figure) => figure.cite.source === source.id && figure.unit === 't/ha').map((figure) => figure.value);
-}
-
-function expectTonnes(cases: readonly Case[], within = 0.005): void {
-  for (const [given, tonnes] of cases) {
-    test(`${said(given)}: ${String(tonnes)} t/ha`, async () => {
-      const values = tonnesOf(await ph(given));
-      expect(values.some((one) => Math.abs(one - tonnes) <= within), `${String(tonnes)} among [${values.join(', ')}]`).toBe(true);
-    });
-  }
-}
 
 const toSeventy = (capacity: number, saturation: number): number => (capacity * (70 - saturation)) / 100;
 
@@ -38,15 +20,15 @@ const toSeventy = (capacity: number, saturation: number): number => (capacity * 
 const points = [[4.5, 40], [6, 20], [8, 35], [10, 25], [10, 60], [12, 50], [15, 25], [18, 45], [20, 30]] as const;
 
 published(source, () => {
-  expectTonnes(points.map(([capacity, saturation]): Case => [flags(capacity, saturation), Number(toSeventy(capacity, saturation).toFixed(3))]));
+  expectPrinted(source.id, 't/ha', points.map(([capacity, saturation]): Case => [flags(capacity, saturation), Number(toSeventy(capacity, saturation).toFixed(3))]));
 
   // The warning's own example: 50 mmolc/dm3 is 5.0 cmolc/dm3, and 40 to 70 % takes 1.5 t/ha, not 15.
-  expectTonnes([[flags(5, 40), 1.5]]);
+  expectPrinted(source.id, 't/ha', [[flags(5, 40), 1.5]]);
 
   test('capacity 5, saturation 40 %: 1.5 t/ha of pure lime, 20 cm deep', async () => {
     const { row } = await ph({ ...flags(5, 40), material: 'Garden lime, CCE 100' });
     expect(row.verdict).toBe('lime');
-    near(row.dugIn?.gPerM2, 1.5 * T_PER_HA);
+    near(row.dugIn?.gPerM2, 1.5 * G_PER_M2['t/ha']);
     expect(row.dugIn?.depthM).toBeCloseTo(0.2, 3);
   });
 });

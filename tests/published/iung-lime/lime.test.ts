@@ -2,7 +2,7 @@
 // Typed from research notes of the page (table read; the scale of pH memory).
 import { expect, test } from 'vitest';
 import { published } from '../helpers.ts';
-import { type Asked, type Flags, near, ph, said } from '../ph.ts';
+import { type Case, expectPrinted, G_PER_M2, figuresOf, near, ph } from '../ph.ts';
 
 const source = {
   id: 'iung-lime',
@@ -12,27 +12,9 @@ const source = {
   mark: 'read',
 } as const;
 
-const T_PER_HA = 100;
-
 /** pH in water of a pH in KCl, by the Polish regression over 200 soils: −1.95 + 11.58 × log10 (Pol. J. Environ. Stud. 25(2):647). */
 const water = (kcl: number): number => Number((-1.95 + 11.58 * Math.log10(kcl)).toFixed(4));
 const flags = (texture: string, kcl: number) => ({ where: 'Poland', now: water(kcl), goal: Number((water(kcl) + 0.4).toFixed(2)), texture });
-
-type Case = readonly [flags: Flags, tonnes: number];
-
-/** The answer's figures under this source; tonnes to the hectare are not among the units shared by these tests. */
-function tonnesOf({ figures }: Asked): number[] {
-  return Object.values(figures).filter((figure) => figure.cite.source === source.id && figure.unit === 't/ha').map((figure) => figure.value);
-}
-
-function expectTonnes(cases: readonly Case[], within = 0.005): void {
-  for (const [given, tonnes] of cases) {
-    test(`${said(given)}: ${String(tonnes)} t/ha`, async () => {
-      const values = tonnesOf(await ph(given));
-      expect(values.some((one) => Math.abs(one - tonnes) <= within), `${String(tonnes)} among [${values.join(', ')}]`).toBe(true);
-    });
-  }
-}
 
 // Very light, light, medium and heavy soil; the lowest and the highest pH of each class, then t CaO/ha.
 // The lowest class has no lower end, so a value within it stands in the first place.
@@ -44,7 +26,7 @@ const table: readonly (readonly [string, readonly (readonly [number, number, num
 ];
 
 published(source, () => {
-  expectTonnes(table.flatMap(([texture, classes]) => classes.flatMap(([lowest, highest, tonnes]): Case[] => [
+  expectPrinted(source.id, 't/ha', table.flatMap(([texture, classes]) => classes.flatMap(([lowest, highest, tonnes]): Case[] => [
     [flags(texture, lowest), tonnes], [flags(texture, highest), tonnes],
   ])));
 
@@ -52,16 +34,16 @@ published(source, () => {
   for (const [texture, needed, limited] of [['sand', 4.8, 5.3], ['sandy loam', 5.3, 5.8]] as const) {
     // Nothing, then.
     test(`${texture}, pH ${String(limited)}: no amount printed`, async () => {
-      expect(tonnesOf(await ph(flags(texture, needed)))).not.toEqual([]);
-      expect(tonnesOf(await ph(flags(texture, limited))).filter((t) => t > 0)).toEqual([]);
+      expect(figuresOf(await ph(flags(texture, needed)), source.id, 't/ha').map((f) => f.value)).not.toEqual([]);
+      expect(figuresOf(await ph(flags(texture, limited)), source.id, 't/ha').map((f) => f.value).filter((t) => t > 0)).toEqual([]);
     });
   }
 
   // 1.785 of calcium carbonate for one of CaO.
   test('medium soil, pH 5.3: 3.0 t CaO/ha is 5.35 t/ha of pure lime', async () => {
     const asked = await ph({ ...flags('loam', 5.3), material: 'Garden lime, CCE 100' });
-    expect(tonnesOf(asked)).toContain(3);
+    expect(figuresOf(asked, source.id, 't/ha').map((f) => f.value)).toContain(3);
     expect(asked.row.verdict).toBe('lime');
-    near(asked.row.dugIn?.gPerM2, 3 * 1.785 * T_PER_HA);
+    near(asked.row.dugIn?.gPerM2, 3 * 1.785 * G_PER_M2['t/ha']);
   });
 });

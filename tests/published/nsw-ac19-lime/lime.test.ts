@@ -3,7 +3,7 @@
 // Typed from research notes of the page (memory).
 import { expect, test } from 'vitest';
 import { published } from '../helpers.ts';
-import { type Asked, type Flags, ph, said } from '../ph.ts';
+import { type Case, expectPrinted, ph } from '../ph.ts';
 
 const source = {
   id: 'nsw-ac19-lime',
@@ -16,22 +16,6 @@ const source = {
 /** Asked in water, which reads 0.6 higher (0.5 to 0.8 in the same department's glossary). */
 const water = (salt: number): number => Number((salt + 0.6).toFixed(2));
 const flags = (ecec: number, now: number, goal: number) => ({ where: 'New South Wales, Australia', now: water(now), goal: water(goal), ecec });
-
-type Case = readonly [flags: Flags, tonnes: number];
-
-/** The answer's figures under this source; tonnes to the hectare are not among the units shared by these tests. */
-function tonnesOf({ figures }: Asked): number[] {
-  return Object.values(figures).filter((figure) => figure.cite.source === source.id && figure.unit === 't/ha').map((figure) => figure.value);
-}
-
-function expectTonnes(cases: readonly Case[], within = 0.005): void {
-  for (const [given, tonnes] of cases) {
-    test(`${said(given)}: ${String(tonnes)} t/ha`, async () => {
-      const values = tonnesOf(await ph(given));
-      expect(values.some((one) => Math.abs(one - tonnes) <= within), `${String(tonnes)} among [${values.join(', ')}]`).toBe(true);
-    });
-  }
-}
 
 const steps = [[4.0, 5.2], [4.3, 5.2], [4.7, 5.2], [5.2, 5.5]] as const;
 
@@ -49,13 +33,13 @@ const table: readonly (readonly number[])[] = [
 ];
 
 published(source, () => {
-  expectTonnes(table.flatMap(([ecec = NaN, ...cells]) => cells.map((tonnes, at): Case => {
+  expectPrinted(source.id, 't/ha', table.flatMap(([ecec = NaN, ...cells]) => cells.map((tonnes, at): Case => {
     const [now, goal] = steps[at] ?? [NaN, NaN];
     return [flags(ecec, now, goal), tonnes];
   })));
 
   // Halfway between two printed capacities.
-  expectTonnes([
+  expectPrinted(source.id, 't/ha', [
     [flags(7, 4.0, 5.2), 6.3],
     [flags(9, 4.3, 5.2), 4.2],
   ]);

@@ -3,7 +3,7 @@
 // Typed from research notes of the page (memory; index 75 read).
 import { expect, test } from 'vitest';
 import { published } from '../helpers.ts';
-import { type Asked, type Flags, near, ph, said } from '../ph.ts';
+import { type Case, expectPrinted, G_PER_M2, near, ph } from '../ph.ts';
 
 const source = {
   id: 'ontario-811',
@@ -13,25 +13,7 @@ const source = {
   mark: 'memory',
 } as const;
 
-const T_PER_HA = 100;
-
 const flags = (buffer: number) => ({ where: 'Ontario, Canada', now: 4.8, method: 'smp', buffer });
-
-type Case = readonly [flags: Flags, tonnes: number];
-
-/** The answer's figures under this source; tonnes to the hectare are not among the units shared by these tests. */
-function tonnesOf({ figures }: Asked): number[] {
-  return Object.values(figures).filter((figure) => figure.cite.source === source.id && figure.unit === 't/ha').map((figure) => figure.value);
-}
-
-function expectTonnes(cases: readonly Case[], within = 0.005): void {
-  for (const [given, tonnes] of cases) {
-    test(`${said(given)}: ${String(tonnes)} t/ha`, async () => {
-      const values = tonnesOf(await ph(given));
-      expect(values.some((one) => Math.abs(one - tonnes) <= within), `${String(tonnes)} among [${values.join(', ')}]`).toBe(true);
-    });
-  }
-}
 
 const equations = [
   [7.0, (b: number) => 334.5 - 90.79 * b + 6.19 * b ** 2],
@@ -57,19 +39,19 @@ const table: readonly (readonly number[])[] = [
 ];
 
 published(source, () => {
-  expectTonnes(equations.flatMap(([goal, tonnes]) => readings.map((b): Case => [{ ...flags(b), goal }, held(tonnes(b))])));
+  expectPrinted(source.id, 't/ha', equations.flatMap(([goal, tonnes]) => readings.map((b): Case => [{ ...flags(b), goal }, held(tonnes(b))])));
 
   // The table rounds the equations to the whole tonne.
-  expectTonnes(table.flatMap(([b = NaN, ...cells]) => cells.map((tonnes, at): Case => [{ ...flags(b), goal: [7.0, 6.5, 6.0, 5.5][at] ?? NaN }, tonnes])), 0.501);
+  expectPrinted(source.id, 't/ha', table.flatMap(([b = NaN, ...cells]) => cells.map((tonnes, at): Case => [{ ...flags(b), goal: [7.0, 6.5, 6.0, 5.5][at] ?? NaN }, tonnes])), 0.501);
 
   // By hand, to a tenth.
-  expectTonnes([
+  expectPrinted(source.id, 't/ha', [
     [{ ...flags(5.4), goal: 5.5 }, 6.7],
     [{ ...flags(5.2), goal: 5.5 }, 7.8],
   ], 0.051);
 
   // Halfway between two goals: at buffer pH 6.0, (5.86 + 8.70) / 2 and (3.20 + 5.86) / 2.
-  expectTonnes([
+  expectPrinted(source.id, 't/ha', [
     [{ ...flags(6.0), goal: 6.25 }, 7.28],
     [{ ...flags(6.0), goal: 5.75 }, 4.53],
   ]);
@@ -77,7 +59,7 @@ published(source, () => {
   test('buffer pH 6.0, goal 6.5: 8.70 t/ha at index 75 is 6.525 of pure lime, 15 cm deep', async () => {
     const { row } = await ph({ ...flags(6.0), goal: 6.5, material: 'Garden lime, CCE 100' });
     expect(row.verdict).toBe('lime');
-    near(row.dugIn?.gPerM2, 8.7 * 0.75 * T_PER_HA);
+    near(row.dugIn?.gPerM2, 8.7 * 0.75 * G_PER_M2['t/ha']);
     expect(row.dugIn?.depthM).toBeCloseTo(0.15, 3);
   });
 });
