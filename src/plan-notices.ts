@@ -44,6 +44,13 @@ function phNotices(plans: readonly TreePlan[]): Notice[] {
   return [...groups.values()].map(({ ph: { plan }, code, trees }) => notice(code, plan.verdict === 'leave' && plan.reason !== 'beyond' && plan.reason !== 'over-acid' ? 'note' : 'warning', phFacts(plan, trees.join(', '))));
 }
 
+/** Plants in a zone with a pH for which no range is held. */
+function withoutRange(plans: readonly TreePlan[], { zone, ph }: ZoneSoil, zones: readonly ZoneSoil[]): Notice[] {
+  if (!ph) return [];
+  const mine = plans.filter((p) => !p.ph && p.tree.tub === undefined && (p.tree.zone === zone || (p.tree.zone === undefined && zones.length === 1)));
+  return mine.length === 0 ? [] : [notice('ph-no-range', 'note', { zone, tree: mine.map((p) => p.tree.name).join(', '), now: ph.now.value })];
+}
+
 /** Once for each zone: its most acid plants, where what suits them ends below the least that others take. */
 function twoWants(plans: readonly TreePlan[], { zone }: ZoneSoil): Notice[] {
   const mine = plans.flatMap((p) => (p.ph?.zone === zone ? [{ name: p.tree.name, suits: p.ph.plan.suits }] : []));
@@ -124,7 +131,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...acidityNotices(plans, orchard), ...phNotices(plans), ...zones.flatMap((z) => twoWants(plans, z))];
+  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...acidityNotices(plans, orchard), ...phNotices(plans), ...zones.flatMap((z) => [...withoutRange(plans, z, zones), ...twoWants(plans, z)])];
 }
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */
@@ -200,15 +207,18 @@ function zoneNotices({ zone, soil }: ZoneSoil, plans: readonly TreePlan[], orcha
   ];
 }
 
-/** What the year's feed does to the pH, told once for a zone and only where it matters: near the low edge, and where acid soil is wanted. */
+/** What the year's feed does to the pH, told once for a zone and only where it matters: near the low edge, under lime, and where acid soil is wanted. */
 function acidityNotices(plans: readonly TreePlan[], { shed, store, where }: Orchard): Notice[] {
   const us = where.units === 'us';
-  const groups = new Map<string, { code: 'feed-acid-low' | 'feed-acid-welcome' | 'feed-basic'; lime: number; first: TreePlan; trees: string[] }>();
+  const groups = new Map<string, { code: 'feed-acid-low' | 'feed-acid-limed' | 'feed-acid-welcome' | 'feed-basic'; lime: number; first: TreePlan; trees: string[] }>();
   for (const plan of plans) {
     const lime = limeOfYear(plan, [...shed, ...store])?.value ?? 0;
     const low = plan.ph?.plan.suits.low;
+    const isAcid = lime < -ACID_TOLD.value;
     const isNear = low !== undefined && Math.abs(plan.ph!.plan.now.value - low) <= ACID_TOLD.near + 1e-9;
-    const code = plan.tree.crop === 'blueberry' ? (lime > 0 ? 'feed-basic' : lime < -ACID_TOLD.value ? 'feed-acid-welcome' : null) : isNear && lime < -ACID_TOLD.value ? 'feed-acid-low' : null;
+    const isLimed = plan.ph?.plan.verdict === 'lime' && plan.ph.g > 0;
+    const blue = lime > 0 ? 'feed-basic' : isAcid ? 'feed-acid-welcome' : null;
+    const code = plan.tree.crop === 'blueberry' ? blue : isAcid && isLimed ? 'feed-acid-limed' : isAcid && isNear ? 'feed-acid-low' : null;
     if (!code) continue;
     const key = `${plan.ph?.zone ?? ''} ${code} ${low ?? ''}`;
     const group = groups.get(key);

@@ -58,15 +58,16 @@ export function phCommand(zone: string | undefined, options: PhOptions, io: Io):
   if (zone !== undefined && !zones.some((z) => z.toLowerCase() === zone.toLowerCase())) {
     return refuse([notice('zone-unknown', 'error', { read: zone, guess: suggest(zone, zones).join(', '), known: zones.join(', ') })]);
   }
-  const trees = plan.trees.filter((t) => t.ph && (zone === undefined || t.ph.zone?.toLowerCase() === zone.toLowerCase()));
+  const isAsked = (name: string | null): boolean => zone === undefined || name?.toLowerCase() === zone.toLowerCase();
+  const trees = plan.trees.filter((t) => t.ph && isAsked(t.ph.zone));
   const figures = collector(L, plan.orchard.where.units);
   const result = { ph: trees.flatMap((t) => phRows(t, L, figures)) };
-  const told = plan.notices.filter((n) => n.code.startsWith('ph-') && trees.some((t) => String(n.facts.tree).split(', ').includes(t.tree.name)));
+  const told = plan.notices.filter((n) => n.code.startsWith('ph-') && (n.code === 'ph-no-range' ? isAsked(String(n.facts.zone)) : trees.some((t) => String(n.facts.tree).split(', ').includes(t.tree.name))));
   return give({ command: 'ph', result, notices: [...folder.notices, ...told], figures: figures.all(), questions: plan.questions.filter((q) => q.code === 'texture-missing'), language: L, text: zoneText(plan, trees, told, L) }, json, io);
 }
 
 function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[], L: Language): string {
-  if (trees.length === 0) return `${say(L, 'ph', 'no-soil')}\n`;
+  if (trees.length === 0) return `${told.map((n) => noticeText(n, L)).join('\n') || say(L, 'ph', 'no-soil')}\n`;
   const fine = trees.filter((t) => t.ph!.plan.reason === 'inside').map((t) => noticeText(toldOf(t.ph!.plan, t.tree.crop, t.tree.name, false), L));
   const system = plan.orchard.where.units;
   const doses = trees.filter((t) => t.ph!.g > 0).map((t) => {
@@ -112,7 +113,8 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const g = area === null ? null : plan.dose && window ? roundAmendment(plan.dose.value * area, system) : 0;
   const label = plan.dose ? material?.label ?? say(L, 'plan', plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur') : null;
   const figures = collector(L, system);
-  const row = phJson(plan, { zone: null, tree: null, material: label, g, window }, figures);
+  const curve = curveOf(ask, plan);
+  const row = phJson(plan, { zone: null, tree: null, material: label, g, window, curve }, figures);
   const why = toldOf(plan, crop === null ? null : CROP_WORDS[crop]!, crop ?? say(L, 'ph', 'fruit-trees'), goal !== undefined);
   const lime = plan.verdict === 'lime' ? material?.amends.lime : undefined;
   const read = (lime?.notes ?? []).map((n) => notice(n.code, 'note', { ...n.facts, bag: material!.label }));
@@ -121,7 +123,7 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
   const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
   const roots = [...(plan.dose ? [plan.dose] : []), ...(lime && lime.strength.from.length > 0 ? [lime.strength] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
-  const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...range, ...insteadText(plan, L, system), ...curveText(curveOf(ask, plan), plan.verdict, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
+  const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...range, ...insteadText(plan, L, system), ...curveText(curve, plan.verdict, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);
 }
 

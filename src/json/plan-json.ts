@@ -1,5 +1,7 @@
 /** The answer of `plan`. Amounts of `trees` are for one plant; `buy` is for the orchard. */
+import { limeOfYear } from '../bags/acidity.ts';
 import type { Feed } from '../bags/doses.ts';
+import type { Bag } from '../orchard/bag.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { uncertaintyOf } from '../need/uncertain.ts';
 import type { Figure } from '../reason/figure.ts';
@@ -17,7 +19,7 @@ export function planJson(plan: Plan, figures: Collector): unknown {
     season: plan.season.year,
     lastNitrogen: plan.season.lastNitrogen,
     lastNitrogenWhy: figures.id(plan.season.lastFigure),
-    trees: plan.trees.map((t) => treeJson(t, figures)),
+    trees: plan.trees.map((t) => treeJson(t, [...plan.orchard.shed, ...plan.orchard.store], figures)),
     days: plan.days.map((d) => ({
       number: d.number, from: d.from, until: d.until,
       doses: d.doses.map(({ plan: t, feed }) => ({ tree: t.tree.name, count: t.tree.count, bag: feed.bag.label, g: feed.g, mL: feed.mL })),
@@ -30,7 +32,7 @@ export function planJson(plan: Plan, figures: Collector): unknown {
 /** One row a tree whose soil was tested. */
 export function phRows(t: TreePlan, language: Language, figures: Collector): unknown[] {
   if (!t.ph) return [];
-  return [phJson(t.ph.plan, { zone: t.ph.zone, tree: t.tree.name, material: materialOf(t.ph, language), g: t.ph.g, window: t.ph.window, digIn: t.ph.bed !== undefined }, figures)];
+  return [phJson(t.ph.plan, { zone: t.ph.zone, tree: t.tree.name, material: materialOf(t.ph, language), g: t.ph.g, window: t.ph.window, curve: t.ph.curve, digIn: t.ph.bed !== undefined }, figures)];
 }
 
 /** The bag's own name, or the plain material where none is listed. */
@@ -39,8 +41,9 @@ export function materialOf({ bag, plan }: NonNullable<TreePlan['ph']>, language:
   return bag?.label ?? say(language, 'plan', `any-${plan.verdict}`);
 }
 
-function treeJson(t: TreePlan, figures: Collector): unknown {
+function treeJson(t: TreePlan, bags: readonly Bag[], figures: Collector): unknown {
   const { need } = t;
+  const feedLime = limeOfYear(t, bags);
   const uncertain = uncertaintyOf(t.facts, need);
   const ids = (pair: readonly [Figure, Figure]): [string, string] => [figures.id(pair[0]), figures.id(pair[1])];
   const result = {
@@ -59,6 +62,7 @@ function treeJson(t: TreePlan, figures: Collector): unknown {
     feeds: t.feeds.map((f) => feedJson(f, figures)),
     fed: t.fed.map((f) => ({ date: f.date, bag: f.bag, g: f.g })),
     supplied: t.supplied, over: t.over, short: t.short,
+    feedLime: feedLime?.value ?? null, ...(feedLime ? { feedLimeWhy: figures.id(feedLime) } : {}),
     range: uncertain.range, narrow: uncertain.narrow ? { question: uncertain.narrow.question.code, of: uncertain.narrow.of, range: uncertain.narrow.range } : null,
   };
   return result;

@@ -1,4 +1,5 @@
 /** Amount against pH: what the whole way to each tenth takes, with how far publications lie apart. */
+import { limeRates } from './lime.ts';
 import type { PhAsk, PhPlan } from './ph.ts';
 import { phPlan } from './ph.ts';
 
@@ -14,7 +15,11 @@ export function curveOf(ask: PhAsk, plan: PhPlan): CurvePoint[] {
     const { goal, dugIn, range } = phPlan({ ...ask, goal: ph })!;
     // A goal that the test's table raised is no goal of its own.
     if (Math.abs(goal.value - ph) > 1e-9) return [];
-    if (plan.verdict === 'lime') return dugIn ? [{ ph, low: dugIn.dugIn.value, high: dugIn.dugIn.value }] : [];
+    if (plan.verdict === 'lime') {
+      if (!dugIn) return [];
+      const rates = [dugIn.dugIn, ...limeRates(dugIn, true)].map((r) => r.value);
+      return [{ ph, low: Math.min(...rates), high: Math.max(...rates) }];
+    }
     return range ? [{ ph, low: range[0].value, high: range[1].value }] : [];
   });
   return [{ ph: from, low: 0, high: 0 }, ...points];

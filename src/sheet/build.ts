@@ -14,6 +14,7 @@ import { OUNCE } from '../units/units.ts';
 import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
+import { curvesOf } from './curves.ts';
 import { drawRing, drawStrip } from './drawings.ts';
 import type { Row, View } from './view.ts';
 
@@ -166,6 +167,9 @@ function stripOf(plan: Plan, w: Words): string {
   return drawStrip({ start, end, windows, stop: season.lastNitrogen, stopText: w('stop'), months, label });
 }
 
+/** The back is one page: so many plants, a drawing of pH counted as two, leave room on it. */
+const BACK_HOLDS = 7;
+
 function backOf(plan: Plan, w: Words): View['back'] {
   const { language, units: system } = plan.orchard.where;
   const { season } = plan;
@@ -185,8 +189,9 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
+  const curves = curvesOf(plan.trees, language, system);
   return {
-    lime: limeOf(plan, w), whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
+    lime: limeOf(plan, w), curves, crowded: plan.trees.length + 2 * curves.length > BACK_HOLDS, whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w(afterAmendment.length + awaited.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
       w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),

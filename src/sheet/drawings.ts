@@ -48,3 +48,30 @@ export function drawStrip(d: StripDrawing): string {
     + `<path d="M0 14H${width}" stroke="#000" stroke-width=".5"/><rect x="${n(stop)}" y="8" width="${n(width - stop)}" height="6" fill="url(#stop)"/><path d="M${n(stop)} 2V14" stroke="#000" stroke-width="1"/>`
     + `<text x="${n(Math.min(stop + 1.5, width - 16))}" y="6.6">${escapeXml(d.stopText)}</text>${windows.join('')}${months.join('')}</svg>`;
 }
+
+export type CurveDrawing = { readonly now: number; readonly low: number; readonly high: number; readonly points: readonly { readonly ph: number; readonly low: number; readonly high: number }[]; readonly goals: readonly number[]; readonly amount: string; readonly label: string; readonly id: string };
+
+/** pH upwards against amount to the right: what suits, hatched between dashed lines; the way there, as wide as publications lie apart; a line down from each goal. */
+export function drawCurve(d: CurveDrawing): string {
+  const [left, right, top, bottom] = [10, 61, 2.5, 19];
+  const all = [d.now, d.low, d.high, ...d.points.map((p) => p.ph)];
+  const [least, most] = [Math.min(...all), Math.max(...all)];
+  const far = Math.max(...d.points.map((p) => p.high));
+  const x = (amount: number): number => left + (amount / far) * (right - left);
+  const y = (ph: number): number => bottom - ((ph - least) / (most - least)) * (bottom - top);
+  const edge = (points: readonly (readonly [amount: number, ph: number])[]): string => points.map(([amount, ph]) => `${n(x(amount))} ${n(y(ph))}`).join('L');
+  const between = edge([...d.points.map((p) => [p.low, p.ph] as const), ...d.points.toReversed().map((p) => [p.high, p.ph] as const)]);
+  // The present pH is named first, then the edges of what suits, where there is room for letters.
+  const named = [d.now, d.low, d.high].filter((ph, i, list) => list.slice(0, i).every((other) => Math.abs(y(ph) - y(other)) >= LETTER + 0.6));
+  const hatch = (id: string, gap: number, turn: number): string => `<pattern id="${id}${d.id}" width="${gap}" height="${gap}" patternUnits="userSpaceOnUse" patternTransform="rotate(${turn})"><path d="M0 0V${gap}" stroke="#000" stroke-width=".3"/></pattern>`;
+  const goals = d.points.filter((p) => d.goals.includes(p.ph));
+  return `<svg class="curve" role="img" aria-label="${escapeXml(d.label)}" viewBox="0 0 62 26" width="62mm" height="26mm" font-size="${LETTER}" font-family="sans-serif">`
+    + `<defs>${hatch('band', 3.2, 45)}${hatch('span', 0.8, -45)}</defs>`
+    + `<rect x="${left}" y="${n(y(d.high))}" width="${right - left}" height="${n(y(d.low) - y(d.high))}" fill="url(#band${d.id})"/>`
+    + [d.low, d.high].map((ph) => `<path d="M${left} ${n(y(ph))}H${right}" stroke="#000" stroke-width=".3" stroke-dasharray="1.2 .8"/>`).join('')
+    + `<path d="M${between}Z" fill="url(#span${d.id})" stroke="#000" stroke-width=".7" stroke-linejoin="round"/>`
+    + goals.map((p) => `<path d="M${n(x(p.high))} ${n(y(p.ph))}V${bottom}" stroke="#000" stroke-width=".4"/>`).join('')
+    + `<path d="M${left} ${top}V${bottom}H${right}" fill="none" stroke="#000" stroke-width=".5"/><circle cx="${left}" cy="${n(y(d.now))}" r="1"/>`
+    + named.map((ph) => `<text x="${left - 1.6}" y="${n(Math.max(3.3, y(ph) + 1.5))}" text-anchor="end">${ph}</text>`).join('')
+    + `<text x="${left}" y="24.4">0</text><text x="${right}" y="24.4" text-anchor="end">${escapeXml(d.amount)}</text></svg>`;
+}

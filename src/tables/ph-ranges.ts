@@ -9,7 +9,7 @@ export type Species = { readonly id: string; readonly crops: readonly Crop[]; re
 const ecocrop = (crop: Crop, species: string, kinds: readonly string[], min: number, low: number, high: number, max: number): Species =>
   ({ id: `ecocrop.${species}`, crops: [crop], kinds, optimum: [low, high], absolute: [min, max], cite: { source: 'fao-ecocrop', at: `${species}: PHMIN, PHOPMN, PHOPMX, PHMAX`, mark: 'read' } });
 
-/** Absolute minimum, optimal minimum and maximum, absolute maximum, as printed. None is printed for medlar and blackberry. */
+/** Absolute minimum, optimal minimum and maximum, absolute maximum, as printed. None is printed for medlar; blackberry and its crosses have that of their genus. */
 export const PH_RANGES: readonly Species[] = [
   ecocrop('apple', 'malus-domestica', ['apple', 'cooking apple', 'cider apple'], 4.5, 6, 7, 8),
   ecocrop('other', 'malus-sylvestris', ['crab apple'], 4.5, 6.2, 7, 8.2),
@@ -69,7 +69,7 @@ export const PH_RANGES: readonly Species[] = [
   ecocrop('grape', 'vitis-rotundifolia', ['muscadine', 'muscadine grape'], 5.8, 6, 7, 8),
   ecocrop('raspberry', 'rubus-idaeus', ['raspberry'], 4.5, 5.5, 6.5, 7.8),
   ecocrop('raspberry', 'rubus-occidentalis', ['black raspberry'], 5.5, 6, 7, 7.8),
-  ecocrop('blackberry', 'rubus', ['dewberry'], 4.5, 5.5, 6.5, 8),
+  ecocrop('blackberry', 'rubus', ['blackberry', 'loganberry', 'tayberry', 'boysenberry', 'dewberry'], 4.5, 5.5, 6.5, 8),
   ecocrop('strawberry', 'fragaria-x-ananassa', ['strawberry'], 4.5, 6, 6.8, 8.2),
   ecocrop('currant', 'ribes-nigrum', ['blackcurrant', 'black currant'], 6, 6.5, 7.5, 8),
   ecocrop('currant', 'ribes-rubrum', ['currant', 'redcurrant', 'red currant', 'whitecurrant', 'white currant'], 6, 6.5, 7.5, 8),

@@ -36,7 +36,7 @@
     /** Cells wider than their room, and letters that leave their drawing. */
     overflowing: () => [
       ...[...document.querySelectorAll('body *:not(svg *)')].filter((e) => e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0).map(named),
-      ...[...document.querySelectorAll('svg text')].filter((e) => {
+      ...[...document.querySelectorAll('svg text')].filter((e) => e.checkVisibility()).filter((e) => {
         const box = e.ownerSVGElement.viewBox.baseVal;
         const size = parseFloat(window.getComputedStyle(e).fontSize);
         const [first, last] = [e.getStartPositionOfChar(0), e.getEndPositionOfChar(e.getNumberOfChars() - 1)];

@@ -1,4 +1,6 @@
 // Amount against pH. Ontario on loam: 110 kg/ha for each tenth; Purdue on clay 17 lb to 1000 sq ft for a unit (copy); Oregon EM 9585, Sikora.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { curveOf } from '../../src/ph/curve.ts';
 import type { PhAsk } from '../../src/ph/ph.ts';
@@ -35,6 +37,28 @@ test('nothing to draw where nothing goes on, or where the lab\'s rate knows one 
   expect(curve(ask('apple', soil(6.5)))).toEqual([]);
   expect(curve(ask('blueberry', soil(8.4)))).toEqual([]);
   expect(curve(ask('apple', soil(5.5, { lime: { ...told(40, 'lb/1000 sq ft', 'lime', 'test') } })))).toEqual([]);
+});
+
+test('lime: as wide as the publications of one test lie apart', () => {
+  // Pennsylvania, acidity 6.5, to 6.5: 110 lb to 1000 sq ft in the garden table; its field rule 840 × 6.5 lb an acre, which is 125.
+  const points = curve({ ...ask('apple', soil(5.6, { acidity: 6.5 })), region: 'US-PA' });
+  const end = points.find((p) => p.ph === 6.5)!;
+  expect([end.low, end.high].map((g) => Math.round(g / G_PER_M2['lb/1000 sq ft']))).toEqual([110, 125]);
+});
+
+test('the sheet draws it and says it, once for plants that share it; a plant without lime has none', async () => {
+  const files = { 'orchard.yaml': 'where: Oregon, US\nsoil:\n  bed: soil.txt\n  top: top.txt\ntrees:\n  A: apple, planted 2012, 12 ft across, bed\n  B: apple, planted 2012, 12 ft across, bed\n  C: apple, planted 2012, 12 ft across, top\n', 'soil.txt': 'Soil pH 5.3\nSikora buffer pH 6.4\ndepth: 6 in\n', 'top.txt': 'Soil pH 6.5\n' };
+  let html = '';
+  await medlar(['sheet'], files, '', (folder) => { html = readFileSync(join(folder, 'sheet.html'), 'utf8'); });
+  const said = [...html.matchAll(/<svg class="curve" role="img" aria-label="([^"]*)"/g)].map((m) => m[1]!);
+  expect(said).toHaveLength(1);
+  // Oregon lists 1.5 tons an acre to pH 6.0 and 2.1 to 6.4; 45.9 lb to 1000 sq ft is a ton an acre.
+  const [, amount, goal] = /^From pH 5\.3 .* 6 in deep: A, B ([\d.]+) lb\/1,000 sq ft to ([\d.]+)\./.exec(said[0]!)!;
+  expect(Number(goal)).toBeGreaterThan(6);
+  expect(Number(goal)).toBeLessThanOrEqual(6.8);
+  expect(Number(amount)).toBeGreaterThan(1.5 * 45.9);
+  expect(Number(amount)).toBeLessThan(2.9 * 45.9);
+  expect(html).not.toMatch(/NaN|Infinity|undefined/);
 });
 
 test('ph says it line by line, once for a zone', async () => {

@@ -58,6 +58,19 @@ describe('in a plan', () => {
     // At most a pound and a half to 100 sq ft: an apple gets some 12 oz of it, worth 13 oz of lime, on a ring of about 100 sq ft.
     expect(told[0]!.text).toMatch(/^Gate apple, Far apple: .* (?:[4-9]|1\d|2[0-4])(?: [1-3]\/[24])? oz of lime on each 100 sq ft .* pH 6.1 is near the 6 that suits/);
   });
+  test('where lime goes on as well, the feed is said to use up some of it', async () => {
+    const told = await codes(APPLES, 'pH 5.4', 'Sulphate of ammonia, 21-0-0, 4 lb, $9');
+    expect(told.map((n) => n.code)).toEqual(['feed-acid-limed']);
+    expect(told[0]!.text).toMatch(/^Gate apple, Far apple: .* oz of lime on each 100 sq ft/);
+  });
+  test('the answer in JSON: by the weight of the feed and its printed 110 lb of lime to 100 lb', async () => {
+    const orchard = `where: Ohio, US\nbud-break: 12 April\nfirst-frost: 12 October\nsoil:\n  bank: soil.txt\ntrees:\n${APPLES}  Lemon: lemon, tub 60 L\nstore:\n  - Sulphate of ammonia, 21-0-0, 4 lb, $9\n`;
+    const { json } = await medlar(['plan', '--json', '--today', '2026-04-14'], { 'orchard.yaml': orchard, 'soil.txt': 'pH 6.4\nPhosphorus 164 ppm = very high\nPotassium 280 ppm = very high\n' });
+    const trees = (json.result as { trees: { feeds: { g: number; ring: { m2: number } }[]; feedLime: number | null }[] }).trees;
+    const grams = trees[0]!.feeds.reduce((sum, f) => sum + f.g, 0);
+    expect(trees[0]!.feedLime).toBeCloseTo(-(grams * 1.1) / trees[0]!.feeds[0]!.ring.m2, 6);
+    expect(trees[2]!.feedLime).toBeNull();
+  });
   test('in the middle of what suits, or with a feed that is not acid: nothing', async () => {
     expect(await codes(APPLES, 'pH 6.6', 'Sulphate of ammonia, 21-0-0, 4 lb, $9')).toEqual([]);
     expect(await codes(APPLES, 'pH 6.1', 'Calcium ammonium nitrate, 27-0-0, 10 lb, $9')).toEqual([]);
