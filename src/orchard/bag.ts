@@ -45,6 +45,10 @@ const PART = '(\\d+(?:[.,]\\d{1,2})?)';
 const GRADE = new RegExp(`(?:n-?p-?k:? *)?(?<![\\d.,])${PART}${DASH}${PART}${DASH}${PART}(?:-\\d+(?:\\.\\d+)?(?![\\d.])(?: *%? *[A-Za-z]{1,3}\\b)?| *\\+ *[\\d.]+ *%? *[A-Za-z]+| *\\(? *\\d+(?:[.,]\\d+)? *%? *(?:SO3|S|CaO|Ca|MgO|Mg|Fe|TE)\\b\\)?)*`, 'i');
 /** A number or a currency that stands alone, such as a weight without its unit. */
 const LOST = /[$£€]|^[-+]?\d(?![\d.,]*\s*%)|(?:^|\s)[-+]?\d[\d.,]*$|\bleft$/;
+/** 2,000 lb in grams, rounded down. */
+const TON = 900_000;
+/** A price by a measure that says no weight, or a rate. */
+const BY_MEASURE = /(?:^| )(?:per|an?|\/) *(?:cubic )?(?:yards?|yd|m3|m³|bale|scoop|bucket|load|cu(?:bic)? ft|acre|hectare|ha|[\d,]* *(?:sq\.? ?ft|square feet|m2|m²))$/i;
 /** How strong a sulphur is: read from the whole label. */
 const STRENGTH = /^\d+(?:[.,]\d+)? *%/;
 const SAYS_NO_NAME = /weed|herbicide|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i;
@@ -60,6 +64,7 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
   let g: number | null = null;
   let price: Bag['price'] = null;
   let left: { share?: number; g?: number } | null = null;
+  let per: number | null = null;
   const words = text.toLowerCase();
   const unknown = (part: string): unknown => notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));
   for (const part of parts) {
@@ -71,7 +76,8 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
     }
     const pieces = graded ? [part.slice(0, graded.index), part.slice(graded.index + graded[0].length)] : [part];
     for (const [at, piece] of pieces.entries()) {
-      const found = amountsIn(piece);
+      const found = amountsIn(piece, country);
+      per ??= found.per;
       for (const weight of found.weights) {
         if (weight !== null && typeof weight === 'object') notices.push(notice('number-two-ways', 'error', { read: weight.unclear, dot: weight.unclear.replace(',', '.'), plain: weight.unclear.replace(',', '') }, place));
         // A second weight is the same in other units, or nobody knows which holds.
@@ -87,13 +93,19 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
       if (found.left && found.left.g === undefined && found.left.share === undefined) unknown(part);
       const rest = found.rest.replace(at === 0 && graded ? /[\s:(,–-]+$/ : /[\s,;]+$/, '');
       if (rest === '' || (graded && at === 1 && !LOST.test(rest)) || (!amending?.lime && STRENGTH.test(rest))) continue;
+      if (BY_MEASURE.test(rest)) unknown(part);
       // Whatever is a number on a bag of lime has been read by now.
-      if (amending?.lime && /\d/.test(rest)) unknown(part);
+      else if (amending?.lime && /\d/.test(rest)) unknown(part);
       else if (/[$£€]|\bleft$/.test(rest) || ((label !== '' || grade !== null) && (LOST.test(rest) || numberOf(rest) !== null))) unknown(part);
       else if (label === '') label = rest;
       else if (!SAYS_NO_NAME.test(rest)) label += graded ? '' : `, ${rest}`;
     }
   }
+  // Tons without a price may be meant for an acre.
+  if (notices.length === 0 && g !== null && g >= TON && price === null && left === null) unknown(parts.find((p) => /\d *t(?:on|\b)/i.test(p)) ?? text);
+  // Sold by weight: so much of it as the label says, else one such weight at a time.
+  if (per !== null && price !== null && g !== null) price = { ...price, amount: (price.amount * g) / per };
+  g ??= per;
   const material = materialOf(label, grade);
   grade ??= material ? [...material.grade] : null;
   const amends = grade === null ? amending : null;

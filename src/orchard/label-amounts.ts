@@ -13,40 +13,59 @@ export type Amounts = {
   /** Null where the number is none. */
   readonly prices: readonly (Price | TwoWays | null)[];
   readonly left: { readonly share?: number; readonly g?: number } | null;
+  /** Grams that the price is for, where it is told by weight. */
+  readonly per: number | null;
 };
 
 const SHARE: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3, all: 1, none: 0, 'three quarters': 3 / 4, 'two thirds': 2 / 3 };
 const CURRENCIES: Readonly<Record<string, string>> = { USD: '$', US$: '$', EUR: '€', GBP: '£', AUD: 'A$', AU$: 'A$', NZD: 'NZ$', CAD: 'C$', CA$: 'C$' };
 const CODE = '(?:USD|EUR|GBP|AUD|NZD|CAD)';
 const NUMBER = '\\d+(?:[.,]\\d+)*';
-const WEIGHT = '(\\d+ +\\d+/\\d+|\\d+/\\d+|\\d+(?:[.,]\\d+)?) *-? *(kg|kilos?|grams?|g|ounces?|oz|pounds?|lbs?)\\b\\.?';
+const WEIGHT = '(\\d+ +\\d+/\\d+|\\d+/\\d+|\\d+(?:[.,]\\d+)?) *-? *(kg|kilos?|grams?|g|ounces?|oz|pounds?|lbs?|(?:short |metric )?tons?|tonnes?|t)\\b\\.?';
 const PRICE = new RegExp(`(?<![\\w.,-])(?:([A-Z]{0,2}[$£€]|${CODE}) *(${NUMBER})|(${NUMBER}) *([$£€]|${CODE}(?!\\w)))(?![\\w])`, 'g');
+/** Behind a price: the weight that it buys. */
+const PER = ' *(?:/|(?:per|an?|the)\\b) *(kg|kilo|ounce|oz|pound|lb|(?:short |metric )?ton|tonne|t)\\b\\.?';
+const PRICED = new RegExp(`${PRICE.source}${PER}`, 'gi');
 const MASS = new RegExp(`(?<![\\w.,/-])${WEIGHT}`, 'gi');
 const LEFT = new RegExp(`(?<![\\w.,/-])(?:(${Object.keys(SHARE).reverse().join('|')})(?: +of it| +full)? +left|(half|quarter) +full|${WEIGHT}(?: +of it)? +left)\\b`, 'i');
 const BEFORE = /^(?:(?:bags?|sacks?|box|tubs?|buckets?|pails?|jars?|bottles?|packs?|packets?|of|each)(?!\w) *)+/i;
 const AFTER = /(?: *(?<!\w)(?:bags?|sacks?|box|tubs?|of|for|at|each|@))+$/i;
 
-export function amountsIn(text: string): Amounts {
+/** A ton is 2,000 lb in the United States, a tonne elsewhere. */
+function weightOf(n: string, unit: string, country: string | null): Measured {
+  if (!/^(?:short |metric )?t/i.test(unit)) return massOf(`${n} ${unit}`);
+  const short = /^short/i.test(unit) || (/^tons?$/i.test(unit) && (country === null || country === 'US'));
+  const one = massOf(`${n} ${short ? 'lb' : 'kg'}`);
+  return typeof one === 'number' ? one * (short ? 2000 : 1000) : one;
+}
+
+export function amountsIn(text: string, country: string | null): Amounts {
   const kept = LEFT.exec(text);
   let words = kept ? text.replace(LEFT, ' ') : text;
   const said = (kept?.[1] ?? kept?.[2] ?? '').toLowerCase();
-  const weighed = kept?.[3] ? massOf(`${kept[3]} ${kept[4]!}`) : null;
+  const weighed = kept?.[3] ? weightOf(kept[3], kept[4]!, country) : null;
   const left = kept === null ? null : typeof weighed === 'number' ? { g: weighed } : Object.hasOwn(SHARE, said) ? { share: SHARE[said]! } : {};
   const prices: Amounts['prices'][number][] = [];
-  words = words.replace(PRICE, (_, sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined) => {
+  let per: number | null = null;
+  const priced = (sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined): string => {
     const amount = priceOf((n ?? m)!);
-    const currency = (sign ?? mark)!;
+    const currency = (sign ?? mark)!.toUpperCase();
     prices.push(typeof amount === 'number' ? { amount, currency: CURRENCIES[currency] ?? currency } : amount);
     return ' ';
+  };
+  words = words.replace(PRICED, (_, sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined, unit: string) => {
+    per = weightOf('1', unit, country) as number;
+    return priced(sign, n, m, mark);
   });
+  words = words.replace(PRICE, (_, ...found: (string | undefined)[]) => priced(found[0], found[1], found[2], found[3]));
   const weights: Measured[] = [];
   words = words.replace(MASS, (_, n: string, unit: string) => {
-    weights.push(massOf(`${n} ${unit}`));
+    weights.push(weightOf(n, unit, country));
     return ' ';
   });
   words = words.replace(/\s+/g, ' ').replace(/\( *\)/g, '').trim();
   const taken = prices.length + weights.length > 0 || kept !== null;
-  return { rest: taken ? words.replace(BEFORE, '').replace(AFTER, '').trim() : words, weights, prices, left };
+  return { rest: taken ? words.replace(BEFORE, '').replace(AFTER, '').trim() : words, weights, prices, left, per };
 }
 
 /** "21.50", "12,50", "1,299.00"; "1.299" and "1.299,00" can be read two ways. */

@@ -58,12 +58,22 @@ const MESH = '(?:#|no\\.? *)?(\\d+(?:[.,]\\d+)?) *(mm|µm|μm|um|microns?|mesh)?
 const PASSING = '(?:will +)?(?:(?:pass(?:es|ing)?|through|thru|finer than|smaller than|less than|under|below|<|durch) *)+(?:an? +|the +)?';
 const SIEVES = new RegExp(`${BEFORE}(?:${NUMBER} *%? *(?:(${PASSING})|(?:retained|held|stays) on +|(?=\\d+ *mesh))${MESH}|${PASSING}${MESH} *[:=]? *${NUMBER} *%?|(\\d+)(?: *mesh *[:=]? *(?=[\\d.,]+ *%)| *mesh *[:=] *| *= *)${NUMBER} *%?)`, 'giu');
 
+/** "2,400 lb equal to 1 ton of standard lime", "ACE 2,400 lb": by law on the labels of North Carolina. */
+const TO_A_TON = '(?:1|one|an?) +ton +(?:of +)?(?:standard +)?(?:ag(?:ricultural)? *)?lim(?:e(?:stone)?|ing material)';
+const POUNDS = `${NUMBER} *(?:lbs?\\.?|pounds?)`;
+const STANDARD = new RegExp(`${BEFORE}(?:${POUNDS} +(?:of +(?:this|the) +\\p{L}+ +)?(?:(?:is|are|=) *)?(?:equals?|equivalent|=)(?: +to)? +${TO_A_TON}|${TO_A_TON} +(?:equals?|=|is(?: equal to)?) *${POUNDS}|ace(?: *[:=]? *)${POUNDS})(?!\\p{L})`, 'giu');
+
 const numberOf = (text: string): number => Number(/^\d{1,3}(?:,\d{3})+$/.test(text) ? text.replaceAll(',', '') : text.replace(',', '.'));
 
 export function claimsIn(text: string): { readonly claims: readonly Claim[]; readonly sieves: readonly Sieve[]; readonly rest: string } {
   const claims: Claim[] = [];
   const sieves: Sieve[] = [];
   const rest = text
+    .replace(STANDARD, (read: string, ...m: (string | undefined)[]) => {
+      const pounds = numberOf((m[0] ?? m[1] ?? m[2])!);
+      claims.push({ of: 'standard', value: pounds, unit: 'lb/ton', read: read.trim() });
+      return ' ';
+    })
     .replace(SIEVES, (read: string, ...m: (string | undefined)[]) => {
       const [before, verb, mesh1, unit1, mesh2, unit2, after2, mesh3, after3] = m;
       const mm = openingOf((mesh1 ?? mesh2 ?? mesh3)!, unit1 ?? unit2);

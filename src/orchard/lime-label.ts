@@ -142,6 +142,7 @@ function effectiveOf(claims: readonly Claim[], reader: Reader, notes: Said[]): {
   const found = claims.flatMap((c) => {
     const kind = EFFECTIVE.find((e) => e.id === c.of);
     if (!kind) return [];
+    if (c.of === 'standard') return [{ id: kind.id, strength: figure((kind.pure * 100) / c.value, '%', 'lime', 'lime-standard', kind.cite, [figure(c.value, 'lb', 'lime', 'strength', label)]), wet: true, read: c.read, guessed: false }];
     const pounds = c.unit === 'lb/ton' || (c.unit === null && kind.unit === 'lb/ton' && c.value > STRENGTHS.most);
     // A short ton has 2,000 lb, which most schemes take for pure lime.
     const printed = pounds ? told(c.value / 20) : c.grade ? figure(c.value, '%', 'lime', 'strength', INDEX_GRADE.cite) : told(c.value);

@@ -68,9 +68,9 @@ export const VALUE_BASES: readonly ValueBasis[] = [
   { countries: ['CA'], as: 'CaCO3', cite: { source: 'ontario-lime', at: 'Agricultural Index', mark: 'read' } },
 ];
 
-/** Values that count fineness in: `pure` is what pure fine limestone has; `wet` where the label's water is counted in too. */
+/** Values that count fineness in: `pure` is what pure fine limestone has (of `standard` it is the pounds that do the work of a ton of standard lime, so fewer are stronger); `wet` where the label's water is counted in too. */
 export type Effective = { readonly id: EffectiveId; readonly pure: number; readonly unit: '%' | 'lb/ton' | 'points'; readonly wet?: true; readonly cite: Cite };
-export type EffectiveId = 'env' | 'ecce' | 'ecc' | 'enp' | 'enm' | 'rnv' | 'prnt' | 'ai' | 'score' | 'ni';
+export type EffectiveId = 'standard' | 'env' | 'ecce' | 'ecc' | 'enp' | 'enm' | 'rnv' | 'prnt' | 'ai' | 'score' | 'ni';
 export const EFFECTIVE: readonly Effective[] = [
   { id: 'env', pure: 100, unit: '%', cite: { source: 'cornell-lime', at: 'effective neutralizing value', mark: 'read' } },
   { id: 'ecce', pure: 100, unit: '%', wet: true, cite: { source: 'wisconsin-lime-slides', at: 'effective calcium carbonate equivalent, Iowa', mark: 'read' } },
@@ -81,6 +81,7 @@ export const EFFECTIVE: readonly Effective[] = [
   { id: 'prnt', pure: 100, unit: '%', cite: { source: 'brazil-lime', at: 'PRNT = PN × RE / 100', mark: 'read' } },
   { id: 'ai', pure: 100, unit: 'points', cite: { source: 'ontario-lime', at: 'Agricultural Index', mark: 'read' } },
   { id: 'score', pure: 100, unit: 'points', wet: true, cite: { source: 'oregon-em9585', at: '100-score lime', mark: 'read' } },
+  { id: 'standard', pure: 2000, unit: 'lb/ton', cite: { source: 'north-carolina-lime-tips', at: 'label: amount equal to 1 ton of standard lime', mark: 'read' } },
   { id: 'ni', pure: 100, unit: 'points', cite: { source: 'medlar', at: 'lime-schemes', mark: 'memory' } },
 ];
 /** A grade of ten points, such as 80-89, counts as its middle: so its publisher turns rates of 60-69 lime to other grades. */

@@ -387,6 +387,7 @@ export const enUS = {
     'feed-lime-year': 'The year\'s feed comes to {value} of lime; minus is acid.',
     'lime-material': 'Such a lime counts as {value} of pure lime.',
     'lime-as-carbonate': 'As carbonate of lime that is {value}.',
+    'lime-standard': '{0} of it do the work of a ton of standard lime, so it counts as {value}.',
     'lime-fineness': 'By its sieves {value} is fine enough to act.',
     'lime-effective': '{0}, of which {1} acts: {value} of pure lime.',
     'lime-dry': '{0} less {1} of water: {value}.',

@@ -243,3 +243,35 @@ describe('at the doors', () => {
     expect(run.json.result.ph[0].material).toBe('Garden lime');
   });
 });
+
+describe('bulk lime', () => {
+  const TON = 2000 * 453.59237;
+  test.each([
+    ['Bulk ag lime, CCE 92, 1 ton, $60', 'US', TON, 60], ['Quarry lime, CCE 90, 2 tons, $90', 'US', 2 * TON, 90], ['Aglime, ENP 1500, $42 a ton', 'US', TON, 42], ['Aglime CCE 90 $42/ton', 'US', TON, 42],
+    ['Aglime, CCE 90, 1/2 ton, $30', 'US', TON / 2, 30], ['Ground limestone, NV 54, £38 per tonne', 'GB', 1e6, 38], ['Ground limestone, NV 54, 1 ton, £38', 'GB', 1e6, 38], ['Kohlensaurer Kalk, 1 t, 45 €', 'DE', 1e6, 45],
+    ['Aglime, CCE 90, 1 short ton, $40', 'CA', TON, 40], ['Aglime, CCE 90, 1 metric ton, $40', 'US', 1e6, 40],
+    // 40 lb at 15 cents a pound: 6 dollars.
+    ['Garden lime, CCE 90, 40 lb, $0.15 a lb', 'US', 40 * 453.59237, 6], ['Garden lime, CCE 90, $0.15 a lb', 'US', 453.59237, 0.15],
+  ])('%s in %s', (label, country, g, price) => {
+    const bag = bagOf(label, country);
+    expect(bag.g).toBeCloseTo(g, 3);
+    expect(bag.price!.amount).toBeCloseTo(price, 9);
+  });
+
+  test.each(['Lime, CCE 90, 3 tons an acre', 'Garden lime, 2 tons per acre, $40', 'Aglime, CCE 90, 2 t/ha', 'Scoop lime, CCE 90, $30 per yard', 'Lime, CCE 90, $5 a bucket', 'Lime, $12 per cu ft'])('a measure that says no weight: %s', (label) => {
+    expect(read(label).notices.map((n) => n.code)).toEqual(['bag-part-unknown']);
+  });
+
+  // lime.md 2.3, READ S4: North Carolina's labels print the amount that equals 1 ton of standard lime; rate × that amount / 2,000.
+  test.each([
+    ['Garden lime, 2,500 lb equal to 1 ton of standard lime, 40 lb, $6', 80], ['Garden lime, ACE 2,500 lb, 40 lb, $6', 80], ['Garden lime (one ton of standard agricultural lime equals 2500 lbs), 40 lb', 80],
+    ['Pelletized lime, 2,000 pounds equivalent to one ton of standard lime', 100],
+  ])('%s', (label, strength) => {
+    expect(percent(label, 'US', 'north carolina')).toBeCloseTo(strength, 9);
+    expect(notes(label, 'US', 'north carolina')).toEqual([]);
+  });
+  test('a sum of pounds that no lime has', () => {
+    expect(read('Garden lime, ACE 250 lb, 40 lb, $6').notices.map((n) => n.code)).toEqual(['lime-strength-odd']);
+    expect(read('Garden lime, ACE 90000 lb, 40 lb, $6').notices.map((n) => n.code)).toEqual(['lime-strength-odd']);
+  });
+});
