@@ -67,7 +67,9 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
   let per: number | null = null;
   const words = text.toLowerCase();
   const unknown = (part: string): unknown => notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));
-  for (const part of parts) {
+  for (const [i, part] of parts.entries()) {
+    // A bag known by its grade alone has it as its name too.
+    if (parts.indexOf(part) < i && GRADE.exec(part)?.[0] === part) continue;
     const graded: RegExpExecArray | null = grade === null ? GRADE.exec(part) : null;
     if (graded) {
       const numbers: string[] = [graded[1]!, graded[2]!, graded[3]!].map((n) => n.replace(',', '.'));

@@ -18,7 +18,9 @@ describe('the grade', () => {
   test.each([
     '10-10-10', '10 - 10 - 10', '10/10/10', '10:10:10', '10–10–10', '10—10—10', '10−10−10', '10‑10‑10', 'NPK 10-10-10', 'npk 10:10:10', 'N-P-K 10-10-10', 'NPK: 10-10-10', '10-10-10 NPK', 'Balanced 10-10-10', 'Balanced, 10-10-10',
     'Balanced: 10-10-10', 'Balanced (10-10-10)', '10.0-10.0-10.0', '10,0-10,0-10,0', '10-10-10 40 lb $21.50', '40 lb bag of 10-10-10', '10-10-10-5S', '10-10-10 +5S', '10-10-10 +5 S +2MgO', '10-10-10 (5S)', '10-10-10 with iron', '10-10-10 plus 2% iron',
+    '10-10-10, 10-10-10, 20 lb, $9',
   ])('%s', (text) => { expect(percent(text)).toEqual([10, 10, 10]); });
+  test('two grades that differ are asked about', () => expect(codes('10-10-10, 5-10-10, 20 lb')).not.toEqual([]));
   test('with decimals and with what follows it', () => {
     expect(percent('Calcium nitrate 15.5-0-0 +26CaO')).toEqual([15.5, 0, 0]);
     expect(percent('Calcium nitrate 15,5-0-0 +26CaO, 25 kg')).toEqual([15.5, 0, 0]);
