@@ -24,10 +24,13 @@ import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Crop } from '../tables/crops.ts';
 import { CROP_WORDS } from '../tables/crops.ts';
+import { LIME_TIME, SURFACE_DEPTH } from '../tables/lime.ts';
 import { BUFFER_START } from '../tables/sense.ts';
 import { FIZZ } from '../tables/sulphur.ts';
 import type { Unit } from '../units/units.ts';
+import { convert } from '../units/units.ts';
 import { limeWindow, seasonOf, sulphurWindow } from '../when/season.ts';
+import type { System } from '../words/show.ts';
 import { showMass, showRate, showShort, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
@@ -74,16 +77,21 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
     const ph = t.ph!;
     return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn!.depthM, system) : '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
   });
+  const limed = trees.filter((t) => t.ph!.g > 0 && t.ph!.plan.verdict === 'lime');
+  const expected = limed.length > 0 ? [expectLime(limed.some((t) => t.ph!.bed === undefined), L, system)] : [];
   const instead = [...new Set(trees.filter((t) => t.ph!.g > 0).map((t) => insteadText(t.ph!.plan, L, system).join('\n')).filter(Boolean))];
   // Plants of one goal share their lines.
-  const limed = trees.filter((t) => t.ph!.g > 0);
+  const amended = trees.filter((t) => t.ph!.g > 0);
   const lines = (t: TreePlan, names: string): string => curveText(t.ph!.curve, t.ph!.plan.verdict, L, system, names).join('\n');
-  const curves = [...new Set(limed.map((t) => lines(t, '')))].filter(Boolean).map((same) => {
-    const mine = limed.filter((t) => lines(t, '') === same);
+  const curves = [...new Set(amended.map((t) => lines(t, '')))].filter(Boolean).map((same) => {
+    const mine = amended.filter((t) => lines(t, '') === same);
     return lines(mine[0]!, mine.map((t) => t.tree.name).join(', '));
   });
-  return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, ...instead, ...curves, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
+  return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, ...expected, ...instead, ...curves, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
 }
+
+/** What lime does in its year. */
+const expectLime = (onTop: boolean, L: Language, system: System): string => say(L, 'ph', 'expect-lime', { months: LIME_TIME.months, depth: onTop ? showShort(convert(SURFACE_DEPTH.value, SURFACE_DEPTH.unit, 'm'), system) : '' });
 
 /** The reason of a verdict. A goal that was asked for is not measured against what suits. */
 function toldOf(plan: PhPlan, crop: Crop | null, tree: string, asked: boolean): Notice {
@@ -123,7 +131,7 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
   const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
   const roots = [...(plan.dose ? [plan.dose] : []), ...(lime && lime.strength.from.length > 0 ? [lime.strength] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
-  const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...range, ...insteadText(plan, L, system), ...curveText(curve, plan.verdict, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
+  const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...(dose.length > 0 && plan.verdict === 'lime' ? [expectLime(true, L, system)] : []), ...range, ...insteadText(plan, L, system), ...curveText(curve, plan.verdict, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);
 }
 

@@ -8,6 +8,7 @@ import { isWeak } from '../reason/figure.ts';
 import { retestYear } from '../when/season.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, yearOf } from '../units/date.ts';
+import { LIME_TIME } from '../tables/lime.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
@@ -234,7 +235,7 @@ function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => ({ box: true, text: amendmentLine(plan, t, w) }));
   const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop))).map((n) => say(language, 'notice', n.code, n.facts));
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
-  return [...neither.map(said), ...doses, ...(doses.length > 0 ? [said(w('lime-once'))] : []), ...nos.map(said)];
+  return [...neither.map(said), ...doses, ...(doses.length > 0 ? [said(w('lime-once', { months: LIME_TIME.months }))] : []), ...nos.map(said)];
 }
 
 function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {

@@ -16,6 +16,9 @@ export const LIME_PER_UNIT = {
 /** A rate meant to be dug in, cut to the depth that surface lime reaches: 2 in over the lab's depth. */
 export const SURFACE_DEPTH = { value: 2, unit: 'in', cite: { source: 'whatcom-report', at: 'its rates of 44 dug in 8 in deep and 11 to 14 on the surface', mark: 'derived' } satisfies Cite } as const;
 
+/** Months until lime has acted, at the latest. */
+export const LIME_TIME = { months: 12, cite: { source: 'north-carolina-lime-tips', at: 'several months to 12', mark: 'read' } satisfies Cite } as const;
+
 /** The most lime on the surface under standing trees: a year, by the strictest orchard rule; others allow more. */
 export const LIME_LIMIT = { value: 1, unit: 'ton/acre', cite: { source: 'north-carolina-note16', at: 'surface lime on apples, a year', mark: 'read' } satisfies Cite } as const;
 export const LIME_LIMITS_ELSEWHERE = [
