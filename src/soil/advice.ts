@@ -10,27 +10,39 @@ export type AdviceOf = 'N' | 'P2O5' | 'K2O' | 'P' | 'K';
 /** One amount: of one nutrient in `unit` for an area, or for one tree where `per` is a tree. `product` is what it was told in. */
 export type Advice = { readonly of: AdviceOf; readonly value: number; readonly unit: Extract<Unit, 'lb/acre' | 'lb/1000 sq ft' | 'lb/100 sq ft' | 'kg/ha' | 'g/m2' | 'lb' | 'g'>; readonly per: 'area' | 'tree'; readonly product: string | null; readonly line: number };
 
-const NUMBER = String.raw`(\d+ \d+\/\d+|\d+\/\d+|\d+(?:[.,]\d+)?)`;
+/** The names of nutrients, as labs print them. */
+const NAMES: Readonly<Record<string, AdviceOf>> = { nitrogen: 'N', n: 'N', p2o5: 'P2O5', phosphate: 'P2O5', phosphates: 'P2O5', k2o: 'K2O', potash: 'K2O', phosphorus: 'P', p: 'P', potassium: 'K', k: 'K' };
+
+const NUMBER = String.raw`(?<![\d.,])(\d+ \d+\/\d+|\d+\/\d+|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?)`;
 const SPAN = String.raw`${NUMBER}(?:\s*(?:-|–|to)\s*${NUMBER})?`;
 const WEIGHT = String.raw`(lbs?|pounds?|oz|ounces?|kgs?|kilo(?:gram)?s?|grams?|g)\b\.?`;
-const AREA = String.raw`(acres?|ac|a|hectares?|ha|1,?000\s*(?:sq\.?|square)\s*(?:ft|feet|foot)|1,?000\s*ft2|100\s*(?:sq\.?|square)\s*(?:ft|feet|foot)|100\s*ft2|(?:sq\.?|square)\s*(?:ft|feet|foot)|m2|m²|(?:sq\.?|square)\s*(?:m|met(?:re|er)s?)|trees?|plants?|bush(?:es)?)\b`;
-const WHAT = String.raw`((?:actual\s+)?(?:nitrogen|n|p2o5|phosphates?|phosphorus|p|k2o|potash|potassium|k)\b|\d{1,2}(?:\.\d+)?-\d{1,2}(?:\.\d+)?-\d{1,2}(?:\.\d+)?(?![\d-]))`;
+const AREA = String.raw`((?:acres?|ac|a|hectares?|ha|(?:1,?000|100)?\s*(?:(?:sq\.?|square)\s*(?:ft|feet|foot)|ft2)|m2|(?:sq\.?|square)\s*(?:m|met(?:re|er)s?)|trees?|plants?|bush(?:es)?)\b|m²)`;
+// A fourth number of a product is its sulphur.
+const WHAT = String.raw`(?:actual\s+)?((?:${Object.keys(NAMES).join('|')})\b|(?<![\d.-])\d{1,2}(?:\.\d+)?(?:-\d{1,2}(?:\.\d+)?){2,3}S?(?![\d-]))`;
 const PER = String.raw`\s*(?:\/|per|an?|pro|je|por|par|for each|each)\s*(?:each\s+|every\s+)?`;
+const AMOUNT_FIRST = `${SPAN}\\s*${WEIGHT}\\s*(?:of\\s+)?(?:an?\\s+)?${WHAT}`;
+const NAME_FIRST = `\\b${WHAT}[^\\d;,]{0,15}?${SPAN}\\s*${WEIGHT}`;
 
 /** "2 lb of actual N per 1000 sq ft"; "2 lb/1000 sq ft of N"; "N: 60 lb/acre", "10-10-10 at 10 lb per 1000 sq ft". */
 const FORMS: readonly { readonly pattern: RegExp; readonly what: number; readonly low: number; readonly weight: number; readonly area: number }[] = [
-  { pattern: new RegExp(`${SPAN}\\s*${WEIGHT}\\s*(?:of\\s+)?(?:an?\\s+)?${WHAT}[^\\d.;,]{0,25}?${PER}${AREA}`, 'gi'), low: 1, weight: 3, what: 4, area: 5 },
+  { pattern: new RegExp(`${AMOUNT_FIRST}[^\\d.;,]{0,25}?${PER}${AREA}`, 'gi'), low: 1, weight: 3, what: 4, area: 5 },
   { pattern: new RegExp(`${SPAN}\\s*${WEIGHT}${PER}${AREA}\\.?\\s*(?:of\\s+)?${WHAT}`, 'gi'), low: 1, weight: 3, area: 4, what: 5 },
-  { pattern: new RegExp(`\\b${WHAT}[^\\d;,]{0,15}?${SPAN}\\s*${WEIGHT}${PER}${AREA}`, 'gi'), what: 1, low: 2, weight: 4, area: 5 },
+  { pattern: new RegExp(`${NAME_FIRST}${PER}${AREA}`, 'gi'), what: 1, low: 2, weight: 4, area: 5 },
 ];
 
 /** A line that forbids, bounds, looks back, or speaks of another crop or of what is no feed, recommends nothing for a tree. */
-const NOT_ADVICE = /\b(?:not|never|don'?t|no more|more than|at most|up to|maximum|exceed|lawns?|turf|grass|corn|maize|wheat|pasture|vegetables?|vegetable garden|last year|previous(?:ly)?|applied|leaves|compost|manure|removes?|removal|contains?)\b|(?:^|\s)-\d|\de\d/i;
+const NOT_ADVICE = /\b(?:not|never|don.?t|more than|at most|up to|max(?:imum|imal)?|exceed|nicht|kein\w*|h[oö]chstens|bis zu|lawns?|turf|grass|corn|maize|wheat|pasture|vegetables?|last year|previous(?:ly)?|applied|leaves|compost|manure|removes?|removal|contains?)\b|(?:^|\s)-\d|\de\d/i;
 
-const NAME_FIRST = new RegExp(`\\b${WHAT}[^\\d;,]{0,15}?${SPAN}\\s*${WEIGHT}(?!${PER}${AREA})`, 'gi');
-const AMOUNT_FIRST = new RegExp(`${SPAN}\\s*${WEIGHT}\\s*(?:of\\s+)?${WHAT}(?![^\\d.;,]{0,25}?${PER}${AREA})`, 'gi');
+/** A line whose names stand behind their amounts ends with one. */
+const NAMES_BEHIND = new RegExp(`${WEIGHT}(?:${PER}${AREA}\\.?)?\\s?(?:of\\s+)?${WHAT}\\D*$`, 'i');
+/** Amounts without a ground of their own. */
+const ALONE = { before: new RegExp(`${NAME_FIRST}(?!${PER}${AREA})`, 'gi'), behind: new RegExp(`${AMOUNT_FIRST}(?![^\\d.;,]{0,25}?${PER}${AREA})`, 'gi') };
 /** "N 2 lb" below "per 1,000 sq ft:" says its ground there. */
-const onGround = (text: string, ground: string): string => text.replace(/^\D*?\d+(?:[.,]\d+)?\s*(?:lb|pound|oz|ounce|k?g\b)/i.test(text) && !new RegExp(`^\\W*${WHAT}`, 'i').test(text) ? AMOUNT_FIRST : NAME_FIRST, (said) => `${said} per ${ground};`);
+const onGround = (text: string, ground: string): string => text.replace(NAMES_BEHIND.test(text) ? ALONE.behind : ALONE.before, (said) => `${said} per ${ground};`);
+
+const bare = (pattern: string): string => pattern.replace(/\((?!\?)/g, '(?:');
+/** "2 lb N, 1 lb P2O5 and 3 lb K2O per 1000 sq ft": the ground behind the last is that of all. */
+const LIST = new RegExp(bare(`(?:(?:${AMOUNT_FIRST}|${NAME_FIRST})\\s*(?:,\\s*(?:and\\s)?|and\\s|&|\\+|plus\\s)\\s*)+(?:${AMOUNT_FIRST}|${NAME_FIRST})(?=[^\\d.;,]{0,25}?${PER}`) + `${AREA})`, 'gi');
 
 /** Every amount that the sample's lines recommend, in their order; each stretch of a line counts once. */
 export function adviceOf(sample: Sample): Advice[] {
@@ -47,49 +59,46 @@ export function adviceOf(sample: Sample): Advice[] {
 
 /** The amounts that one line recommends. */
 export function amountsIn(text: string, line: number): Advice[] {
-  let rest = text.length > 400 || NOT_ADVICE.test(text) ? '' : text;
+  if (text.length > 400 || NOT_ADVICE.test(text)) return [];
+  let rest = text.replace(LIST, onGround);
   const found: { at: number; advice: Advice[] }[] = [];
-  for (const { pattern, ...groups } of FORMS) {
+  // "P2O5 40 lb/acre K2O 60 lb/acre": the first amount is none of potash.
+  for (const { pattern, ...groups } of NAMES_BEHIND.test(text) ? FORMS : FORMS.toReversed()) {
     for (const m of rest.matchAll(pattern)) {
-      const advice = read(m[groups.what]!, m[groups.low]!, m[groups.weight]!, m[groups.area]!, line);
-      if (advice.length > 0) found.push({ at: m.index, advice });
+      found.push({ at: m.index, advice: read(m[groups.what]!, m[groups.low]!, m[groups.weight]!, m[groups.area]!, line) });
       rest = rest.slice(0, m.index) + ' '.repeat(m[0].length) + rest.slice(m.index + m[0].length);
     }
   }
   return found.sort((a, b) => a.at - b.at).flatMap((x) => x.advice);
 }
 
-const NAMES: readonly (readonly [RegExp, AdviceOf])[] = [[/nitrogen|^n$/i, 'N'], [/p2o5|phosphate/i, 'P2O5'], [/k2o|potash/i, 'K2O'], [/phosphorus|^p$/i, 'P'], [/potassium|^k$/i, 'K']];
-
 function read(what: string, low: string, weight: string, area: string, line: number): Advice[] {
-  const kilos = /^k/i.test(weight);
-  const [grams, pounds] = [/^g/i.test(weight) || kilos, /^(?:lb|pound|oz|ounce)/i.test(weight)];
-  const unit = unitOf(area, pounds);
-  // The lower end of a span; a kilo is a thousand grams, an ounce a sixteenth of a pound.
-  const amount = numberOf(low) * (/^sq/.test(area.toLowerCase().replace(/[\s.,]/g, '')) && unit === 'lb/100 sq ft' ? 100 : 1) * (/^o/i.test(weight) ? 1 / 16 : kilos && unit !== 'kg/ha' ? 1000 : grams && unit === 'kg/ha' && !kilos ? 0.001 : 1);
-  if (unit === null || !Number.isFinite(amount)) return [];
-  const per = unit === 'lb' || unit === 'g' ? 'tree' as const : 'area' as const;
-  if (/^\d/.test(what)) {
-    const [n, p, k] = what.split('-').map(Number) as [number, number, number];
-    if (n + p + k > 100) return [];
-    return ([['N', n], ['P2O5', p], ['K2O', k]] as const).flatMap(([of, percent]) => (percent > 0 ? [{ of, value: (amount * percent) / 100, unit, per, product: what, line }] : []));
-  }
-  const of = NAMES.find(([pattern]) => pattern.test(what.replace(/^actual\s+/i, '')))?.[1];
-  return of ? [{ of, value: amount, unit, per, product: null, line }] : [];
+  const first = weight[0]!.toLowerCase();
+  const ground = groundOf(area.toLowerCase().replace(/[\s.,]/g, ''), first !== 'g' && first !== 'k');
+  // The lower end of a span.
+  const amount = numberOf(low) * (first === 'o' ? 1 / 16 : first === 'k' ? 1000 : 1);
+  if (!ground || !Number.isFinite(amount)) return [];
+  const said = { unit: ground.unit, per: ground.unit === 'lb' || ground.unit === 'g' ? 'tree' as const : 'area' as const, line };
+  const value = amount * ground.times;
+  const of = NAMES[what.toLowerCase()];
+  if (of) return [{ of, value, product: null, ...said }];
+  const [n, p, k] = what.split('-').map(Number) as [number, number, number];
+  if (n + p + k > 100) return [];
+  return ([['N', n], ['P2O5', p], ['K2O', k]] as const).flatMap(([nutrient, percent]) => (percent > 0 ? [{ of: nutrient, value: (value * percent) / 100, product: what, ...said }] : []));
 }
 
-/** Pounds go with acres and feet, grams and kilos with metres and hectares. */
-function unitOf(area: string, pounds: boolean): Advice['unit'] | null {
-  const ground = area.toLowerCase().replace(/[\s.,]/g, '');
-  if (/^(?:tree|plant|bush)/.test(ground)) return pounds ? 'lb' : 'g';
-  if (/^(?:acres?|ac|a)$/.test(ground)) return pounds ? 'lb/acre' : null;
-  if (ground.startsWith('1000')) return pounds ? 'lb/1000 sq ft' : null;
-  if (ground.startsWith('100') || /^sq(?:uare)?f/.test(ground)) return pounds ? 'lb/100 sq ft' : null;
-  if (/^(?:ha|hectares?)$/.test(ground)) return pounds ? null : 'kg/ha';
-  return pounds ? null : 'g/m2';
+/** Pounds go with acres and feet, grams with metres and hectares; `times` makes pounds or grams of the ground those of the unit. */
+function groundOf(ground: string, pounds: boolean): { readonly unit: Advice['unit']; readonly times: number } | null {
+  if (/^[tpb]/.test(ground)) return { unit: pounds ? 'lb' : 'g', times: 1 };
+  if (/[hm]/.test(ground)) return pounds ? null : ground.startsWith('h') ? { unit: 'kg/ha', times: 0.001 } : { unit: 'g/m2', times: 1 };
+  if (!pounds) return null;
+  if (ground.startsWith('a')) return { unit: 'lb/acre', times: 1 };
+  if (ground.startsWith('1000')) return { unit: 'lb/1000 sq ft', times: 1 };
+  return { unit: 'lb/100 sq ft', times: ground.startsWith('100') ? 1 : 100 };
 }
 
 function numberOf(text: string): number {
-  const fraction = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(text);
-  return fraction ? Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]) : Number(text.replace(',', '.'));
+  const fraction = /(?:(\d+) )?(\d+)\/(\d+)/.exec(text);
+  if (fraction) return Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]);
+  return Number(/,\d{3}(?!\d)/.test(text) && !text.startsWith('0') ? text.replaceAll(',', '') : text.replace(',', '.'));
 }

@@ -2,18 +2,20 @@
 import type { ReportUnit } from '../tables/items.ts';
 import { RATES } from '../tables/items.ts';
 
-const FOR_GROUND = /(?:^|[\s,(])(?:per|for each|pro|je|por|par) ?(1,?000 ?(?:sq\.? ?(?:ft|feet)\.?|square feet)|100 ?(?:sq\.? ?(?:ft|feet)\.?|square feet)|acre|ha|hectare|m2|m²)\s*\)?\s*:?\s*$/i;
+const FOR_GROUND = /(?:^|[\s,(])(?:per|for each|pro|je|por|par) ?(1,?000 ?(?:sq\.? ?(?:ft|feet)\.?|square feet)|100 ?(?:sq\.? ?(?:ft|feet)\.?|square feet)|acre|ha|hectare|m2|m²|tree)\s*\)?\s*:?\s*$/i;
+const WEIGHT = /(?:^|[\s,(])(?:lbs?|pounds?|oz|ounces?|kgs?|kilo(?:gram(?:me)?)?s?|ton(?:ne)?s?|t|g|gram(?:m|me)?s?)\.?$/i;
 
 /** "Recommendation, per 1,000 sq ft:": the ground that the amounts below are for, as printed; null for a unit ("lb per acre") and any other line. */
 export function groundIn(text: string): string | null {
   const m = FOR_GROUND.exec(text);
-  const before = m ? text.slice(0, m.index) : '';
-  return m && !/\d/.test(before) && !/(?:^|[\s,(])(?:lbs?|pounds?|oz|ounces?|kg|tons?|t|g)\.?$/i.test(before) ? m[1]! : null;
+  if (!m) return null;
+  const before = text.slice(0, m.index);
+  return /\d/.test(before) || WEIGHT.test(before) ? null : m[1]!;
 }
 
 /** The unit of a rate that is told as a weight, below a heading that told its ground; null for a pair that nobody prints. */
 export function rateUnit(weight: string, ground: string): ReportUnit | null {
-  const of = /^(?:lbs?|pounds?)$/i.test(weight) ? 'lb' : /^tons?$/i.test(weight) ? 'ton' : weight.toLowerCase();
-  const on = /^1,?000/.test(ground) ? '1000sqft' : /^100/.test(ground) ? '100sqft' : /^h/i.test(ground) ? 'ha' : /^m/i.test(ground) ? 'm2' : 'acre';
+  const of = weight.toLowerCase().replace(/^(?:lbs|pounds?)$/, 'lb').replace(/^tons$/, 'ton');
+  const on = /1,?000/.test(ground) ? '1000sqft' : /100/.test(ground) ? '100sqft' : /h/i.test(ground) ? 'ha' : /m/i.test(ground) ? 'm2' : ground.toLowerCase();
   return ([...RATES, 'lb/acre', 'kg/ha'] as const).find((u) => u === `${of}/${on}`) ?? null;
 }
