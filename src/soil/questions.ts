@@ -6,7 +6,7 @@ import type { Answer } from './meta.ts';
 import type { Reading } from './reading.ts';
 
 const UNIT_CHOICES: readonly ReportUnit[] = ['ppm', 'mg/kg', 'lb/acre', 'meq/100g', 'mg/100g', 'mg/L', 'kg/ha'];
-const METHOD_CHOICES: Partial<Record<Item, readonly Method[]>> = {
+const METHOD_CHOICES: Record<'phosphorus' | 'potassium', readonly Method[]> = {
   phosphorus: ['mehlich-3', 'mehlich-1', 'olsen', 'bray-1', 'modified-morgan', 'morgan', 'cal', 'colwell'],
   potassium: ['ammonium-acetate', 'mehlich-3', 'mehlich-1', 'ammonium-nitrate', 'modified-morgan', 'morgan', 'cal', 'colwell'],
 };
@@ -15,15 +15,17 @@ export function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, samp
   const questions: Question[] = [];
   const facts = { item: reading.item, line: reading.place.line, sample, read: reading.asPrinted };
   const says = answers.get(reading.item);
-  const decides = reading.item === 'phosphorus' || reading.item === 'potassium';
-  if (reading.value !== null && reading.unit === null && needsUnit(reading.item) && says?.unit !== 'unknown') {
-    const choices = reading.item === 'cec' ? ['meq/100g', 'cmol/kg', 'mmolc/dm3'] : reading.item === 'organic-matter' || reading.item === 'organic-carbon' ? ['%', 'g/kg'] : reading.item === 'salts' ? ['dS/m', 'mS/cm', 'uS/cm'] : UNIT_CHOICES;
-    const changes = reading.lab.rating === null && decides ? 'changes-p-and-k' : reading.item === 'salts' ? 'changes-salts' : reading.item === 'organic-matter' || reading.item === 'organic-carbon' ? 'changes-organic' : 'changes-nothing-bought';
-    questions.push({ code: 'unit-missing', about: reading.item, facts, choices, changes, place: reading.place });
+  const { item } = reading;
+  const decides = item === 'phosphorus' || item === 'potassium';
+  const organic = item === 'organic-matter' || item === 'organic-carbon';
+  if (reading.value !== null && reading.unit === null && needsUnit(item) && says?.unit !== 'unknown') {
+    const choices = item === 'cec' ? ['meq/100g', 'cmol/kg', 'mmolc/dm3'] : organic ? ['%', 'g/kg'] : item === 'salts' ? ['dS/m', 'mS/cm', 'uS/cm'] : UNIT_CHOICES;
+    const changes = reading.lab.rating === null && decides ? 'changes-p-and-k' : item === 'salts' ? 'changes-salts' : organic ? 'changes-organic' : 'changes-nothing-bought';
+    questions.push({ code: 'unit-missing', about: item, facts, choices, changes, place: reading.place });
   }
   // A leaf is burnt whole: no extractant.
   if (!leaf && decides && reading.value !== null && reading.method === null && reading.lab.rating === null && reading.lab.range === null && reading.unit !== 'index' && reading.unit !== 'MAF' && reading.index === undefined && says?.method === undefined) {
-    questions.push({ code: 'method-missing', about: reading.item, facts, choices: METHOD_CHOICES[reading.item] ?? [], changes: 'changes-p-and-k', place: reading.place });
+    questions.push({ code: 'method-missing', about: item, facts, choices: METHOD_CHOICES[item], changes: 'changes-p-and-k', place: reading.place });
   }
   return questions;
 }
