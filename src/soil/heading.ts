@@ -12,10 +12,12 @@ export function headingOf(line: Line, context: Context): Context | null {
   const units = findUnits(blank(text, methods));
   const rest = blank(blank(text, methods), units);
   if (/\d/.test(rest)) return null;
-  const named = context.words.names(text).length > 0;
-  if (SATURATION.test(text) && (named || HEADING_WORDS.test(rest))) return { ...context, saturation: true };
+  const names = context.words.names(text);
+  // "Base saturation (calculated)" is a heading, a sentence about it is none.
+  const others = blank(rest, names).replace(SATURATION, ' ').match(/\p{L}{4,}/gu) ?? [];
+  if (SATURATION.test(text) && others.filter((w) => !HEADING_WORDS.test(w)).length < 2) return { ...context, saturation: true };
   // "Olsen P" is a name that has a method.
-  if (named || !HEADING_WORDS.test(rest)) return null;
+  if (names.length > 0 || !HEADING_WORDS.test(rest)) return null;
   if (methods.length === 0 && units.length === 0) return null;
   return { ...context, saturation: false, method: methods[0]?.is ?? context.method, unit: units[0]?.is ?? context.unit };
 }
