@@ -53,13 +53,14 @@ export function adviceOf(sample: Sample): Advice[] {
     if (ground !== null) below = { ground, line };
     else if (below && line - below.line <= 2) below = { ...below, line };
     else below = null;
-    return amountsIn(ground === null && below ? onGround(text, below.ground) : text, line);
+    return amountsIn(text, line, ground === null && below ? below.ground : null);
   });
 }
 
-/** The amounts that one line recommends. */
-export function amountsIn(text: string, line: number): Advice[] {
-  if (text.length > 400 || NOT_ADVICE.test(text)) return [];
+/** The amounts that one line recommends; `ground` where a heading above told it. */
+export function amountsIn(printed: string, line: number, ground: string | null = null): Advice[] {
+  if (printed.length > 400 || NOT_ADVICE.test(printed)) return [];
+  const text = ground === null ? printed : onGround(printed, ground);
   let rest = text.replace(LIST, onGround);
   const found: { at: number; advice: Advice[] }[] = [];
   // "P2O5 40 lb/acre K2O 60 lb/acre": the first amount is none of potash.

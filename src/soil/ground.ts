@@ -13,9 +13,12 @@ export function groundIn(text: string): string | null {
   return /\d/.test(before) || WEIGHT.test(before) ? null : m[1]!;
 }
 
+/** Units in which amounts to bring out are told; pounds an acre may be a content too. */
+export const AMOUNTS: readonly ReportUnit[] = [...RATES, 'lb/acre', 'kg/ha'];
+
 /** The unit of a rate that is told as a weight, below a heading that told its ground; null for a pair that nobody prints. */
 export function rateUnit(weight: string, ground: string): ReportUnit | null {
   const of = weight.toLowerCase().replace(/^(?:lbs|pounds?)$/, 'lb').replace(/^tons$/, 'ton');
   const on = /1,?000/.test(ground) ? '1000sqft' : /100/.test(ground) ? '100sqft' : /h/i.test(ground) ? 'ha' : /m/i.test(ground) ? 'm2' : ground.toLowerCase();
-  return ([...RATES, 'lb/acre', 'kg/ha'] as const).find((u) => u === `${of}/${on}`) ?? null;
+  return AMOUNTS.find((u) => u === `${of}/${on}`) ?? null;
 }

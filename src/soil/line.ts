@@ -14,8 +14,8 @@ import { TEXTURE_WORDS } from '../tables/texture.ts';
 import type { Oxide } from '../units/substance.ts';
 import type { Parsed, Style } from './number.ts';
 import type { Piece } from './cut.ts';
-import { cellEnd, cut, leadsName } from './cut.ts';
-import { rateUnit } from './ground.ts';
+import { cellEnd, cut, has, leadsName } from './cut.ts';
+import { AMOUNTS, rateUnit } from './ground.ts';
 import type { Judged } from './judge.ts';
 import { judge } from './judge.ts';
 import type { Range, Reading } from './reading.ts';
@@ -23,7 +23,6 @@ import { misspelt, slipOf, slipsBeside, unclear, unnamed } from './slip.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
 import type { Between, Look, Numeral, Token } from './token.ts';
-import { valueOf } from './token.ts';
 import type { Words } from './vocabulary.ts';
 import { findMethods, KNOWN_UNITS, lower } from './vocabulary.ts';
 
@@ -53,15 +52,17 @@ export type Context = {
 export type LineResult = { readonly readings: readonly Reading[]; readonly notices: readonly Notice[] };
 
 const FORMS: Readonly<Record<string, Oxide>> = { p2o5: 'P2O5', k2o: 'K2O', mgo: 'MgO', cao: 'CaO' };
-const isGerman = (method: Method | null): boolean => method === 'cal' || method === 'dl' || method === 'cacl2';
-/** Items of hundreds and thousands of ppm: "2.405" of them is a thousand with a point. */
+const GERMAN: readonly (Method | null)[] = ['cal', 'dl', 'cacl2'];
+/** Items of hundreds and thousands of ppm: "2.405" of them is perhaps a thousand with a point, as in these units or none. */
 const BULK: readonly string[] = ['calcium', 'magnesium', 'potassium'];
-const takesClass = (item: Piece['item']): boolean => item === 'ph' || item === 'ph-salt' || item === 'lime' || (item !== 'ratio' && ELEMENT_OF[item] !== undefined);
+const BULK_UNITS: readonly (ReportUnit | null)[] = ['ppm', 'mg/kg', 'mg/L', 'lb/acre', 'kg/ha', null];
+/** What a German class may stand behind. */
+const takesClass = (item: string): boolean => item in ELEMENT_OF || item === 'ph' || item === 'ph-salt' || item === 'lime';
 
 export function readLine(line: Line, context: Context): LineResult {
   const notices: Notice[] = [];
   const readings: Reading[] = [];
-  const german = context.german || [context.method, ...findMethods(line.text).map((m) => m.is)].some(isGerman);
+  const german = context.german || [context.method, ...findMethods(line.text).map((m) => m.is)].some((m) => GERMAN.includes(m));
   const tokens = context.look(line.text, german);
   const pieces = cut(tokens, line.text.length);
   const labelled = SATURATION.exec(line.text);
@@ -77,7 +78,7 @@ export function readLine(line: Line, context: Context): LineResult {
     const told = notices.length;
     const reading = readPiece(piece, line, below, notices, pieces.length === 1);
     if (reading) readings.push(reading);
-    else if (notices.length === told && piece.tokens.some((t) => t.kind === 'unit')) lost.push(piece);
+    else if (notices.length === told) lost.push(piece);
   });
   if (pieces.length === 0) {
     const slip = misspelt(tokens, line, context);
@@ -86,12 +87,11 @@ export function readLine(line: Line, context: Context): LineResult {
     const lost = unclear(pieces[0]!, line, context.file);
     if (lost) notices.push(lost);
   }
-  const texture = readings.length > 0 && !readings.some((r) => r.item === 'texture') ? bareTexture(line, context.file) : null;
-  if (texture) readings.push(texture);
   if (readings.length > 0) {
+    readings.push(...bareTexture(line, context.file));
     const slips = slipsBeside(pieces, line, context);
     // One mistake is told once.
-    const fresh = unnamed(pieces, line, context).filter((n) => !slips.some((slip) => slip.place?.column === n.place?.column));
+    const fresh = unnamed(pieces, line, context).filter((n) => !slips.some((slip) => slip.place!.column === n.place!.column));
     notices.push(...lost.flatMap((p) => unclear(p, line, context.file) ?? []), ...slips, ...fresh);
   }
   return { readings: readings.map((r) => (r.unit === null && CATION_ITEMS.includes(r.item) && readings.some((o) => o.unit === 'MAF') ? { ...r, unit: 'MAF' as const } : r)), notices };
@@ -99,29 +99,39 @@ export function readLine(line: Line, context: Context): LineResult {
 
 const AND = /(?:\b(?:and|und|y|et|e)|[&+])\s*$/i;
 /** A symbol that nothing follows is no name by itself. */
-const SYMBOL_AND = /(?:^|[\s,;|])(?:N|P|K|Ca|Mg|Na|S|B|Zn|Mn|Cu|Fe|Al)\s*(?:\b(?:and|und|y|et|e)\b|[&+])\s*$/;
+const SYMBOL = /(?:^|[\s,;|])(?:N|P|K|Ca|Mg|Na|S|B|Zn|Mn|Mo|Cu|Cl|Fe|Al)\s*$/;
+
+const isValued = (tokens: readonly Token[]): boolean => has(tokens, 'number', 'between', 'trace', 'rating') || tokens.some((t) => t.kind === 'group' && isValued(t.tokens));
 
 /** "Phosphorus and potassium 42 ppm": nobody can tell whose the value is. */
 function sharesValue(pieces: readonly Piece[], i: number, line: Line): boolean {
   const [before, piece] = [pieces[i - 1], pieces[i]!];
-  if (!piece.tokens.some((t) => t.kind === 'number' || t.kind === 'between' || t.kind === 'rating')) return false;
-  if (SYMBOL_AND.test(line.raw.slice(0, piece.start))) return true;
-  return before !== undefined && before.item !== 'texture' && before.item !== piece.item && AND.test(line.text.slice(before.start, piece.start)) && before.tokens.every((t) => t.kind === 'filler' || t.kind === 'word' || t.kind === 'separator');
+  const and = AND.exec(line.text.slice(0, piece.start));
+  if (!and || !isValued(piece.tokens)) return false;
+  if (SYMBOL.test(line.text.slice(0, and.index))) return true;
+  return before !== undefined && before.item !== 'texture' && before.item !== piece.item && !isValued(before.tokens) && !has(before.tokens, 'absent');
 }
 
 /** "Micronutrients (DTPA, ppm): Zn 2.1; Mn 14.8": what stands before the first name holds for the whole line. */
 function leadOf(pieces: readonly Piece[], context: Context): Context {
-  const first = pieces[0];
-  if (pieces.length < 2 || !first) return context;
+  const [first, second] = pieces;
+  if (!first || !second) return context;
   const lead = first.prefix.flatMap((t) => (t.kind === 'group' ? t.tokens : [t]));
-  const unit = lead.find((t) => t.kind === 'unit' && t.is !== '%');
+  const unit = lead.find((t): t is Token & { kind: 'unit' } => t.kind === 'unit' && t.is !== '%');
   const method = lead.find((t) => t.kind === 'method');
-  if ((!unit && !method) || lead.some((t) => t.kind === 'number' || t.kind === 'between') || !first.prefix.some((t) => t.kind === 'group' || t.kind === 'word' || t.kind === 'unit')) return context;
-  return { ...context, unit: (unit?.kind === 'unit' ? unit.is : null) ?? context.unit, method: method?.is ?? context.method };
+  // "23 ppm P, ..." and "Olsen P, ..." are of the first alone.
+  if (has(lead, 'number', 'between') || !has(first.prefix, 'group', 'word', 'unit')) return context;
+  return { ...context, unit: unit?.is ?? context.unit, method: method?.is ?? context.method };
 }
 
+/** "pH (buffer) 6.8", "pH 6.8 (Mehlich buffer)", "pH 5.8 (salt)": brackets that say of what. */
+const OF_WHAT = /(?:^\D+|\d ?)[([](?:(?!no |not |low |high )[a-z-]+ )?(buffer|salt)(?: ph)?[)\]]/i;
+
 function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[], alone: boolean): Reading | null {
-  if (piece.item === 'ratio') return null;
+  const text = line.text.slice(piece.start, piece.end);
+  const of = piece.item === 'ph' ? OF_WHAT.exec(text)?.[1]!.toLowerCase() : undefined;
+  const item = of === 'buffer' ? 'buffer-ph' : of === 'salt' ? 'ph-salt' : piece.item;
+  if (item === 'ratio') return null;
   const place = (at: { start: number; end: number }): Place => spot(line, context.file, at.start, at.end);
   if (piece.item === 'texture') return textureOf(piece, line, place(piece));
   const judged = judge(piece, context.indexBeside);
@@ -133,16 +143,13 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     notices.push(notice('two-values', 'warning', { item: piece.item, a: printed(value, line), b: said.second.printed }, place(said.second)));
     return null;
   }
-  // "P ppm | very high" has a word for its value; "P ppm, optimum, K ppm, optimum" are heads.
-  if (value ? said.odd !== null && said.odd.start < value.start && value.start > piece.start 
-    : (said.unit !== null && (rating === null || said.odd !== null || (rating === 'optimum' && !alone))) || piece.tokens.some((t) => t.kind === 'number' || (t.kind === 'word' && /^(?:[\d.].*\d|-?nan|-?inf(?:inity)?)$/i.test(t.text)))) {
-    const slip = slipOf(piece, said, line, context.file);
+  if (said.odd !== null && (value === null || said.odd.start < value.start)) {
+    const slip = value !== null || said.unit !== null || piece.tokens.some((t) => t.kind === 'word' && /^(?:[\d.]|(?:nan|inf(?:inity)?)$)/i.test(t.text)) ? slipOf(piece, said, line, context.file) : null;
     if (slip) notices.push(slip);
     return null;
   }
-  // A number in brackets that could not be taken: the word alone would hide it.
-  if (!value && piece.tokens.some((t) => t.kind === 'group' && t.tokens.some((u) => u.kind === 'number'))) return null;
-  if (!value && (rating === null || said.odd !== null || (said.start !== null && !lastCell(piece.prefix).every((t) => t.kind === 'rating')))) return null;
+  // "P ppm | very high" has a word for its value; in "P ppm, optimum, K ppm, optimum" are heads, and a number that could not be taken says more than the word.
+  if (value === null && (rating === null || (said.unit !== null && rating === 'optimum' && !alone) || piece.tokens.some((t) => t.kind === 'number' || (t.kind === 'group' && has(t.tokens, 'number'))) || (said.start !== null && !lastCell(piece.prefix).every((t) => t.kind === 'rating')))) return null;
 
   if (isNoReading(piece, said)) return null;
   // "Pottasium base saturation": the unknown word says whose.
@@ -156,19 +163,17 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     notices.push(notice('number-unclear', 'error', { read: printed(value!, line), a: part.unclear[0], b: part.unclear[1] }, place(value!)));
     return null;
   }
-  const thousands = value?.kind === 'number' && context.style === 'point' && /^[1-9]\d{0,2}\.\d{3}$/.test(value.printed) && BULK.includes(piece.item) && (said.unit === null || /^(?:ppm|mg\/(?:kg|L)|lb\/|kg\/)/.test(said.unit));
-  if (thousands) {
+  if (value?.kind === 'number' && context.style === 'point' && /^[1-9]\d{0,2}\.\d{3}$/.test(value.printed) && BULK.includes(item) && BULK_UNITS.includes(said.unit)) {
     notices.push(notice('number-unclear', 'error', { read: value.printed, a: numberOf(value.is), b: Number(value.printed.replace('.', '')) }, place(value)));
     return null;
   }
-  const size = value?.kind === 'number' ? numberOf(value.is) : value?.kind === 'between' ? numberOf(value.low) : null;
-  const number = size !== null && value?.kind === 'number' && value.minus ? -size : size;
+  const number = value?.kind === 'number' ? numberOf(value.is) * (value.minus ? -1 : 1) : value?.kind === 'between' ? numberOf(value.low) : null;
   // "Ground limestone: 46 lb", below "per 1,000 sq ft:".
-  const rate = (piece.item === 'lime' || piece.item === 'lime-requirement') && context.ground !== null && said.unit === null && said.behind ? rateUnit(said.behind.text, context.ground) : null;
+  const rate = (item === 'lime' || item === 'lime-requirement') && context.ground !== null && said.behind ? rateUnit(said.behind.text, context.ground) : null;
   const unit = (said.index !== null && said.index === value) || (piece.index && said.unit === null) ? 'index' : rate ?? said.unit;
   const inUnit = said.unitAt ? /p2o5|k2o|mgo|cao|(?<=mg ?)[pk]\b/i.exec(line.text.slice(said.unitAt.start, said.unitAt.end))?.[0] : undefined;
-  const ownForm = FORMS[inUnit?.toLowerCase() ?? ''] ?? null;
-  const shaped = shape({ ...piece, form: piece.loose && inUnit ? ownForm : piece.form ?? ownForm }, unit, context, said.methods);
+  const ownForm = inUnit ? FORMS[inUnit.toLowerCase()] ?? null : null;
+  const shaped = shape({ ...piece, item, form: piece.loose && inUnit ? ownForm : piece.form ?? ownForm }, unit, context, of === 'buffer' ? findMethods(text).map((m) => m.is) : said.methods);
   if (!shaped) return null;
   if (number !== null && shaped.unit === null && said.behind) {
     const guess = suggest(said.behind.text, KNOWN_UNITS);
@@ -203,7 +208,7 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
 
 /** As printed, without bold marks, what parts it from its neighbour, or the end of brackets that began before it. */
 function asStands(raw: string): string {
-  const text = raw.replace(/\*+/g, '').replace(/(?:[\s,;|]| -)+$/, '').trim();
+  const text = raw.replaceAll('*', '').replace(/(?:[\s,;|]| -)+$/, '');
   return text.includes('(') ? text : text.replace(/\)$/, '');
 }
 
@@ -216,11 +221,11 @@ function isNoReading(piece: Piece, said: Judged & { readonly start: number | nul
   if (said.start !== null && said.rating === 'optimum' && (value?.kind === 'between' || piece.item === 'ph')) return true;
   if (prefixed(CONDITION) || (piece.item === 'ph' && prefixed(GOAL))) return true;
   // "3 Mehlich buffer pH, 4 Summation of cations".
-  return isPh && said.behind !== null && value?.kind === 'number' && /^\d$/.test(value.printed) && piece.tokens.find((t) => t.kind !== 'filler')?.kind === 'separator';
+  return isPh && said.behind !== null && value?.kind === 'number' && /^\d$/.test(value.printed) && has(piece.prefix, 'number');
 }
 
-const printed = (at: { start: number; end: number }, line: Line): string => line.text.slice(at.start, at.end).trim();
-const numberOf = (parsed: Parsed): number => valueOf(parsed) ?? ('unclear' in parsed ? parsed.unclear[0] : 0);
+const printed = (at: { start: number; end: number }, line: Line): string => line.text.slice(at.start, at.end);
+const numberOf = (parsed: Parsed): number => ('value' in parsed ? parsed.value : parsed.unclear[0]);
 
 /** What stands right before the name is the piece's own where nothing behind it says so: "very high magnesium", "Colwell P", "4.1 % organic matter". */
 function withPrefix(prefix: readonly Token[], said: Judged, bare: boolean): Judged & { readonly start: number | null } {
@@ -231,12 +236,12 @@ function withPrefix(prefix: readonly Token[], said: Judged, bare: boolean): Judg
   if (last?.kind === 'rating' && said.rating === null) return { ...own, rating: last.is, start: last.start };
   // "% Organic matter 3.7".
   if (last?.kind === 'unit' && said.unit === null && lead.length === 1) return { ...own, unit: last.is, unitAt: null };
-  const number = lead.find((t): t is Numeral => t.kind === 'number');
-  if (!bare || said.value !== null || !number || !leadsName(lead)) return own;
-  const unit = lead.find((t): t is Token & { kind: 'unit' } => t.kind === 'unit') ?? null;
-  // "Apply 40 lb/acre N" is advice.
-  if (unit && !/^(?:ppm|mg|%|meq|cmol|g\/kg)/.test(unit.is)) return own;
-  return { ...own, value: number, unit: unit?.is ?? null, unitAt: unit, odd: null, start: number.start };
+  const [number, unit] = lead;
+  if (!bare || said.value !== null || number?.kind !== 'number' || !leadsName(lead)) return own;
+  if (unit?.kind !== 'unit') return { ...own, value: number, unit: null, unitAt: null, odd: null, start: number.start };
+  // "40 lb/acre N" is advice.
+  if (AMOUNTS.includes(unit.is)) return own;
+  return { ...own, value: number, unit: unit.is, unitAt: unit, odd: null, start: number.start };
 }
 
 const lastCell = (tokens: readonly Token[]): readonly Token[] => cellEnd(tokens).filter((t) => t.kind !== 'filler');
@@ -250,25 +255,22 @@ function indexWord(said: number | null, method: Method | null, context: Context)
 }
 
 /** What the item really is, given its unit and heading: cations in % are shares of the exchange sites, never contents of a soil. */
-function shape(piece: Pick<Piece, 'item' | 'form' | 'loose' | 'method' | 'name'>, unit: ReportUnit | null, context: Context, methods: readonly Method[]): { item: Item; unit: ReportUnit | null; form: Oxide | null; method: Method | null } | null {
-  const method = piece.method ?? methods[0] ?? null;
-  if (piece.item === 'ratio') return null;
-  if (piece.item === 'lime') {
-    const rate = unit === 'lb/acre' || unit === 'kg/ha' || (unit !== null && RATES.includes(unit));
-    return { item: rate ? 'lime-requirement' : 'carbonate', unit, form: null, method };
-  }
+function shape(piece: Pick<Piece, 'form' | 'loose' | 'method' | 'name'> & { readonly item: Exclude<Piece['item'], 'ratio'> }, unit: ReportUnit | null, context: Context, methods: readonly Method[]): { item: Item; unit: ReportUnit | null; form: Oxide | null; method: Method | null } | null {
+  const own = [piece.method, ...methods].filter((m) => m !== null);
+  const method = own[0] ?? null;
+  if (piece.item === 'lime') return { item: unit !== null && AMOUNTS.includes(unit) ? 'lime-requirement' : 'carbonate', unit, form: null, method };
   const element = ELEMENT_OF[piece.item];
   if (element && unit !== null && RATES.includes(unit)) return null;
   const share = SATURATION_OF[piece.item];
   if (share && !context.leaf && (piece.form === null || piece.loose) && (unit === '%' || (context.saturation && unit === null))) return { item: share, unit: '%', form: null, method: null };
   if (piece.item === 'ph' || piece.item === 'ph-salt') {
     // A pH in a buffer's own solution is no soil pH.
-    const buffer = [piece.method, ...methods].find((m) => m !== null && BUFFERS.includes(m));
+    const buffer = own.find((m) => BUFFERS.includes(m));
     if (buffer) return { item: 'buffer-ph', unit: 'pH', form: null, method: buffer };
-    const own = [piece.method, ...methods];
-    const said = own.some((m) => m !== null) ? own : [context.methods.get('ph') ?? null];
+    const told = context.methods.get('ph');
+    const said = own.length === 0 && told ? [told] : own;
     const salt = said.find((m) => m === 'cacl2' || m === 'kcl');
-    return { item: piece.item === 'ph-salt' || salt ? 'ph-salt' : 'ph', unit: 'pH', form: null, method: salt ?? (piece.item === 'ph' ? said : own).find((m) => m !== null && !/^1:/.test(m)) ?? (method ? 'water' : null) };
+    return { item: piece.item === 'ph-salt' || salt ? 'ph-salt' : 'ph', unit: 'pH', form: null, method: salt ?? (piece.item === 'ph' ? said : own).find((m) => !m.startsWith('1:')) ?? (method ? 'water' : null) };
   }
   if (piece.item === 'buffer-ph') return { item: 'buffer-ph', unit: 'pH', form: null, method };
   // "Exchangeable sodium 0.2 cmol/kg" is a content; only a share is a saturation.
@@ -309,11 +311,11 @@ function textureOf(piece: Piece, line: Line, place: Place): Reading | null {
 const BARE_TEXTURES: ReadonlySet<string> = new Set(TEXTURE_WORDS.flatMap(({ words }) => words.filter((w) => w.includes(' ') || w === 'loam' || w === 'lehm')));
 
 /** "Silt loam, pH 6.4, ...": a texture beside other items that nothing announces. */
-function bareTexture(line: Line, file: string): Reading | null {
-  const found = [...line.text.matchAll(/[^,;|()\s](?:[^,;|()\s]| (?! ))*/g)].find((m) => BARE_TEXTURES.has(lower(m[0].trim())));
-  if (!found) return null;
-  const end = found.index + found[0].trimEnd().length;
-  return { item: 'texture', value: null, unit: null, form: null, method: null, asPrinted: line.raw.slice(found.index, end), place: spot(line, file, found.index, end), lab: { rating: null, range: null } };
+function bareTexture(line: Line, file: string): Reading[] {
+  const found = [...line.text.matchAll(/[^,;|()\s]+(?: [^,;|()\s]+)*/g)].find((m) => BARE_TEXTURES.has(lower(m[0])));
+  if (!found) return [];
+  const [start, end] = [found.index, found.index + found[0].length];
+  return [{ item: 'texture', value: null, unit: null, form: null, method: null, asPrinted: line.raw.slice(start, end), place: spot(line, file, start, end), lab: { rating: null, range: null } }];
 }
 
 /** The lab's range: a printed span beside the value, or a limit such as ">10" after it. */

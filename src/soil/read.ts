@@ -6,7 +6,7 @@
 import type { Notice, Question } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
-import { ELEMENT_OF, RATES } from '../tables/items.ts';
+import { ELEMENT_OF } from '../tables/items.ts';
 import { labMethods } from '../tables/labs.ts';
 import { ADVICE, ELSEWHERE, GERMAN, OF_SOIL } from '../tables/report-words.ts';
 import { amountsIn } from './advice.ts';
@@ -14,7 +14,7 @@ import { gridEvents, pairEvents } from './blocks.ts';
 import { kindOfText, repairedText } from './decode.ts';
 import { isRule } from './grid-cells.ts';
 import { readGrid } from './grid.ts';
-import { groundIn } from './ground.ts';
+import { AMOUNTS, groundIn } from './ground.ts';
 import { headingOf, toldMethods } from './heading.ts';
 import { joined } from './join.ts';
 import type { Keys } from './keys.ts';
@@ -46,9 +46,9 @@ export type Report = {
 };
 
 /** The lab or state by which a grower answered for the methods. */
-const LAB = /^\s*lab(?:oratory)?\s*[:=]\s*(.{2,80})$/i;
-/** Units in which advice is given, and none; pounds an acre may be a content too. */
-const OF_ADVICE: readonly (ReportUnit | null)[] = [...RATES, 'lb/acre', 'kg/ha', null];
+const LAB = /^\s*lab(?:oratory)?\s*[:=](.+)/i;
+/** Units in which advice is given, and none. */
+const OF_ADVICE: readonly (ReportUnit | null)[] = [...AMOUNTS, null];
 
 /** Reads a report. `file` names it in notices. Never throws on any text. */
 export function readReport(text: string, file: string): Report {
@@ -62,14 +62,13 @@ export function readReport(text: string, file: string): Report {
   const told = kindOfLines(printed);
   const stranger = strangerNotice(told, file);
   if (stranger) return { samples: [], notices: [stranger], questions: [] };
-  const words = wordsOf(languageOf(printed.slice(0, 300).map((l) => l.text).filter((t) => t.trim() !== '').slice(0, 80)));
+  const words = wordsOf(languageOf(printed.slice(0, 300).map((l) => l.text)));
   const style = styleOf(printed.map((l) => l.text).join('\n'));
   const look = lookFor(words, style);
   const lines = joined(printed, look, words);
   const keys = keysOf(printed, words);
   const events = eventsOf(lines, { ...contextOf(text, file, told.kind === 'leaf'), words, look, style, indexBeside: keys.indexBeside }, keys, notices, questions, answers, labs);
-  const drafts = samplesOf(events, notices).filter((d, _, all) => d.readings.length > 0 || d.named || all.length === 1);
-  const samples = drafts.map((d, i) => finish(d, i, answers, labs, told.kind === 'leaf'));
+  const samples = samplesOf(events, notices).map((d, i) => finish(d, i, answers, labs, told.kind === 'leaf'));
   const quick = samples.flatMap((s) => s.readings.filter((r) => r.unit === 'MAF' && r.lab.rating === null && r.lab.range === null));
   if (quick[0]) notices.push(notice('quick-test', 'note', { item: quick[0].item }, quick[0].place));
   if (samples.every((s) => s.readings.length === 0) && questions.length === 0 && !notices.some((n) => n.severity === 'error')) {
@@ -130,7 +129,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (meta) {
       if (meta.sample) events.push({ kind: 'sample', name: meta.sample });
       if (meta.sample) advice = false;
-      if (meta.taken) events.push({ kind: 'taken', is: meta.taken, weak: /^\s*datum\s*[:=|-]?\s*\d/i.test(line.text) });
+      if (meta.taken) events.push({ kind: 'taken', is: meta.taken, weak: /^\s*datum\W*\d/i.test(line.text) });
       if (meta.depth) events.push({ kind: 'depth', is: meta.depth, weak: false });
       if (!meta.rest) continue;
       line = { ...line, text: meta.rest };
@@ -177,18 +176,14 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     const found = readLine(line, context);
     const kept = advice || ADVICE.test(line.text) ? found.readings.filter((r) => !isAdvice(r, line, advice)) : found.readings;
     if (kept.some((r) => !OF_ADVICE.includes(r.unit))) advice = false;
-    if (kept.length < found.readings.length && kept.length === 0) {
-      unread(line);
-      continue;
-    }
     // "Recommended: 5 g N/m2, 8 g K2O/m2" is amounts to bring out and nothing that was misread.
-    if (kept.length === 0 && amountsIn(line.text, line.number).length > 0) {
+    if (kept.length === 0 && (found.readings.length > 0 || amountsIn(line.text, line.number, advice ? context.ground : null).length > 0)) {
       unread(line);
       continue;
     }
     notices.push(...found.notices);
     context = { ...context, saturation: context.saturation && !kept.some((r) => ELEMENT_OF[r.item]) };
-    if (kept.length === 0) context = toldMethods(line, context);
+    context = toldMethods(line, context);
     const title = kept.length === 0 ? titleOf(line, lines[i + 1]) : null;
     if (title !== null && ADVICE.test(line.text)) advice = true;
     if (kept.length === 0 && within?.whole && found.notices.length === 0 && line.text.length < 120) continue;
@@ -211,14 +206,13 @@ function headsElsewhere(lines: readonly Line[], at: number, look: Look): boolean
 
 /** "Your compost supplies: P 20 ppm, K 60 ppm". */
 function saysElsewhere(line: Line, look: Look): boolean {
-  if (!ELSEWHERE.test(line.text) || OF_SOIL.test(line.text) || line.text.includes('|')) return false;
   const name = look(line.text).find((t) => t.kind === 'name');
-  return name !== undefined && ELSEWHERE.test(line.text.slice(0, name.start));
+  return name !== undefined && ELSEWHERE.test(line.text.slice(0, name.start)) && !OF_SOIL.test(line.text) && !line.text.includes('|');
 }
 
 /** A row of a table whose head was not understood, "Zinc,12,50,ppm": its commas part cells and are none of the numbers'. */
 function parted(line: Line): Line {
-  const rowLike = /[a-z%)],\S/i.test(line.text) && (line.text.match(/\S,(?=\S)/g)?.length ?? 0) > 2 && !line.text.includes('"');
+  const rowLike = /[a-z%)],\S/i.test(line.text) && line.text.split(/\S,(?=\S)/).length > 3 && !line.text.includes('"');
   return rowLike ? { ...line, text: line.text.replaceAll(',', '|') } : line;
 }
 
@@ -234,18 +228,18 @@ function signed(readings: readonly Reading[], line: Line, keys: Keys): readonly 
   const sign = readings.length === 1 ? signOf(line, keys) : null;
   return readings.map((r) => {
     const own = r.unit === 'index' && r.value !== null ? keys.index.find(([upTo]) => r.value! <= upTo)?.[1] : undefined;
-    const rating = r.lab.rating ?? sign ?? own ?? null;
-    return rating === r.lab.rating ? r : { ...r, lab: { ...r.lab, rating } };
+    return { ...r, lab: { ...r.lab, rating: r.lab.rating ?? sign ?? own ?? null } };
   });
 }
 
 /** A title over the lines below: it ends with a colon or a number sign, is underlined, or is the only line of few words. */
 function titleOf(line: Line, below: Line | undefined): string | null {
-  const text = line.raw.replace(/\*+/g, '').trim();
-  if (text.length > 60 || text === '') return null;
-  const underlined = below !== undefined && isRule(below.text) && !below.text.includes('|');
-  if (!underlined && !/:$/.test(text) && !/#\s?\d{1,3}\s*:?$/.test(text) && !/^#{1,6}\s/.test(text) && !(text.split(/\s+/).length <= 5 && !/[.,!?]$/.test(text) && !/\d{3}/.test(text))) return ADVICE.test(line.text) && text.split(/\s+/).length < 12 && !/[.!?]$/.test(text) ? text : null;
-  return asTyped(text, line).replace(/^#{1,6}\s+/, '').replace(/\s*:$/, '');
+  const text = line.raw.replaceAll('*', '').trim();
+  if (text.length > 60) return null;
+  const words = text.split(/\s+/).length;
+  const isTitle = (below !== undefined && isRule(below.text) && !below.text.includes('|')) || /:$|#\s?\d{1,3}$|^#+\s/.test(text) || (words <= 5 && !/[.,!?]$|\d{3}/.test(text));
+  // A line of advice is a title of its own kind.
+  return isTitle || (ADVICE.test(line.text) && words < 12 && !/[.!?]$/.test(text)) ? text.replace(/^#+\s+|\s*:$/g, '') : null;
 }
 
 function refuse(text: string, file: string): Notice | null {

@@ -22,7 +22,7 @@ export function slipOf(piece: Piece, said: Judged, line: Line, file: string): No
   // "7.5ozs" is a number and a unit of advice; "4l" is a number misread.
   const mixed = /\d/.test(text) && (!/^[\d.,]+\p{L}+$/u.test(text) || /^[\d.,]+[lIioOBSsZzeE]$/.test(line.raw.slice(odd.start, odd.end)));
   const spelt = /^\p{L}+$/u.test(text) && said.unitAt !== null && piece.tokens[piece.tokens.indexOf(odd) + 1] === said.unitAt;
-  const none = /^(?:-?inf(?:inity)?|nan)$/i.test(text);
+  const none = /^-?(?:inf(?:inity)?|nan)$/i.test(text);
   return mixed || spelt || none ? notice('not-a-number', 'error', { item: piece.item, read: text, number: likeNumber(line.raw.slice(odd.start, odd.end)) }, spot(line, file, odd.start, odd.end)) : null;
 }
 

@@ -108,6 +108,23 @@ describe('what a heading says of the lines below', () => {
   });
 });
 
+describe('as it stands on the paper', () => {
+  test.each<[string, ...string[]]>([
+    ['pH 6.4, Zinc 2.1 ppm; Boron 0.5 ppm |', 'pH 6.4', 'Zinc 2.1 ppm', 'Boron 0.5 ppm'], ['**Zinc** 2.1 ppm *, **Boron** 0.5 ppm', 'Zinc 2.1 ppm', 'Boron 0.5 ppm'], ['Zinc 2.1 ppm - Boron 0.5 ppm -', 'Zinc 2.1 ppm', 'Boron 0.5 ppm'], ['Soil (pH 6.4, zinc 2.1 ppm)', 'pH 6.4', 'zinc 2.1 ppm'], ['Zinc (2.1 ppm)', 'Zinc (2.1 ppm)'], ['Very high magnesium', 'Very high magnesium'], ['4.1 % organic matter', '4.1 % organic matter'], ['Sandy loam | pH 6.4', 'pH 6.4', 'Sandy loam'], ['pH 6.4, Texture: sandy loam, by hand', 'pH 6.4', 'Texture: sandy loam, by hand'], ['Phosphorus (P) - 42 ppm', 'Phosphorus (P) - 42 ppm'], ['Ärger: Zinc 2.1 ppm', 'Zinc 2.1 ppm'],
+  ])('%s', (line, ...expected) => { expect(read(`${line}\n`).readings.map((r) => r.asPrinted)).toEqual(expected); });
+  test.each<[string, string, number, number]>([['Zinc 2.1 ppm, boron 0.5 ppm', 'boron', 15, 13], ['pH 6.4 | Sandy loam | zinc 2.1 ppm', 'texture', 10, 10], ['pH 6.4, texture: loam', 'texture', 9, 13]])('%s: the place of %s', (line, item, column, length) => { expect(read(`${line}\n`).readings.find((r) => r.item === item)!.place).toMatchObject({ line: 1, column, length, file: 'r.txt' }); });
+  test('an index of North Carolina by its name alone', () => { expect(['P-I 25', 'K-I 60', 'Zinc index 25', 'P-index 42 ppm'].map((line) => read(`${line}\n`).readings.map((r) => r.scheme ?? ''))).toEqual([['north-carolina.index'], ['north-carolina.index'], [''], ['']]); });
+  test('a test in brackets beside a method', () => { expect(read('Phosphorus (AAE10) 42 mg/kg\nPotassium (X10) 180 mg/kg Olsen\n').readings.map((r) => r.tag ?? '')).toEqual(['aae10', '']); });
+});
+
+describe('what is told of a line, and where', () => {
+  test.each<[string, string, Record<string, string | number>, number, number]>([
+    ['Phosphorus 42 ppm 38 ppm', 'two-values', { item: 'phosphorus', a: '42', b: '38' }, 19, 2], ['Calcium 2.405 mg/kg', 'number-unclear', { read: '2.405', a: 2.405, b: 2405 }, 9, 5], ['Phosphorus: 42 zork', 'line-unclear', { name: 'Phosphorus', read: '42' }, 1, 14], ['Phosphorus =  42 zork', 'line-unclear', { name: 'Phosphorus', read: '42' }, 1, 16], ['Phosphorus 42 pmm', 'unit-unknown', { read: 'pmm', guess: 'ppm' }, 15, 3], ['pH 64', 'ph-impossible', { item: 'ph', read: '64' }, 4, 2], ['Phosphorus -4 ppm', 'value-negative', { item: 'phosphorus', read: '4' }, 12, 2], ['Zork base saturation 4.5', 'line-unclear', { name: 'Zork', read: '4.5' }, 1, 24], ['Boron 0.5 ppm, phosphorus and potassium 42 ppm', 'line-shared', { name: 'phosphorus and potassium 42 ppm' }, 16, 31], ['P & Potassium 42 ppm', 'line-shared', { name: 'P & Potassium 42 ppm' }, 1, 20],
+  ])('%s: %s', (line, code, facts, column, length) => { expect(readReport(`${line}\nZinc 2.1 ppm\n`, 'r.txt').notices).toMatchObject([{ code, severity: /unclear|two|shared/.test(code) && code !== 'number-unclear' ? 'warning' : 'error', facts, place: { file: 'r.txt', line: 1, column, length } }]); });
+  test('a span that reads two ways', () => { expect(readReport('pH 6,4\nCalcium 900 - 1,234 mg/kg\n', 'r.txt').notices).toMatchObject([{ code: 'number-unclear', facts: { read: '900 - 1,234', a: 1.234, b: 1234 }, place: { line: 2, column: 9, length: 11 } }]); });
+  test('a form that is meant', () => { expect(readReport('pH-Wert 6.4, Kali 12 mg/100 g\n', 'r.txt').notices).toMatchObject([{ code: 'form-meant', severity: 'warning', facts: { item: 'potassium', form: 'K2O', read: 'Kali' }, place: { line: 1, column: 14 } }]); });
+});
+
 test('a negative number is pointed at with its sign', () => { expect(readReport('Phosphorus -4 ppm\n', 'r.txt').notices[0]!.place).toMatchObject({ column: 12, length: 2 }); });
 
 describe('a letter is a class in a German report alone', () => {

@@ -152,3 +152,38 @@ describe('more titles', () => {
   test.each<[string, string]>([['Bed # 12:', 'Bed #3:'], ['The bed by the old barn of all #1', 'The bed by the old barn of all #2'], ['The bed by the old front barn:', 'The bed by the old back barn:'], ['### Front', '# Back'], ['One two three four five', 'Five four three two one']])('%s', (a, b) => { expect(names(a, b)).toEqual([a, b].map((t) => t.replace(/^#+ |:$/g, ''))); });
   test.each<[string, string]>([['One two three four five six', 'Six five four three two one'], ['Front bed.', 'Back bed.'], ['Front, ', 'Back, '], ['Really?', 'Indeed!'], [`${'Long '.repeat(12)}title:`, `${'Tall '.repeat(12)}title:`]])('no title: %s', (a, b) => { expect(names(a, b)).not.toContain(b); });
 });
+
+describe('smaller things', () => {
+  const told = (text: string): unknown => readReport(`${text}\n`, 'r.txt').notices.map((n) => [n.code, n.severity, n.facts, n.place?.line, n.place?.column]);
+  test.each<[string, string, unknown]>([
+    // Advice: what it takes with it, what ends it, what only speaks of it.
+    ['lime without its unit', 'pH 6.4\nRecommendations:\nLime 46\n', one([PH], [2, 3])], ['humus is none of it', 'Recommendations:\nOrganic matter 4\n', one(['organic-matter 4'], [1])], ['a day between', 'pH 6.4\nRecommendations:\ntaken: 3 Nov 2025\nN 40 lb/acre\n', one([PH], [2, 4])], ['a sentence is no heading of it', 'We recommend a test each year.\nPotassium 180 lb/acre\n', one(['potassium 180 lb/acre'], [1])], ['a long line of it is', 'pH 6.4\nThese are the amounts that we recommend for all your old trees\nPotassium 180 lb/acre\n', one([PH, 'potassium 180 lb/acre'], [2])], ['a line of it in some words', 'pH 6.4\nWhat we recommend for your old trees\nPotassium 180 lb/acre\n', one([PH], [2, 3])], ['a line of twelve words is a sentence', 'pH 6.4\nAs we recommend it to a man of a few old trees\nPotassium 180 lb/acre\n', one([PH, 'potassium 180 lb/acre'], [2])],
+    // Headings of shares.
+    ['pH ends no shares', 'Base saturation\nK 4.5\npH 6.4\nMg 12\n', one(['saturation-k 4.5 %', PH, 'saturation-mg 12 %'])], ['a content among others does', 'Base saturation\nK 4.5\nPhosphorus 42 ppm, pH 6.4\nMg 12\n', one(['saturation-k 4.5 %', P, PH, 'magnesium 12'])], ['none without them', 'pH 6.4\nMg 12\n', one([PH, 'magnesium 12'])], ...['Base saturation (calculated)', 'Computed base saturation, percent', 'Cation saturation of K, Ca and Mg', 'Exchangeable cations: % saturation', 'Basensättigung'].map((head): [string, string, unknown] => [head, `${head}\nK 4.5\n`, one(['saturation-k 4.5 %'])]), ['a sentence about shares is no heading', 'Please ask us for base saturation next time\nPotassium 180\n', one(['potassium 180'], [1])],
+    ['what follows a block of names and values', 'Phosphorus\nPotassium\nMagnesium\n42 ppm\n180 ppm\n90 ppm\nZinc 2.1 ppm\nBoron 0.5 ppm\n', one([P, 'potassium 180 ppm', 'magnesium 90 ppm', 'zinc 2.1 ppm', 'boron 0.5 ppm'])],
+    ['a line of blanks is a gap', 'pH 6.4\nPhosphorus 42 ppm\n   \npH 7\nPhosphorus 12 ppm\n', [['sample 1', [PH, P], []], ['sample 2', ['ph 7 pH', 'phosphorus 12 ppm'], []]]],
+    // Of something else.
+    ['an indented heading of it', '    Crop removal\nP 5 ppm\n', one([], [1, 2])], ['a long line about it', 'The crop removal of a good year is the sum of all that your trees have put in wood and fruit\nP 5 ppm\n', one(['phosphorus 5 ppm'], [1])], ['a line of it and of the soil', 'Your soil with its compost contains P 20 ppm\n', one(['phosphorus 20 ppm'])], ['its own values on the heading\'s line', 'Crop removal: P 5 ppm\nPhosphorus 42 ppm\n', one([P], [1])],
+    // Lines of a form and remarks.
+    ['a number within a remark', 'pH 6.4\nThe pit # 2 is dry.\nNote: pH:\n', one([PH], [2, 3])], ['a lab close to its colon', 'lab:Penn State\nPhosphorus 42 ppm\n', one([`${P} mehlich-3`])], ['a long remark with its day', `pH 6.4\nThe soil was sampled on 3 Nov 2025, and ${'we thank you '.repeat(8)}for it.\n`, one([PH], [2])],
+  ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
+  test('amounts below their ground are no misread contents', () => {
+    expect([codes('Soil pH 5.2\nRecommendation, per 1,000 sq ft:\nN 2 lb P2O5 1 lb K2O 3 lb\n'), codes('Soil pH 5.2\nRecommended: 5 g N/m2, 8 g K2O/m2\n'), codes('Phosphorus 42 lb\n')]).toEqual([[], [], ['line-unclear', 'nothing-read']]);
+  });
+  test('a column without a known head', () => { expect(told('Test | Result | Zork\npH | 6.4 | 12\nP ppm | 42 | 3')).toEqual([['column-unknown', 'warning', { read: 'Zork' }, 1, 17]]); });
+  test('nothing read, and one sample of two', () => {
+    expect(told('Dear grower, we thank you.')).toEqual([['nothing-read', 'error', { file: 'r.txt' }, undefined, undefined]]);
+    expect([codes('sample: A\nsample: B\npH 6.4\n'), codes('Note: call us\npH:\n'), told('# soil pH: by hand\nPhosphorus:')]).toEqual([[], ['nothing-read'], [['form-blank', 'warning', { file: 'r.txt' }, 2, 1]]]);
+  });
+  test('a day that only another tongue settles', () => {
+    expect([codes('taken: 5/11/2025\nP 42 ppm\n'), codes('taken: 5/11/2025\nOrganic matter 4 %\nSoil pH 6.4\nNitrogen 3 ppm high\n')]).toEqual([['taken-two-ways'], ['taken-two-ways']]);
+    expect(readReport('Bodenuntersuchung\nPhosphor 12 mg/100 g hoch\nEntnommen 5/11/2025\n', 'r.txt').samples[0]!.taken).toBe('2025-11-05');
+  });
+  test.each(['Datum 7.11.2025', 'Datum:7.11.2025', '  Datum = 7.11.2025', 'Datum | 7.11.2025'])('%s may be that of the letter', (line) => { expect(readReport(`Probenahme: 3.11.2025\n${line}\nP2O5 12 mg/100 g\n`, 'r.txt').samples[0]!.taken).toBe('2025-11-03'); });
+  test('signs and classes rate one value, and an index alone', () => {
+    const rated = (text: string): unknown => readReport(text, 'r.txt').samples[0]!.readings.map((r) => r.lab.rating);
+    expect(rated('Key: * low ** adequate *** high\nPhosphorus 42 ppm, potassium 180 ppm ***\n')).toEqual([null, null]);
+    expect(rated('Index: 0-25 low, 26-50 medium, 51-100 high, over 100 very high\nPotassium 20 ppm\nPhosphorus index 20\nZinc index low\n')).toEqual([null, 'low', 'low']);
+  });
+  test('an unread line as it stands', () => { expect(readReport('  **My results**  \npH 6.4\n', 'r.txt').samples[0]!.unread).toEqual([{ line: 1, text: '**My results**' }]); });
+});
