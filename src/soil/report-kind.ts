@@ -7,7 +7,6 @@ import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { NoticeId } from '../words/words.ts';
 import type { Line } from './text.ts';
-import { linesOf } from './text.ts';
 
 export type ReportKind = 'soil' | 'leaf' | Stranger;
 /** Kinds that are not read at all. */
@@ -42,7 +41,7 @@ const SIGNS: readonly (readonly [Stranger | 'leaf', Signs])[] = [
     title: titled('(?:[a-z]+ ){0,2}water(?: quality| suitability| sample)?', '(?:trink|brunnen|giess|bewasserungs|leitungs|regen)?wasser(?:analyse|untersuchung|probe|test)|(?:analisis|analise) (?:de|del|da) (?:la )?agua|analyses? (?:de l.|d.)eau|analisi (?:dell.|di )acqua'),
     sent: /^(?:[a-z]+ ){0,2}(?:water|[a-z]*wasser|agua|eau|acqua)\b/i,
     strong: /^(?:(?:total |calcium |magnesium |carbonate )?hardness|(?:gesamt|karbonat|wasser)?-?harte|dureza|durete|durezza|tds\b|total (?:dissolved|suspended) solids|solidos (?:disueltos|dissolvidos)|residuo (?:seco|fisso)|(?:total )?alkalinity|alcalini(?:dad|dade|ta)|alcalinite|turbidity|trubung|turbidez|turbidite|torbidita|(?:total |fecal |faecal )?coli(?:forms?\b|formes|formi|bacteria)|koliforme|e\.? ?coli\b|residual sodium|rsc\b|adj(?:usted)?\.? ?(?:sar|rna)|langelier|free chlorine|total chlorine)/i,
-    weak: /^(?:bicarbonates?\b|hco3|hydrogen[ck]arbonat|bicarbonat[eio]|carbonates? \(?co3|chlorides?\b|chlorid\b|cloruros?|chlorures?|cloretos?|cloruri|cl\b|sar\b|sodium a[bd]sorption|sul(?:f|ph)ates?\b|sulfat\b|so4|nitrites?\b|nitrit[eio]?\b|fluorides?\b)/i,
+    weak: /^(?:hco3|hydrogen[ck]arbonat|bicarbonat[eio]|carbonates? \(?co3|chlorides?\b|chlorid\b|cloruros?|chlorures?|cloretos?|cloruri|cl\b|sar\b|sodium a[bd]sorption|sul(?:f|ph)ates?\b|sulfat\b|so4|nitrit(?:es?|[io])?\b|fluorides?\b)/i,
   }],
   ['manure', {
     title: titled('(?:[a-z]+ )?(?:manure|slurry|litter)', '(?:gulle|mist|stallmist|wirtschaftsdunger)-?(?:analyse|untersuchung)|analisis de (?:estiercol|purin(?:es)?)|analyse (?:de |du )?(?:fumier|lisier)|analisi (?:del )?letame|analise de (?:esterco|estrume)'),
@@ -70,7 +69,7 @@ const SIGNS: readonly (readonly [Stranger | 'leaf', Signs])[] = [
   }],
 ];
 
-const SENT = /^[ #|>-]*(?:sample (?:type|matrix|material)|type of sample|matrix|material|medium|probenart|probenmaterial|tipo (?:de|di) (?:muestra|amostra|campione)|matriz|matrice|nature de l.echantillon|type d.echantillon) *[:=|] *(.{1,40})/i;
+const SENT = /^[ #|>-]*(?:sample (?:type|matrix|material)|type of sample|matrix|material|medium|probenart|probenmaterial|tipo (?:de|di) (?:muestra|amostra|campione)|matriz|matrice|nature de l.echantillon|type d.echantillon) *[:=|][ |]*(.+)/i;
 const SENT_SOIL = /^(?:[a-z]+ )?(?:soil|boden|erde|suelo|sol|terre|terreno|suolo|solo)\b/i;
 /** Names of labs and their departments say what they test, not what this is. */
 const LAB = /\b(?:lab|labs|laborator(?:y|ies|io)|laboratoire|labor|university|universitat|universidad|universite|extension|services?|institut[eo]?|department|center|centre|agency|society|inc|llc|ltd|gmbh)\b/i;
@@ -85,54 +84,50 @@ const SOIL_UNIT = /\b(?:meq ?\/ ?100|cmol|mmolc|lbs?\.? ?(?:\/|per) ?ac(?:res?)?
 const ORGANIC = /^(?:soil )?(?:organic (?:matter|material|carbon)|o\.?m\.?\b|humus|materia organica|matiere organique|sostanza organica)/i;
 const PH = /^(?:soil )?ph\b/i;
 
-type Judged = { readonly line: Line; readonly text: string; readonly isLab: boolean; readonly sent: string | undefined; readonly cells: readonly string[] };
+type Judged = { readonly line: Line; readonly text: string; readonly isLab: boolean; readonly sent: string; readonly cells: readonly string[] };
 type Found = { readonly titles: Set<string>; readonly strong: Map<string, string>; readonly weak: Map<string, string> };
 
 /** Lines beyond these only repeat. */
 const MOST_LINES = 600;
 
-/** What a report is about; 'soil' wherever the signs are mixed or too few. Linear in the text, and never throws. */
-export const kindOf = (text: string): Kind => kindOfLines(linesOf(text.slice(0, 65_536)));
-
-/** The same for lines that are ready. */
+/** What a report is about; 'soil' wherever the signs are mixed or too few. Linear in the lines, and never throws. */
 export function kindOfLines(lines: readonly Line[]): Kind {
   const kept: Judged[] = [];
   for (const line of lines.slice(0, MOST_LINES)) {
-    const text = line.text.slice(0, 400).replace(/ {2,}/g, ' | ').trim();
-    if (text === '' || isProse(text)) continue;
-    const judged = { line, text, isLab: LAB.test(text), sent: SENT.exec(text)?.[1]?.replace(/^[ |]+/, ''), cells: text.split(/[|;]|,(?!\d)/).map((c) => c.replace(/^[ "'#>-]+/, '')) };
+    const text = line.text.slice(0, 400).trim().replace(/ {2,}/g, ' | ');
+    if (isProse(text)) continue;
+    const judged = { line, text, isLab: LAB.test(text), sent: SENT.exec(text)?.[1] ?? '', cells: text.split(/[|;]|,(?!\d)/).map((c) => c.replace(/^[ "'#>-]+/, '')) };
     if (isSoil(judged)) return { kind: 'soil', words: [] };
     kept.push(judged);
   }
   const found = new Map<Stranger | 'leaf', Found>(SIGNS.map(([kind]) => [kind, { titles: new Set(), strong: new Map(), weak: new Map() }]));
-  let [organic, ph] = [false, false];
+  const holds = (sign: RegExp): boolean => kept.some(({ cells }) => cells.some((c) => sign.test(c)));
+  const [organic, ph] = [holds(ORGANIC), holds(PH)];
   const shares = new Map<string, number>();
   for (const judged of kept) {
-    organic ||= judged.cells.some((c) => ORGANIC.test(c));
-    ph ||= judged.cells.some((c) => PH.test(c));
     for (const [kind, signs] of SIGNS) takeSigns(judged, signs, found.get(kind)!);
     takeShares(judged.text, shares);
   }
   const weight = ({ titles, strong, weak }: Found): number => 10 * titles.size + 2 * strong.size + weak.size;
   for (const [kind, signs] of [...found].sort((a, b) => weight(b[1]) - weight(a[1]))) {
-    // Soil labs print moisture and C:N too: without a title they do not make a compost.
-    const common = kind === 'compost' || kind === 'manure' ? [...signs.strong.keys()].filter((k) => COMMON.test(k)).length : 0;
-    const told = signs.titles.size > 0 || (signs.strong.size > 1 && signs.strong.size > common && (common === 0 || signs.weak.size > 0 || signs.strong.size - common > 1)) || (signs.strong.size === 1 && signs.weak.size > 1);
-    const contrary = kind === 'compost' || kind === 'manure' ? false : organic || (kind === 'leaf' && ph) || (kind === 'fertiliser' && ph);
+    // Soil labs print moisture and C:N too: alone they do not make a compost.
+    const own = [...signs.strong.keys()].filter((k) => !COMMON.test(k)).length;
+    const told = signs.titles.size > 0 || own > 1 || (signs.weak.size > 0 && signs.strong.size > 0 && signs.strong.size + signs.weak.size > 2);
+    const contrary = (organic && kind !== 'compost' && kind !== 'manure') || (ph && (kind === 'leaf' || kind === 'fertiliser'));
     if (told && !contrary) return { kind, words: [...signs.titles, ...signs.strong.values(), ...signs.weak.values()].slice(0, 4) };
   }
   return !ph && !organic && isLeaf(shares) ? { kind: 'leaf', words: [...shares.keys()].map((name) => `${name} %`) } : { kind: 'soil', words: [] };
 }
 
-const COMMON = /^(?:moisture|dry|trocken|materia seca|matiere seche|sostanza secca|c[:/]n|c n|carbon)/;
+const COMMON = /^(?:moisture|dry|trocken|materia seca|matiere seche|sostanza secca|c\b|carbon\b)/;
 
 function isSoil({ text, isLab, sent, cells }: Judged): boolean {
-  return (!isLab && SOIL_WORD.test(text)) || SOIL_UNIT.test(text) || (sent !== undefined && SENT_SOIL.test(sent)) || cells.some((c) => SOIL_CELL.test(c));
+  return (!isLab && SOIL_WORD.test(text)) || SOIL_UNIT.test(text) || SENT_SOIL.test(sent) || cells.some((c) => SOIL_CELL.test(c));
 }
 
 function takeSigns({ line, text, isLab, sent, cells }: Judged, signs: Signs, found: Found): void {
-  const head = text.replace(/\d.*$/, '').replace(/[ |]+$/, '');
-  if ((!isLab && signs.title.test(head)) || (sent !== undefined && signs.sent.test(sent))) found.titles.add(line.raw.trim().slice(0, 60));
+  const head = text.replace(/\d.*/, '').replace(/[ |]+$/, '');
+  if ((!isLab && signs.title.test(head)) || signs.sent.test(sent)) found.titles.add(line.raw.trim().slice(0, 60));
   cells.forEach((_, i) => {
     // A name and its numbers may stand in cells of their own: the rest of the line counts with each.
     const rest = cells.slice(i, i + 4).join('|');
@@ -152,8 +147,8 @@ export function strangerNotice(kind: Kind, file: string): Notice | null {
 const SAID: Readonly<Record<Stranger, NoticeId>> = { water: 'report-water', compost: 'report-compost', manure: 'report-manure', feed: 'report-feed', fertiliser: 'report-fertilizer' };
 
 /** "Hardness" and "Total hardness" are one sign. */
-const keyOf = (sign: string): string => wordOf(sign).toLowerCase().replace(/^(?:total|calcium|magnesium) /, '');
-const wordOf = (sign: string): string => sign.replace(/[\d.,:=|(%].*$/, '').trim();
+const keyOf = (sign: string): string => wordOf(sign).toLowerCase().replace(/(?:total|calcium|magnesium) /, '');
+const wordOf = (sign: string): string => sign.replace(/[\d.,:=|(%].*/, '').trim();
 
 function isProse(text: string): boolean {
   if (PROSE.test(text)) return true;
@@ -166,12 +161,13 @@ function isProse(text: string): boolean {
 const SHARE = /(?:^|[|,;] *)(?:total )?(nitrogen|stickstoff|nitrogeno|azote|azoto|nitrogenio|n|phosphor(?:us|e)?|fosforo|p|potassium|kalium|potasio|potassio|k|calcium|kalzium|calcio|ca|magnesium|magnesio|mg)\b *(?:\((?:n|p|k|ca|mg)\))?[ :=|(]*(%|g\/kg)?[ :=|)]*(\d{1,2}(?:[.,]\d{1,3})?)(?![\d.,]) *[ |]*(%|g\/kg|percent)?/gi;
 /** Bounds of what leaves of fruit plants hold, in % of dry matter; wide, since they only tell a leaf from a soil. Practice. */
 const LEAF: Readonly<Record<string, readonly [number, number]>> = { N: [0.5, 6], P: [0.03, 1.2], K: [0.3, 6], Ca: [0.1, 6], Mg: [0.05, 2] };
-const SYMBOLS: readonly (readonly [string, RegExp])[] = [['N', /^(?:n|nit|sti|azo)/i], ['P', /^(?:p$|ph|fo)/i], ['Ca', /^(?:ca|kalz)/i], ['Mg', /^m/i], ['K', /^(?:k|pot)/i]];
+/** Their names told apart by what the others do not have; all else is potassium. */
+const SYMBOLS: readonly (readonly [string, RegExp])[] = [['N', /^[nsa]/i], ['P', /f|ph|p$/i], ['Ca', /c|z/i], ['Mg', /g/i]];
 
 function takeShares(text: string, shares: Map<string, number>): void {
   for (const m of text.matchAll(SHARE)) {
     const unit = m[4] ?? m[2];
-    const symbol = SYMBOLS.find(([, name]) => name.test(m[1]!))![0];
+    const symbol = SYMBOLS.find(([, name]) => name.test(m[1]!))?.[0] ?? 'K';
     // A second value for an element (a range, a saturation) does not displace the first.
     if (unit && !shares.has(symbol)) shares.set(symbol, Number(m[3]!.replace(',', '.')) / (unit === 'g/kg' ? 10 : 1));
   }

@@ -3,8 +3,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { kindOf } from '../../src/soil/report-kind.ts';
+import type { Kind } from '../../src/soil/report-kind.ts';
+import { kindOfLines } from '../../src/soil/report-kind.ts';
+import { linesOf } from '../../src/soil/text.ts';
 import { both, GOOD } from './hold.ts';
+
+const kindOf = (text: string): Kind => kindOfLines(linesOf(text));
 
 const OTHERS: readonly (readonly [name: string, kind: string, text: string, word: string])[] = [
   ['irrigation water', 'water', `Irrigation Water Suitability Report

@@ -1,8 +1,10 @@
 // What a report is of, by the titles and the results that labs print in six languages (dictionaries and labs' own forms, practice).
 import { describe, expect, test } from 'vitest';
-import { kindOf, kindOfLines, strangerNotice } from '../../src/soil/report-kind.ts';
+import type { Kind } from '../../src/soil/report-kind.ts';
+import { kindOfLines, strangerNotice } from '../../src/soil/report-kind.ts';
 import { linesOf } from '../../src/soil/text.ts';
 
+const kindOf = (text: string): Kind => kindOfLines(linesOf(text));
 const VALUES = 'pH 7.1\nNitrate 12 ppm\nPotassium 40 ppm\n';
 const titled = (title: string): string => kindOf(`${title}\n${VALUES.replace('pH 7.1\n', '')}`).kind;
 
@@ -137,9 +139,47 @@ test('a leaf\'s shares in six languages, with unit before or behind', () => {
 });
 
 test('what it rests on is told as printed', () => {
-  const kind = kindOfLines(linesOf('  Irrigation Water Report\nTotal Hardness 210\nTDS 380\nChloride 30\nSulfate 40\n'));
+  const kind = kindOf('  Irrigation Water Report\nTotal Hardness 210\nTDS 380\nChloride 30\nSulfate 40\n');
   expect(kind).toEqual({ kind: 'water', words: ['Irrigation Water Report', 'Total Hardness', 'TDS', 'Chloride'] });
   expect(strangerNotice(kind, 'r.txt')).toMatchObject({ code: 'report-water', severity: 'error', facts: { file: 'r.txt', words: 'Irrigation Water Report, Total Hardness, TDS, Chloride' } });
   expect([strangerNotice({ kind: 'soil', words: [] }, 'r'), strangerNotice({ kind: 'leaf', words: [] }, 'r')]).toEqual([null, null]);
   expect(kindOf('N 2.21 %\nP 0.18 %\nK 1.4 %\nCa 1.6 %\n').words).toEqual(['N %', 'P %', 'K %', 'Ca %']);
+});
+
+describe('what has the most signs', () => {
+  const of = (...lines: readonly string[]): string => kindOf(`${lines.join('\n')}\n`).kind;
+  test.each<[string, readonly string[]]>([
+    ['compost', ['Compost analysis', 'Ammonium N 3', 'Organic N 9']], ['manure', ['TDS 300', 'Alkalinity 120', 'Ammonium N 3', 'Organic N 9', 'Solids 5']], ['manure', ['TDS 300', 'Alkalinity 120', 'Ammonium N 3', 'Organic N 9', 'Total P 4', 'Total K 4']],
+    // The same line is one sign, and soils have moisture, dry matter and C:N too; a carbonate hardness is a water's.
+    ['soil', ['Total N 12 lb/ton', 'Moisture 80 %']], ['manure', ['Total N 12 lb/ton', 'Moisture 80 %', 'Total P 4']], ['soil', ['Moisture (%) 40', 'Moisture: 40', 'Solvita 6']], ['soil', ['Solvita 6', 'C:N 12']], ['soil', ['Solvita 6', 'C/N 12']], ['soil', ['Dry matter 60', 'Carbon:nitrogen 12', 'Moisture 20']], ['water', ['Carbonate hardness 90', 'TDS 300']],
+    // Compost and manure are organic matter, and print their pH; a feed, a water and a leaf have none of the one, leaf and bag none of the other.
+    ['compost', ['Compost analysis', 'Organic matter 40 %', 'pH 7.2']], ['manure', ['Manure analysis', 'Organic matter 40 %', 'pH 7.2']], ['feed', ['Silage analysis', 'pH 4.1']], ['water', ['Water analysis', 'pH 7.1']],
+    ['soil', ['Silage analysis', 'Organic matter 4 %']], ['soil', ['Water analysis', 'Nitrate 12; organic matter 4 %']], ['soil', ['Leaf analysis', 'Boron 30; pH 6.4']], ['soil', ['Guaranteed analysis', 'pH 6.4']], ['leaf', ['Leaf analysis', 'Sap pH 5.8']],
+  ])('%s: %j', (kind, lines) => { expect(of(...lines)).toBe(kind); });
+  test.each<[string, string]>([
+    ['## Hardness 200', 'TDS 300'], ['> "Hardness" 200', 'TDS 300'], ['adj.SAR 2', 'TDS 300'], ['Bicarbonates 200', 'Hardness 9\nChloride 30'], ['Water analysis report   4711', ''], ['Matrix:   Water', ''], ['Matrix | Water', ''],
+  ])('%s is of a water', (line, other) => { expect(of(line, other, 'Nitrate 12 ppm')).toBe('water'); });
+  test.each<[string, string]>([['Water test kit', ''], ['Water analysis fee 25', ''], ['Filter material: Compost', ''], ['Hardness sollte 200', 'TDS 300'], ['Hardness sollten 200', 'TDS 300'], ['Water analysis report', 'C.EC 12'], ['Water analysis report', 'CE.C 12'], ['Water analysis report', 'pH(KCl) 5.2'], ['Water analysis report', 'pH water 6.2'], ['Water analysis report', 'Capacidad intercambio 12'], ['Water analysis report', 'Textur lehmig']])('%s / %s is of none', (line, other) => { expect(of(line, other, 'Nitrate 12 ppm')).toBe('soil'); });
+  test('a feed may be textured', () => { expect(of('Feed analysis', 'Textured 5')).toBe('feed'); });
+  test('amounts in a ton, or a thousand gallons', () => {
+    for (const line of ['Nitrogen;12;lb/ton', 'Nitrogen 12 lb/1000gal', 'Nitrogen 12 lb/1,000gal']) expect([line, of(line, 'Solids 5')]).toEqual([line, 'manure']);
+    expect(of('Water analysis', 'Salts 2 lb/acft')).toBe('water');
+  });
+  test('prose by its words and numbers', () => {
+    const list = (words: number, numbers: number): string => ['Hardness', ...Array<string>(words - 1).fill('iron')].map((w, i) => (i < numbers ? `${w} 25` : w)).join(' ');
+    // More than fourteen words with a number to fewer than every fourth; indented it is the same.
+    expect([[16, 3], [16, 4], [15, 3], [14, 3]].map(([words, numbers]) => of(list(words!, numbers!), 'TDS 300'))).toEqual(['soil', 'water', 'soil', 'water']);
+    expect([of(`    ${list(16, 3)}`, 'TDS 300'), of(list(16, 3).replace('25', '2,500.5'), 'TDS 300')]).toEqual(['soil', 'soil']);
+  });
+  test('a leaf holds nitrogen and phosphorus', () => {
+    expect([of('N 2.2 %', 'P 0.2 %', 'K 1.4 %', 'Mg 0.3 %'), of('N 2.2 %', 'K 1.4 %', 'Ca 1.6 %', 'Mg 0.3 %'), of('P 0.2 %', 'K 1.4 %', 'Ca 1.6 %', 'Mg 0.3 %'), of('N 2.2 %', 'P 0.2 %', 'K 1.4 %')]).toEqual(['leaf', 'soil', 'soil', 'soil']);
+  });
+});
+
+test('each kind is told by its name, with no more than is needed', () => {
+  const titles = ['Water analysis', 'Compost analysis', 'Manure analysis', 'Silage analysis', 'Guaranteed analysis'];
+  expect(titles.map((title) => strangerNotice(kindOf(`${title}\n`), 'r')?.code)).toEqual(['report-water', 'report-compost', 'report-manure', 'report-feed', 'report-fertilizer']);
+  expect([kindOf('Soil pH 6.4\n'), kindOf('Nitrate 12 ppm\n')]).toEqual([{ kind: 'soil', words: [] }, { kind: 'soil', words: [] }]);
+  expect(kindOf('Moisture (%) 40\nSolvita 6\nTotal N 1.2 %\n').words).toEqual(['Moisture', 'Solvita', 'Total N']);
+  expect(kindOf(`Sample type: Water ${'x'.repeat(60)}\n`).words.map((w) => w.length)).toEqual([60]);
 });
