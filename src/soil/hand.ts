@@ -46,7 +46,7 @@ export type Turn = { readonly hand: Hand; readonly reply: Reply };
 const UNFINISHED = `# ${say('en-US', 'hand', 'unfinished')}`;
 const LAB_LINE = /^\s*(?:lab|laboratory)\s*[:=]\s*(\S.*)/i;
 const SAMPLE_LINE = /^sample\b[^:=#]*[:=#]?\s*(.*)/i;
-const ANSWER_LINE = /^\s*(\S.*?)\s+(?:method|unit)\s*[:=]/i;
+const ANSWER_LINE = /\s(?:method|unit)\s*[:=]/i;
 
 export const isUnfinished = (text: string): boolean => text.split('\n').includes(UNFINISHED);
 export const finish = (text: string): string => text.split('\n').filter((l) => l !== UNFINISHED).join('\n');
@@ -67,7 +67,7 @@ export const reportOf = (hand: Pick<Hand, 'file' | 'text'>): Report => readRepor
 
 /** The laboratory that the report names; 'unknown' where the grower does not know, null where nothing is said. */
 export function labOf(hand: Pick<Hand, 'text'>): string | null {
-  const said = hand.text.split('\n').flatMap((l) => LAB_LINE.exec(l)?.[1]?.trim() ?? []).at(-1);
+  const said = hand.text.split('\n').flatMap((l) => LAB_LINE.exec(l)?.[1]!.trim() ?? []).at(-1);
   return said === undefined ? null : isUnknown(said) ? 'unknown' : said;
 }
 
@@ -76,7 +76,7 @@ export function typeLine(hand: Hand, typed: string): Turn {
   const line = typed.replace(/[\u0000-\u0008\u000a-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ').trim();
   const stays = (reply: Reply): Turn => ({ hand, reply });
   if (line === '') return stays({ is: 'unread' });
-  const lab = LAB_LINE.exec(line)?.[1]?.trim();
+  const lab = LAB_LINE.exec(line)?.[1];
   if (lab) return typeLab(hand, lab);
   const heading = sampleOf(hand, line);
   if (heading) return heading;
@@ -85,8 +85,15 @@ export function typeLine(hand: Hand, typed: string): Turn {
   const [next, number] = insert(hand, line);
   const after = reportOf(next);
   const found = compare(before, after, number);
-  const twice = found.notices.find((n) => n.code === 'reading-twice' && n.facts.line !== number);
-  if (twice) return stays(twiceOf(hand, line, Number(twice.facts.line), before, after));
+  const twice = found.notices.find((n) => n.code === 'reading-twice' && (n.facts.line === number) !== (n.place!.line === number));
+  // Where the other stands below, the typed line has moved it down.
+  if (twice) return stays(twiceOf(hand, line, twice.facts.line === number ? twice.place!.line - 1 : Number(twice.facts.line), String(twice.facts.item), before));
+  const plain = linesOf(line)[0]!;
+  const block = blockOf(hand, hand.text.split('\n'));
+  const here = before.samples.flatMap((s) => s.readings).filter((r) => holds(block, r.place.line - 1));
+  // Several values that all stand there already would open a sample that nobody named.
+  const again = after.samples.length > before.samples.length && findNames(plain.text).length > 0 && metaOf(plain, false) === null ? here.find((r) => found.readings.some((a) => a.item === r.item)) : undefined;
+  if (again) return stays({ is: 'twice', line: again.place.line, there: again.asPrinted, typed: line, either: null });
   if (found.errors || found.lost) return stays({ is: 'wrong', notices: found.notices });
   if (found.readings.length > 0) {
     const [best, at] = ANSWER_LINE.test(line) ? [put(hand, line), number] as const : fill(next, number, line, found.readings, before);
@@ -94,7 +101,7 @@ export function typeLine(hand: Hand, typed: string): Turn {
   }
   if (found.notices.length > 0) return stays({ is: 'wrong', notices: found.notices });
   const alone = readReport(line, hand.file).samples.flatMap((s) => s.readings);
-  const there = before.samples.flatMap((s) => s.readings).find((r) => alone.some((a) => a.item === r.item && a.value === r.value));
+  const there = here.find((r) => alone.some((a) => a.item === r.item && a.value === r.value));
   if (there) return stays({ is: 'same', line: there.place.line });
   if (after.samples.some((s) => s.unread.some((u) => u.line === number))) return stays({ is: 'unread' });
   return { hand: { ...put(hand, line), past: [...hand.past, memory(hand, line)] }, reply: { is: 'kept' } };
@@ -112,7 +119,7 @@ export const questionsOf = (hand: Hand): readonly Question[] => reportOf(hand).q
 /** The line that answers a question of a report: "calcium unit: ppm"; null where no line can. */
 export function answerLine(q: Question, choice: string): string | null {
   const kind = q.code === 'unit-missing' ? 'unit' : q.code === 'method-missing' ? 'method' : null;
-  return kind === null ? null : `${calledItem(q.about)} ${kind}: ${kind === 'method' ? calledMethod(choice) : choice}`;
+  return kind === null ? null : `${calledItem(q.about)} ${kind}: ${calledMethod(choice)}`;
 }
 
 /** Puts the answer to a question into the report. Null where no line can. */
@@ -142,32 +149,31 @@ export function labAnswer(typed: string): LabAnswer {
 export function typeLab(hand: Hand, named: string): Turn {
   const line = `lab: ${named}`;
   const next = { ...put(hand, line), past: [...hand.past, memory(hand, line)] };
-  const { hand: done, lines } = methodLines(next);
-  return { hand: done, reply: { is: 'lab', named, lines } };
+  const lines = methodLines(next);
+  return { hand: lines.reduce(put, next), reply: { is: 'lab', named, lines } };
 }
 
 const memory = (hand: Hand, typed: string): Hand['past'][number] => ({ text: hand.text, sample: hand.sample, typed });
 
 /** A value's methods are those of the laboratory named before it. */
 function withMethods(hand: Hand, reply: Reply): Turn {
-  return { hand: methodLines(hand).hand, reply };
+  return { hand: methodLines(hand).reduce(put, hand), reply };
 }
 
 /** Items whose value a method changes, where the paper leaves it to its reader. */
 const BY_METHOD: readonly Item[] = ['phosphorus', 'potassium', 'buffer-ph'];
 
-function methodLines(hand: Hand): { hand: Hand; lines: string[] } {
+function methodLines(hand: Hand): string[] {
   const lab = labOf(hand);
-  if (lab === null) return { hand, lines: [] };
+  if (lab === null) return [];
   const known = labMethods(lab);
   const report = reportOf(hand);
   const readings = report.samples.flatMap((s) => s.readings).filter((r) => r.value !== null && r.method === null);
-  const lines = [...new Set(readings.map((r) => r.item))].flatMap((item): string[] => {
+  return [...new Set(readings.map((r) => r.item))].flatMap((item): string[] => {
     const method = known?.[item];
     if (method && (BY_METHOD.includes(item) || (item === 'ph' && (method === 'cacl2' || method === 'kcl')))) return [`${calledItem(item)} method: ${calledMethod(method)}`];
     return !known && report.questions.some((q) => q.code === 'method-missing' && q.about === item) ? [`${calledItem(item)} method: unknown`] : [];
   });
-  return { hand: lines.reduce(put, hand), lines };
 }
 
 /** "buffer pH", as answers to it are written. */
@@ -192,7 +198,7 @@ function headed(line: string): string | null {
 }
 
 /** "2: top strip" of "Sample #2: top strip". */
-const bare = (line: string): string => line.trim().replace(/^sample\b[\s:=#]*/i, '').toLowerCase();
+const bare = (line: string): string => line.trim().replace(/sample\b[\s:=#]*/i, '').toLowerCase();
 
 /** A sample's heading: one that is there is gone to, a new one is added at the end. */
 function sampleOf(hand: Hand, line: string): Turn | null {
@@ -210,16 +216,19 @@ function sampleOf(hand: Hand, line: string): Turn | null {
 const trimmed = (lines: readonly string[]): string[] => lines.slice(0, lines.findLastIndex((l) => l.trim() !== '') + 1);
 const joined = (lines: readonly string[]): string => `${lines.join('\n')}\n`;
 
+/** Where the lines of the hand's sample stand, if there are several. */
+function blockOf(hand: Hand, lines: readonly string[]): Block | undefined {
+  const blocks = blocksOf(lines);
+  return blocks.length > 1 ? blocks[hand.sample] : undefined;
+}
+const holds = (block: Block | undefined, i: number): boolean => !block || (i > block.from && i < block.to);
+
 /** The text with a line at the end of its sample; and its number there. */
 function insert(hand: Hand, line: string): [Hand, number] {
   const lines = trimmed(hand.text.split('\n'));
-  const blocks = blocksOf(lines);
-  const block = blocks.length > 1 ? blocks[hand.sample] : undefined;
-  let at = lines.length;
-  if (block) {
-    const gap = lines.slice(block.from + 1, block.to).findIndex((l) => l.trim() === '');
-    at = gap < 0 ? block.to : block.from + 1 + gap;
-  }
+  const block = blockOf(hand, lines);
+  let at = block ? block.from + 1 : lines.length;
+  while (block && at < block.to && lines[at]!.trim() !== '') at++;
   return [{ ...hand, text: joined([...lines.slice(0, at), line, ...lines.slice(at)]) }, at + 1];
 }
 
@@ -229,22 +238,20 @@ const keyOf = (line: string): string | null => /^\s*([^:=#]+?)\s*[:=]/.exec(line
 function put(hand: Hand, line: string): Hand {
   const key = keyOf(line);
   const lines = hand.text.split('\n');
-  const blocks = blocksOf(lines);
-  const block = blocks.length > 1 && !ANSWER_LINE.test(line) && !LAB_LINE.test(line) ? blocks[hand.sample] : undefined;
-  const at = key === null ? -1 : lines.findIndex((l, i) => keyOf(l) === key && (!block || (i > block.from && i < block.to)));
+  const ofAll = ANSWER_LINE.test(line) || LAB_LINE.test(line);
+  const block = ofAll ? undefined : blockOf(hand, lines);
+  const at = key === null ? -1 : lines.findIndex((l, i) => keyOf(l) === key && holds(block, i));
   if (at >= 0) return { ...hand, text: joined(trimmed(lines.with(at, line))) };
   // What holds for the whole report stands at its end.
-  return ANSWER_LINE.test(line) || LAB_LINE.test(line) ? { ...hand, text: joined([...trimmed(lines), line]) } : insert(hand, line)[0];
+  return ofAll ? { ...hand, text: joined([...trimmed(lines), line]) } : insert(hand, line)[0];
 }
 
 /** A value takes the place of its empty line in the form, if it is understood there as well. */
 function fill(next: Hand, number: number, line: string, readings: readonly Reading[], before: Report): [Hand, number] {
   const lines = trimmed(next.text.split('\n'));
-  const own = readings.filter((r) => r.place.line === number);
-  if (own.length !== 1) return [next, number];
-  const blocks = blocksOf(lines);
-  const block = blocks.length > 1 ? blocks[next.sample] : undefined;
-  const empty = lines.findIndex((l, i) => i !== number - 1 && /^[^#:]+:\s*$/.test(l) && (!block || (i > block.from && i < block.to)) && findNames(linesOf(l)[0]!.text)[0]?.is.item === own[0]!.item);
+  if (readings.length !== 1) return [next, number];
+  const block = blockOf(next, lines);
+  const empty = lines.findIndex((l, i) => /^[^#:]+:\s*$/.test(l) && holds(block, i) && findNames(linesOf(l)[0]!.text)[0]?.is.item === readings[0]!.item);
   if (empty < 0) return [next, number];
   const filled = { ...next, text: joined(trimmed(lines.with(empty, line).filter((_, i) => i !== number - 1))) };
   const at = empty < number - 1 ? empty + 1 : empty;
@@ -275,11 +282,10 @@ function compare(before: Report, after: Report, number: number): Change {
 }
 
 /** The typed line in the place of the value that stands there. */
-function twiceOf(hand: Hand, line: string, number: number, before: Report, after: Report): Reply {
+function twiceOf(hand: Hand, line: string, number: number, item: string, before: Report): Reply {
   const lines = hand.text.split('\n');
-  const twice = after.notices.find((n) => n.code === 'reading-twice' && Number(n.facts.line) === number);
   const all = before.samples.flatMap((s) => s.readings).filter((r) => r.place.line === number);
-  const there = all.find((r) => r.item === twice?.facts.item);
+  const there = all.find((r) => r.item === item);
   const reply = { is: 'twice' as const, line: number, there: there?.asPrinted ?? '', typed: line };
   if (!there) return { ...reply, either: null };
   const letters = [...lines[number - 1]!];

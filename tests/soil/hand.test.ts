@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Hand } from '../../src/soil/hand.ts';
-import { answer, finish, isUnfinished, labAnswer, labOf, openHand, questionsOf, typeLab, typeLine, undo, unfinished } from '../../src/soil/hand.ts';
+import { answer, answerLine, finish, isUnfinished, labAnswer, labOf, openHand, questionsOf, reportOf, typeLab, typeLine, undo, unfinished } from '../../src/soil/hand.ts';
 import { readReport } from '../../src/soil/read.ts';
 import { methodCalled } from '../../src/soil/vocabulary.ts';
 import type { Item, Method } from '../../src/tables/items.ts';
@@ -203,6 +203,88 @@ describe('samples', () => {
   test('a value stays where its name in the form would change its method', () => {
     expect(textOf(typeLine(start('Mehlich 3\nPhosphorus:\nOlsen\nZinc 2 ppm\n'), 'P 42 ppm').hand)).toEqual(['Mehlich 3', 'Phosphorus:', 'Olsen', 'Zinc 2 ppm', 'P 42 ppm']);
   });
+});
+
+/** What a line does to a text, typed into its n-th sample. */
+const into = (lines: readonly string[], line: string, sample = 0): [lines: string[], reply: unknown] => {
+  const { hand, reply } = typeLine({ ...start(lines.join('\n')), sample }, line);
+  return [textOf(hand), reply];
+};
+
+describe('where a line goes', () => {
+  test.each<[string, readonly string[], string, number, readonly string[]]>([
+    ['at the end, behind no blanks', ['pH 6.4', '   '], 'P 42 ppm', 0, ['pH 6.4', 'P 42 ppm']],
+    ['at the end, where there is one sample', ['Sample 1: a', 'pH 6.4', '', '# End of the paper.'], 'P 42 ppm', 0, ['Sample 1: a', 'pH 6.4', '', '# End of the paper.', 'P 42 ppm']],
+    ['before a gap of blanks', ['Sample A', 'pH 6.4', '   ', 'Sample B', 'pH 5.9'], 'P 42 ppm', 0, ['Sample A', 'pH 6.4', 'P 42 ppm', '   ', 'Sample B', 'pH 5.9']],
+    ['under a heading that stands further in, from Windows', ['  Sample 1: a\r', 'pH 6.4\r', '  Sample 2: b\r', 'pH 5.9'], 'P 42 ppm', 0, ['  Sample 1: a\r', 'pH 6.4\r', 'P 42 ppm', '  Sample 2: b\r', 'pH 5.9']],
+    ['a day, in its own sample', ['Sample A', 'taken: 3 Nov 2025', 'pH 6.4', 'Sample B', 'taken: 4 Nov 2025', 'pH 5.9'], 'taken: 5 Nov 2025', 1, ['Sample A', 'taken: 3 Nov 2025', 'pH 6.4', 'Sample B', 'taken: 5 Nov 2025', 'pH 5.9']],
+    ['a day, at the end of its own sample', ['Sample A', 'pH 6.4', 'Sample B', 'taken: 4 Nov 2025', 'pH 5.9'], 'taken: 5 Nov 2025', 0, ['Sample A', 'pH 6.4', 'taken: 5 Nov 2025', 'Sample B', 'taken: 4 Nov 2025', 'pH 5.9']],
+    ['a day, in the place of the one before, however it is spaced', ['taken: 3 Nov 2025', 'pH 6.4'], 'TAKEN : 4 Nov 2025', 0, ['TAKEN : 4 Nov 2025', 'pH 6.4']],
+    ['a day, in no remark\'s place', ['# taken: when?', 'pH 6.4'], 'taken: 3 Nov 2025', 0, ['# taken: when?', 'pH 6.4', 'taken: 3 Nov 2025']],
+    ['a method, at the end of all', ['Sample A', 'pH 6.4', '', 'Sample B', 'pH 5.9'], 'phosphorus method : Olsen', 0, ['Sample A', 'pH 6.4', '', 'Sample B', 'pH 5.9', 'phosphorus method : Olsen']],
+    ['a method, in the place of the one before, in whose sample it may be', ['Sample A', 'phosphorus method: Olsen', 'P 42 ppm', '', 'Sample B', 'pH 5.9'], 'phosphorus method: Bray 1', 1, ['Sample A', 'phosphorus method: Bray 1', 'P 42 ppm', '', 'Sample B', 'pH 5.9']],
+    ['a lab, at the end of all', ['Sample A', 'pH 6.4', '', 'Sample B', 'pH 5.9'], 'lab: Rutgers', 0, ['Sample A', 'pH 6.4', '', 'Sample B', 'pH 5.9', 'lab: Rutgers']],
+    ['into its blank, the first line', ['pH:', 'Phosphorus:'], 'pH 6.4', 0, ['pH 6.4', 'Phosphorus:']],
+    ['into its blank with blanks behind, past remarks and what says something', ['# Phosphorus, as printed:', 'Phosphorus: see next page', 'Phosphorus:   '], 'P 42 ppm', 0, ['# Phosphorus, as printed:', 'Phosphorus: see next page', 'P 42 ppm']],
+    ['into the blank of its own sample', ['Sample A', 'pH:', 'Zinc:', '', 'Sample B', 'pH:', 'Zinc:'], 'pH 5.9', 1, ['Sample A', 'pH:', 'Zinc:', '', 'Sample B', 'pH 5.9', 'Zinc:']],
+    ['into no other sample\'s blank', ['Sample A', 'pH 6.4', '', 'Sample B', 'pH 5.9', 'Zinc:'], 'Zinc 2 ppm', 0, ['Sample A', 'pH 6.4', 'Zinc 2 ppm', '', 'Sample B', 'pH 5.9', 'Zinc:']],
+    ['two values take nobody\'s blank', ['Phosphorus:', 'Potassium:'], 'P 42 ppm, K 180 ppm', 0, ['Phosphorus:', 'Potassium:', 'P 42 ppm, K 180 ppm']],
+    ['a word of a value takes its blank too', ['Phosphorus:', 'Potassium:', 'P 42 ppm, K 180 ppm'], 'Phosphorus: high', 0, ['Phosphorus: high', 'Potassium:', 'P 42 ppm, K 180 ppm']],
+    ['of a lab, only what changes the value', ['lab: Germany'], 'Magnesium 9 mg/100 g', 0, ['lab: Germany', 'Magnesium 9 mg/100 g']],
+  ])('%s', (_, before, line, sample, after) => { expect(into(before, line, sample)[0]).toEqual(after); });
+  test('its value is told at that place, and so is what there is to say', () => {
+    expect(into(['pH:', 'Kali:'], 'Kali 27 mg/100 g')[1]).toMatchObject({ readings: [{ item: 'potassium', place: { line: 2 } }], notices: [{ code: 'form-meant', place: { line: 2, column: 1 } }] });
+    expect(into(['Kali:'], 'Kali 27 mg/100 g')[1]).toMatchObject({ readings: [{ place: { line: 1 } }], notices: [{ place: { line: 1 } }] });
+    // The blank stands below the gap; and a word tells of the line of its value.
+    expect(into(['Sample A', 'pH:', '', 'Phosphorus:', '', 'Sample B', 'pH:'], 'P 42 ppm')).toMatchObject([['Sample A', 'pH:', '', 'P 42 ppm', '', 'Sample B', 'pH:'], { readings: [{ place: { line: 4, column: 1, source: 'P 42 ppm' } }] }]);
+    expect(into(['P 42 ppm', 'pH 6.4'], 'Phosphorus: high')[1]).toMatchObject({ readings: [{ place: { line: 1 } }] });
+  });
+  test('a heading gone to by its name, from the first', () => {
+    expect(into(['  Sample 1: a\r', 'pH 6.4', '  Sample 2: b\r', 'pH 5.9'], 'Sample B')[1]).toEqual({ is: 'sample', name: 'b' });
+    expect(into([], 'Sample pH 6.4')).toMatchObject([['Sample pH 6.4'], { is: 'read', readings: [{ item: 'ph', value: 6.4 }] }]);
+  });
+});
+
+describe('what stands there already', () => {
+  const TWO = ['Sample A', 'pH 6.4', 'Zinc 2 ppm', '', 'Sample B', 'pH 5.9', 'Zinc 2 ppm'];
+  test.each<[string, readonly string[], string, number, unknown]>([
+    ['nothing', ['pH 6.4'], ' \u0007 ', 0, { is: 'unread' }],
+    ['the same of that item', ['pH 6.4', 'K 42 ppm', 'P 42 ppm'], 'P 42 ppm', 0, { is: 'same', line: 3 }],
+    ['the same, in its own sample', TWO, 'Zinc 2 ppm', 1, { is: 'same', line: 7 }],
+    ['the same, in the first sample', TWO, 'Zinc 2 ppm', 0, { is: 'same', line: 3 }],
+    ['the same, where another value stands above', TWO, 'pH 5.9', 1, { is: 'same', line: 6 }],
+    ['chatter, in the second sample', TWO, 'Thank you for your order', 1, { is: 'unread' }],
+    ['a day, below chatter', ['Dear grower', 'pH 6.4'], 'taken: 3 Nov 2025', 0, { is: 'kept' }],
+    ['the same mistake', ['pH 6.4', 'Phosphorus 4l ppm'], 'Phosphorus 4l ppm', 0, { is: 'wrong', notices: [{ code: 'not-a-number', place: { line: 3 } }] }],
+    ['a doubt without a value', [], 'Phosphorus in the topsoil 42 ppm', 0, { is: 'wrong', notices: [{ code: 'line-unclear' }] }],
+    ['another value, in its own sample', TWO, 'Zinc 3 ppm', 1, { is: 'twice', line: 7, there: 'Zinc 2 ppm', either: { text: `${[...TWO.slice(0, 6), 'Zinc 3 ppm'].join('\n')}\n` } }],
+    ['another value, below the gap', ['Sample A', 'pH 6.4', '', 'P 24 ppm', '', 'Sample B', 'pH 6'], 'P 42 ppm', 0, { is: 'twice', line: 4, there: 'P 24 ppm', either: { text: 'Sample A\npH 6.4\n\nP 42 ppm\n\nSample B\npH 6\n' } }],
+    ['another value, with a word before its name', ['low P 24 ppm'], 'P 42 ppm', 0, { is: 'twice', there: 'low P 24 ppm', either: { text: 'P 42 ppm\n' } }],
+    ['the second value of its line', ['P 24 ppm, K 180 ppm'], 'K 200 ppm', 0, { is: 'twice', there: 'K 180 ppm', either: { text: 'P 24 ppm, K 200 ppm\n' } }],
+    ['a value beside a new one', ['P 24 ppm, K 180 ppm'], 'P 42 ppm, Zinc 2 ppm', 0, { is: 'twice', line: 1, there: 'P 24 ppm', either: null }],
+    // All of the line stands there with other values: that opens no sample.
+    ['other values of two lines', ['pH 6.4', 'P 24 ppm', 'K 180 ppm'], 'P 42 ppm, K 200 ppm', 0, { is: 'twice', line: 2, there: 'P 24 ppm', either: null }],
+    ['other values, in the second sample', ['Sample A', 'pH 6', 'P 24 ppm', '', 'Sample B', 'pH 5', 'P 20 ppm'], 'P 30 ppm, pH 6.2', 1, { is: 'twice', line: 6, there: 'pH 5', either: null }],
+  ])('%s', (_, before, line, sample, reply) => {
+    const [lines, said] = into(before, line, sample);
+    expect(said).toMatchObject(reply as object);
+    if ((reply as { is: string }).is !== 'kept') expect(lines.join('\n')).toBe(before.join('\n').trimEnd());
+  });
+  test('a row of a table, or a year of its own, opens a sample', () => {
+    expect(into(['Sample,pH,P', '1,6.4,42'], '2,5.9,12')[1]).toMatchObject({ is: 'read', readings: [{ value: 5.9 }, { value: 12 }] });
+    expect(into(['pH 6.4', 'P 24 ppm'], '2024: pH 5.8, P 22 ppm')[1]).toMatchObject({ is: 'read', readings: [{ value: 5.8 }, { value: 22 }] });
+  });
+});
+
+test('a lab is no line of the report, the remark of a file half typed is one of words, and no line answers a layout', () => {
+  expect(reportOf(typed('pH 6.4', 'lab: Rutgers')).samples.map((s) => s.unread)).toEqual([[]]);
+  expect(unfinished('pH 6.4\n')).toMatch(/^pH 6\.4\n# [A-Z][^\n]{20,}\n$/);
+  const asked = (code: 'layout-unclear' | 'unit-missing' | 'method-missing'): Parameters<typeof answerLine>[0] => ({ code, about: 'potassium', facts: {}, choices: [], changes: 'changes-p-and-k' });
+  expect([answerLine(asked('unit-missing'), 'ppm'), answerLine(asked('method-missing'), 'mehlich-3'), answerLine(asked('layout-unclear'), 'ppm'), answer(start(), asked('layout-unclear'), 'ppm')]).toEqual(['potassium unit: ppm', 'potassium method: Mehlich 3', null, null]);
+  const told = answer(typed('Mg 231'), { ...asked('unit-missing'), about: 'magnesium' }, 'ppm')!;
+  expect([textOf(told), undo(told)]).toMatchObject([['Mg 231', 'magnesium unit: ppm'], { typed: 'magnesium unit: ppm', hand: { text: 'Mg 231\n' } }]);
+  expect(textOf(typed('pH\u0007\u00076.4'))).toEqual(['pH 6.4']);
+  expect(['Olsen, SoCal', 'Calcium by Olsen'].map((text) => labAnswer(text).is)).toEqual(['other', 'other']);
 });
 
 test('any lines at all: no fault, no half-taken line, and undo is exact', () => {
