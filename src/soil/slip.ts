@@ -7,7 +7,7 @@ import type { Piece } from './cut.ts';
 import type { Judged } from './judge.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
-import type { Token } from './token.ts';
+import type { Numeral, Token } from './token.ts';
 import type { Words } from './vocabulary.ts';
 import { knownNames } from './vocabulary.ts';
 
@@ -20,8 +20,8 @@ export function slipOf(piece: Piece, said: Judged, line: Line, file: string): No
   if (odd?.kind !== 'word' || piece.item === 'ratio' || piece.item === 'lime') return null;
   const text = line.text.slice(odd.start, odd.end);
   // "7.5ozs" is a number and a unit of advice; "4l" is a number misread.
-  const mixed = /\d/.test(text) && (!/^[\d.,]+\p{L}+$/u.test(text) || /^[\d.,]+[lIioOBSsZzeE]$/.test(line.raw.slice(odd.start, odd.end)));
-  const spelt = /^\p{L}+$/u.test(text) && said.unitAt !== null && piece.tokens[piece.tokens.indexOf(odd) + 1] === said.unitAt;
+  const mixed = /\d/.test(text) && (!/^[\d.,]+\p{L}+$/u.test(text) || /[\d.,][lIioOBSsZzeE]$/.test(line.raw.slice(odd.start, odd.end)));
+  const spelt = /^\p{L}+$/u.test(text) && piece.tokens[piece.tokens.indexOf(odd) + 1] === said.unitAt;
   const none = /^-?(?:inf(?:inity)?|nan)$/i.test(text);
   return mixed || spelt || none ? notice('not-a-number', 'error', { item: piece.item, read: text, number: likeNumber(line.raw.slice(odd.start, odd.end)) }, spot(line, file, odd.start, odd.end)) : null;
 }
@@ -48,7 +48,7 @@ export function unclear(piece: Piece, line: Line, file: string): Notice | null {
   if (!number || !piece.prefix.every((t) => t.kind === 'filler' || t.kind === 'separator' || t.kind === 'method' || t.kind === 'unit')) return null;
   const odd = flat.filter((t) => t.kind === 'word' && /\p{L}{2,}/u.test(t.text));
   if (odd.length > (units.length > 0 ? ODD_WORDS.withUnit : ODD_WORDS.bare)) return null;
-  const nameEnd = piece.tokens[0]?.start ?? piece.end;
+  const nameEnd = piece.tokens[0]!.start;
   return notice('line-unclear', 'warning', { name: line.raw.slice(piece.start, nameEnd).replace(/[\s:=|-]+$/, ''), read: line.text.slice(number.start, number.end) }, spot(line, file, piece.start, number.end));
 }
 
@@ -56,11 +56,10 @@ export function unclear(piece: Piece, line: Line, file: string): Notice | null {
 export function misspelt(tokens: readonly Token[], line: Line, told: Told): Notice | null {
   const at = tokens.findIndex((t) => t.kind === 'number');
   const words = tokens.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'separator' && t.kind !== 'filler');
-  if (words.length === 0 || words.length > 6 || !words.every((t) => t.kind === 'word')) return null;
+  if (words.length === 0 || !words.every((t) => t.kind === 'word')) return null;
   const read = line.text.slice(words[0]!.start, words.at(-1)!.end).replace(/\s+/g, ' ');
-  if (!/^\p{L}[\p{L}\d .-]{2,40}$/u.test(read)) return null;
   // Chatter with a number is no reading: a unit, a word of rating or a colon must say that one is meant.
-  if (!(tokens.some((t) => t.kind === 'unit' || t.kind === 'rating') || /[:=] ?$/.test(line.text.slice(0, tokens[at]!.start)))) return null;
+  if (!(tokens.some((t) => t.kind === 'unit' || t.kind === 'rating') || /[:=]/.test(line.text.slice(0, tokens[at]!.start)))) return null;
   return nameUnknown(read, words[0]!.start, line, told);
 }
 
@@ -73,16 +72,15 @@ function nameUnknown(read: string, start: number, line: Line, { file, words: { l
 /** "..., Zinko: 0.39 mg/kg" behind a reading: an unknown word with a number and a unit, near enough to a known name. */
 export function slipsBeside(pieces: readonly Piece[], line: Line, told: Told): Notice[] {
   return [chunks(pieces[0]!.prefix, [[]]), ...pieces.map((p) => chunks(p.tokens, []))].flatMap((parts) => parts.flatMap((chunk): Notice[] => {
-    const at = chunk.findIndex((t) => t.kind === 'number');
-    const words = chunk.slice(0, Math.max(0, at)).filter((t) => t.kind !== 'filler');
-    if (at < 0 || words.length === 0 || words.length > 3 || !words.every((t) => t.kind === 'word') || !chunk.slice(at + 1).every((t) => t.kind === 'unit' || t.kind === 'rating' || t.kind === 'class' || t.kind === 'filler' || (t.kind === 'group' && t.tokens.every((u) => u.kind === 'rating'))) || (chunk.length === at + 1 && !limited(chunk[at]))) return [];
+    const number = chunk.find((t): t is Numeral => t.kind === 'number');
+    const at = number ? chunk.indexOf(number) : 0;
+    const words = chunk.slice(0, at).filter((t) => t.kind !== 'filler');
+    if (!number || words.length === 0 || !words.every((t) => t.kind === 'word') || !chunk.slice(at + 1).every((t) => t.kind === 'unit' || t.kind === 'rating' || t.kind === 'class' || t.kind === 'filler' || (t.kind === 'group' && t.tokens.every((u) => u.kind === 'rating'))) || (chunk.length === at + 1 && number.sign === null)) return [];
     const read = line.text.slice(words[0]!.start, words.at(-1)!.end);
     const slip = nameUnknown(read, words[0]!.start, line, told);
     return slip ? [slip] : [];
   }));
 }
-
-const limited = (t: Token | undefined): boolean => t?.kind === 'number' && t.sign !== null;
 
 /** "... 88 (low) mag 97 ppm": behind a value an unknown word with a number and a unit of content. */
 export function unnamed(pieces: readonly Piece[], line: Line, told: Told): Notice[] {

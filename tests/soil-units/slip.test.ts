@@ -58,3 +58,21 @@ describe('a name and a number of which nothing was made', () => {
   });
   test.each(['Ca:Mg ratio in beds 6', 'Lime in beds 2', 'Lime requirement in beds 2', 'Our phosphorus in beds 42', 'Phosphorus in our beds here 42', 'Phosphorus in beds (lb/1000 sq ft) 42'])('%s is prose or advice', (line) => { expect(told(line)).toEqual([]); });
 });
+
+// Where the slip stands, behind a sign, a unit, a method or brackets; how much of it is read; and what only looks like one.
+test.each<[string, readonly (readonly [code: string, severity: string, read: string, column: number, length: number])[]]>([
+  ['Phosphorus | 4l | ppm', [['not-a-number', 'error', '4l', 14, 2]]], ['Phosphorus ppm 4l', [['not-a-number', 'error', '4l', 16, 2]]], ['Phosphorus Olsen 4l ppm', [['not-a-number', 'error', '4l', 18, 2]]], ['Phosphorus (Olsen) 4l ppm', [['not-a-number', 'error', '4l', 20, 2]]],
+  ['Phosphorus 42l ppm', [['not-a-number', 'error', '42l', 12, 3]]], ['Phosphorus fo4ur ppm', [['not-a-number', 'error', 'fo4ur', 12, 5]]], ['Phosphorus inf', [['not-a-number', 'error', 'inf', 12, 3]]], ['Phosphorus nan', [['not-a-number', 'error', 'nan', 12, 3]]],
+  ['Phosphorus 75ozs ppm', [['line-unclear', 'warning', '75', 1, 13]]], ['Phosphorus information', []], ['Phosphorus banan', []], ['Ca:Mg ratio 6.4l', []], ['Ca:Mg four ppm', []], ['Lime 4l ppm', []], ['Lime four tons', []],
+  // The figure of a method may be a value whose name of a method was cut off.
+  ['Potassium Mehlich 3 ppm', [['line-unclear', 'warning', '3', 1, 19]]], ['pH 6.4, Potassium Mehlich 3 ppm', [['line-unclear', 'warning', '3', 9, 19]]], ['Phosphorus 1:1 ppm', []], ['Phosphorus M3 ppm', []],
+  ['The phosphorus in the topsoil 42 ppm', [['line-unclear', 'warning', '42', 5, 28]]], ['- Phosphorus in topsoil 42 ppm', [['line-unclear', 'warning', '42', 3, 24]]], ['ppm phosphorus in topsoil 42', [['line-unclear', 'warning', '42', 5, 24]]], ['Olsen: phosphorus xx reads 42 ppm', [['line-unclear', 'warning', '42', 8, 22]]], ['Phosphorus x y reads 42', [['line-unclear', 'warning', '42', 1, 23]]],
+  // A colon tells a value of a slip, and so does a word between; a rating is no slip of sodium, three letters are none of boron.
+  ['Organc  mattre: 4 %', [['name-unknown', 'error', 'Organc mattre', 1, 13]]], ['Phosphours:42', [['name-unknown', 'error', 'Phosphours', 1, 10]]], ['Phosphours: about 42', [['name-unknown', 'error', 'Phosphours', 1, 10]]], ['Bron 2 ppm', [['name-unknown', 'error', 'Bron', 1, 4]]], ['Bro 2 ppm', []], ['Medium: 42 ppm', []], ['Medium 42 ppm', []], ['Order: Phosphours 42', []],
+  ['pH 6.4, Phosphours about 42 ppm', [['name-unknown', 'error', 'Phosphours', 9, 10]]], ['pH 6.4, Phosphours 42 ppm of', [['name-unknown', 'error', 'Phosphours', 9, 10]]], ['pH 6.4, Phosphours 42 ppm (high, see page 3)', [['line-unclear', 'warning', '42', 9, 17]]], ['Boron Phosphours 42 ppm', [['line-unclear', 'warning', '42', 1, 19]]],
+  ['Phosphorus 88 ppm high, mulch 20 %', []], ['Phosphorus 88 ppm mulch 20 %', []], ['Phosphorus 88 ppm ab 97 ppm', []], ['Phosphorus 88 ppm mag trace ppm', []],
+])('%s', (line, expected) => { expect(readReport(`${line}\nZinc 2.1 ppm\n`, 'r.txt').notices.map((n) => [n.code, n.severity, n.facts.read, n.place?.column, n.place?.length])).toEqual(expected); });
+test('what may be meant, in letters and figures as typed', () => {
+  const first = (line: string): Record<string, unknown> => readReport(`${line}\nZinc 2.1 ppm\n`, 'r.txt').notices[0]!.facts;
+  expect([first('Phosphorus 1O.55 ppm').number, first('Phosphorus four ppm').number, first('Phosphorus 88 ppm Möhre 97 ppm').name]).toEqual(['10.55', '', 'Möhre']);
+});
