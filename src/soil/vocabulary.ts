@@ -148,7 +148,7 @@ const UNITS_BY_START = byStart(UNIT_PATTERNS);
 const METHODS_BY_START = byStart(METHOD_PATTERNS);
 
 const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.|low|medium|high|optimum|optimal|adequate|sufficient|deficient|excessive|normal|average) )$/i;
-const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),[-]|(?:index|fiv|is|was|nach|by|mit|per|selon|por)\b|[<>]?\s*[\d.])|^  /i;
+const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),.[-]|(?:index|fiv|is|was|nach|by|mit|per|selon|por)\b)|^  /i;
 const BEFORE_NUMBER = /^\s*[:=]?\s*[<>]?\s*\.?\d/;
 
 /** "P Olsen: 31": a method right behind a symbol. */
@@ -219,11 +219,15 @@ const SLASH = 47;
 
 /** A unit may stand right behind its number, a method may not. */
 export const findUnits = (text: string): Found<ReportUnit>[] => findPatterns(UNITS_BY_START, text, (c) => isLetter(c) || c === SLASH);
-export const findMethods = (text: string): Found<Method>[] => findPatterns(METHODS_BY_START, text, (c) => isLetter(c) || isDigit(c));
+export const findMethods = (text: string): Found<Method>[] => findPatterns(METHODS_BY_START, text, (c) => isLetter(c) || isDigit(c)).map((m) => ({ ...m, start: m.start - strengthOf(text.slice(Math.max(0, m.start - 8), m.end)) }));
+
+/** "0.5 M" of "0.5 M NaHCO3": how strong the salt is belongs to it and is no value. */
+const STRENGTH = /(?<![\d.,])((?:0?[.,]\d{1,3}|[12]) ?[MN] )(?:nahco3|nh4|kcl|cacl2|ammon)/i;
+const strengthOf = (method: string): number => STRENGTH.exec(method)?.[1]!.length ?? 0;
 
 /** German and Austrian classes A to E (some add F above it), and the letters of American labs that follow a value. */
-const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|versorgungsklasse|stufe|klasse|class)\s+([a-f])\b/gi;
-const VALUE_LETTER = /[\d%)]([\s|]{1,24})(vl|vh|[lmh])[+-]?(?=\s*(?:$|[|,;)])|\s{2}|\s[A-Z])/gi;
+const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|versorgungsklasse|stufe|klasse|class)[\s:]+([a-f])\b/gi;
+const VALUE_LETTER = /[\d%)]([\s|]{1,24})(vl|vh|[lmh]|VL|VH|[LMH])[+-]?(?=\s*(?:$|[|,;)])|\s{2}|\s[A-Z])/g;
 const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', f: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
 
 /** A class by its letter alone, "38 mg/100 g D" or "hoch (D)": the end of a piece, and a value between the name and it ("Bor (B)" is a symbol). */

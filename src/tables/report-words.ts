@@ -10,7 +10,7 @@ import { CATION_ITEMS, TRACE_ITEMS } from './items.ts';
 /** No value, by the lab's own word. */
 export const ABSENT = /\b(?:(?:this value )?(?:was |is )?not (?:requested|tested|determined|analy[sz]ed|measured|reported|run)|n\/a|no data|nicht (?:untersucht|bestimmt)|no (?:solicitado|determinado|analizado)|non (?:demande|determine|analyse|richiesto|determinato)|nao (?:solicitado|determinado))\b/g;
 /** A test was made and found nothing. */
-export const TRACE = /(?<![\p{L}\d])(?:traces?|undetectable|not detected|none detected|below detection(?: limit)?|bdl|nd|n\.d\.|tr\.|trazas|traccia|tracce|tracos?|vestigios|spuren?|no detectable|nicht feststellbar|non rilevabile|non detectable|nao detectavel|indetectable|no detectado|nicht nachweisbar|n\.n\.|non detecte|non rilevato|nao detectado)(?![\p{L}])/gu;
+export const TRACE = /(?<![\p{L}\d])(?:traces?|undetect(?:ed|able)|not detected|none detected|below detection(?: limit)?|bdl|nd|n\.d\.|tr\.|trazas|traccia|tracce|tracos?|vestigios|spuren?|no detectable|nicht feststellbar|non rilevabile|non detectable|nao detectavel|indetectable|no detectado|nicht nachweisbar|n\.n\.|non detecte|non rilevato|nao detectado)(?![\p{L}])/gu;
 
 export type Label = 'range' | 'other' | 'past' | 'index';
 /** What the next number is: a range of the lab, an older value, an index; "was" says older only behind a value. */

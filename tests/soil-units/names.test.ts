@@ -1,5 +1,5 @@
 // Names and symbols in a line: what is one and what only looks like one (practice; symbols of the elements by their case, ions by their charge).
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { readReport } from '../../src/soil/read.ts';
 import { blank, covered, findMethods, findUnits, isUnknown, lower, methodCalled, unitCalled } from '../../src/soil/vocabulary.ts';
 
@@ -50,3 +50,35 @@ test.each<[string, number, string | null, readonly string[]]>([
   const { samples, notices } = readReport(`${line}\nMagnesium 9 mg/100 g\n`, 'r.txt');
   expect([samples[0]!.readings.filter((r) => r.item !== 'magnesium').map((r) => [r.value, r.form]), notices.map((n) => n.code)]).toEqual([[[value, form]], codes]);
 });
+
+describe('a symbol', () => {
+  test.each(['Soil', 'Exch', 'Exch.', 'Exchangeable', 'Avail', 'Avail.', 'Available', 'Extractable', 'Soil ', 'pH 6.4:', 'pH 6.4 |', 'pH 6.4 ', 'Sulphur (ppm):', '-  '])('behind "%s"', (before) => { expect(told(`${before} K (ppm) 96`)).toBe('potassium 96 ppm'); });
+  test.each([['Colwell K (mg/kg) 180', 'potassium 180 mg/kg colwell'], ['Olsen P (mg/kg) 18', 'phosphorus 18 mg/kg olsen'], ['Bray P (ppm) 18', 'phosphorus 18 ppm bray-1'], ['Morgan\'s P (ppm) 18', 'phosphorus 18 ppm morgan'], ['DTPA Zn (ppm) 18', 'zinc 18 ppm dtpa'], ['Low K (ppm) 96', 'potassium 96 ppm low'], ['Medium K (ppm) 96', 'potassium 96 ppm medium'], ['High K (ppm) 96', 'potassium 96 ppm high'], ['Optimum K (ppm) 96', 'potassium 96 ppm optimum'], ['Optimal K (ppm) 96', 'potassium 96 ppm optimum'], ['Adequate K (ppm) 96', 'potassium 96 ppm optimum'], ['Sufficient K (ppm) 96', 'potassium 96 ppm optimum'], ['Deficient K (ppm) 96', 'potassium 96 ppm low'], ['Excessive K (ppm) 96', 'potassium 96 ppm very-high'], ['Normal K (ppm) 96', 'potassium 96 ppm optimum'], ['Average K (ppm) 96', 'potassium 96 ppm medium'], ['Plot K (ppm) 96', ''], ['Unsoil K (ppm) 96', ''], ['Soil K beds 96', '']])('%s: %s', (line, reading) => { expect(told(line)).toBe(reading); });
+  test.each([['P is 42 ppm', 'phosphorus 42 ppm'], ['P was 42 ppm', 'phosphorus 42 ppm'], ['P mit CAL 12 mg/100g', 'phosphorus 12 mg/100g cal'], ['P por Olsen 31 ppm', 'phosphorus 31 ppm olsen'], ['P  medium', 'phosphorus medium'], ['P. (Olsen) 31 ppm', 'phosphorus 31 ppm olsen'], ['Plot P < 5 ppm', 'phosphorus 5 ppm below'], ['Plot P: 42 ppm', 'phosphorus 42 ppm'], ['Plot P : 42 ppm', 'phosphorus 42 ppm'], ['Plot P = 42 ppm', 'phosphorus 42 ppm'], ['Plot P .5 ppm', 'phosphorus 0.5 ppm'], ['Plot P - 42', ''], ['K lower', '']])('%s: %s', (line, reading) => { expect(told(line)).toBe(reading); });
+  test.each(['ppm', 'mg/kg', 'mg / kg', 'mg/l', 'mg/100 g', 'mg/100g', 'meq/100g', 'me/100 g', 'cmol/kg', 'cmolc/kg'])('between its value in %s and its word', (unit) => {
+    expect([told(`18 ${unit} Ca high`), told(`18 ${unit} K: high`), told(`18 ${unit} P (high)`), told(`18 ${unit} Mg - high`), told(`18 ${unit} S high`)].map((t) => t.replace(/ (?:mg|meq|cmol|ppm)\S*/, ''))).toEqual(['calcium 18 high', 'potassium 18 high', 'phosphorus 18 high', 'magnesium 18 high', '']);
+  });
+  test.each(['not detected', 'nicht nachweisbar', 'non détecté', 'no detectado', 'nao detectado', 'não detectado', 'traces', 'trazas', 'Spuren', 'nd', 'n.d.', 'n.n.', 'bdl', 'below detection', 'undetected', 'undetectable'])('%s', (none) => { expect(told(`K ${none}`)).toBe('potassium below'); });
+  test.each(Object.entries({ 'very-low': 'very low, sehr niedrig, muy bajo, molto basso', low: 'deficient, bajo, bas, baixo, niedrig, gering, faible', medium: 'mittel, moyen, medium', optimum: 'optimum, optimal, sufficient, adequate', high: 'alto, hoch, élevé', 'very-high': 'excessive, sehr hoch, muy alto, très élevé, molto alto, muito alto' }))('%s: %s', (rating, words) => { for (const word of words.split(', ')) expect([word, told(`K ${word}`)]).toEqual([word, `potassium ${rating}`]); });
+});
+
+test.each(['Fer (Fe) 42 mg/kg', 'Fer: 42 mg/kg', 'Fer = 42 mg/kg', 'Fer | 42 | mg/kg', 'fer 42 mg/kg', '  fer 42 mg/kg', 'Zinc 2 ppm, fer 42 mg/kg', 'Zinc 2 ppm; fer 42 mg/kg', 'Zinc 2 ppm  fer 42 mg/kg', 'Zinc 2 ppm | fer 42 mg/kg'])('a word of one language alone: %s', (line) => { expect(told(line).replace('zinc 2 ppm; ', '')).toBe('iron 42 mg/kg'); });
+test.each(['of fer 42 mg/kg', 'Fer is 42 mg/kg', 'fer mg/kg', 'Zinc of fer 42'])('%s is none', (line) => { expect(told(line)).toBe(''); });
+
+describe('a class by its letter', () => {
+  const P = 'Phosphor 12 mg/100 g';
+  const rated = (line: string): string => told(line).replaceAll(/phosphorus 12 mg\/100g ?/g, '');
+  test.each(['Gehaltsklasse c', 'Gehaltsstufe c', 'Versorgungsstufe c', 'Versorgungsklasse c', 'Stufe c', 'Klasse c', 'Klasse  c', 'Klasse: c', 'Gehaltsklasse: C', 'class c', '(Gehaltsklasse C)', 'C', '[C]', '(C)', 'C | x'])('%s', (letter) => { expect(rated(`${P} ${letter}`)).toBe('optimum'); });
+  test('from A to F', () => { expect([...'abcdef', ...'ABCDEF'].map((letter) => rated(`${P} Klasse ${letter}`))).toEqual([...Array(2)].flatMap(() => ['very-low', 'low', 'optimum', 'high', 'very-high', 'very-high'])); });
+  test('that is none', () => { expect(['Klasse g', 'Klasse ca', 'Unterklasse c', '/C'].map((letter) => rated(`${P} ${letter}`))).toEqual(['', '', '', '']); });
+  test.each([[';', 2], [',', 2], [' ', 2]])('each its own, behind "%s"', (sign) => { expect(told(`${P} C${sign} Kalium 14 mg/100 g D`)).toBe('phosphorus 12 mg/100g optimum; potassium 14 mg/100g high'); });
+  test.each([['P 42 l', 'low'], ['P 42 L', 'low'], ['P 42 m', 'medium'], ['P 42 h', 'high'], ['P 42 vl', 'very-low'], ['P 42 VL', 'very-low'], ['P 42 vh', 'very-high'], ['P 42 VH', 'very-high'], ['P 42 VH  30-50', 'very-high'], ['P 42 M) x', 'medium'], ['P 42 M+', 'medium'], ['P 42 M-', 'medium'], ['P | 42 | M | 30-50', 'medium'], ['P (42) H', 'high']])('%s: %s', (line, rating) => { expect(told(line)).toBe(`phosphorus 42 ${rating}`); });
+  test.each([['P 42 M, K 180 H', 'phosphorus 42 medium; potassium 180 high'], ['P 42 M; K 180 H', 'phosphorus 42 medium; potassium 180 high'], ['P 42 M Zinc 2', 'phosphorus 42 medium; zinc 2'], ['Organic matter 4.5% H', 'organic-matter 4.5 % high'], ['P 42 Lx', ''], ['P 42 mm', ''], ['Nitrate 42 m deep', ''], ['Nitrate 42 l per ha', '']])('%s: %s', (line, reading) => { expect(told(line)).toBe(reading); });
+});
+
+// How strong the salt of an extract is, in moles or normals, is no value (practice).
+test.each([
+  ['Phosphorus, 0.5 M NaHCO3: 12 ppm', 'phosphorus 12 ppm olsen'], ['Phosphorus 0.5M NaHCO3 12 ppm', 'phosphorus 12 ppm olsen'], ['Phosphorus (0.5 M NaHCO3) 12 ppm', 'phosphorus 12 ppm olsen'], ['Potassium 1 M NH4OAc 180 ppm', 'potassium 180 ppm ammonium-acetate'], ['Potassium 1N ammonium acetate 180 ppm', 'potassium 180 ppm ammonium-acetate'], ['Phosphorus 0.5 M NaHCO3 ppm', ''],
+  ['Phosphorus 12 M ammonium acetate', 'phosphorus 12 ammonium-acetate medium'], ['Phosphorus 20.5 M NaHCO3', 'phosphorus 20.5 olsen medium'],
+])('%s: %s', (line, reading) => { expect(told(line)).toBe(reading); });
+test.each(['pH 0.01 M CaCl2 5.8', 'pH in 0.01M CaCl2: 5.8', 'pH 1 M KCl 5.8', 'pH 1N KCl 5.8', 'pH 5.8 in .01 M CaCl2', 'pH (0,01 M CaCl2) 5.8'])('%s', (line) => { expect(readReport(`${line}\nZinc 2 ppm\n`, 'r.txt')).toMatchObject({ notices: [], samples: [{ readings: [{ item: 'ph-salt', value: 5.8 }, { item: 'zinc' }] }] }); });
