@@ -109,3 +109,59 @@ describe('its day and its depth', () => {
     expect(drafts.map((d) => d.depth)).toEqual(['6 in', undefined]);
   });
 });
+
+describe('headings, up to the next', () => {
+  test('a heading over what is new parts nothing, though what was read comes further down', () => {
+    expect(shape(parted(said(ph(6)), heading('Minor', 3), said(k(100)), heading('Back', 5), said(ph(7))))).toEqual([[['', 6, 100], ['Back', 7]], []]);
+    expect(shape(parted(said(ph(6)), heading('Minor', 3), said(k(100)), sample('B'), said(ph(7))))).toEqual([[['', 6, 100], ['B', 7]], []]);
+  });
+  test('over words of what has a value, or the value of a word, it parts nothing', () => {
+    expect(shape(parted(said(p(20)), heading('Notes', 3), said(p(null, word('high')))))).toEqual([[['', 20]], []]);
+    expect(shape(parted(said(p(null, word('high'))), heading('Notes', 3), said(p(20))))).toEqual([[['', 20]], []]);
+  });
+  test('it names no sample where the next has no value', () => { expect(shape(parted(heading('Front'), said(ph(6)), sample('B')))).toEqual([[['', 6], ['B']], []]); });
+});
+
+describe('a line said again', () => {
+  test('in part is a slip, with one other value or unit a new sample', () => {
+    expect(shape(parted(said(ph(6), k(100)), said(ph(7), made('zinc', 2, 'ppm'))))).toEqual([[['', 6, 100, 2]], ['reading-twice']]);
+    expect(shape(parted(said(ph(6), k(100)), said(ph(6), k(90))))).toEqual([[['', 6, 100], ['', 6, 90]], []]);
+    expect(shape(parted(said(p(20), k(100)), said(made('phosphorus', 20, 'lb/acre'), k(100))))).toEqual([[['', 20, 100], ['', 20, 100]], []]);
+  });
+  test('a trace is a value: twice the same says nothing new, behind a word far above it is a slip', () => {
+    const trace = p(null, { below: true });
+    expect(shape(parted(said(on(1, trace)), said(on(9, trace))))).toEqual([[['', null]], []]);
+    expect(shape(parted(said(on(1, p(null, word('low')))), said(on(9, trace))))).toEqual([[['', null]], ['reading-twice']]);
+  });
+});
+
+test('a bare depth displaces none', () => {
+  const depth = (...all: readonly [is: string, weak: boolean][]): string | undefined => parted(...all.map(([is, weak]): Event => ({ kind: 'depth', is, weak })), said(ph(6))).drafts[0]!.depth;
+  expect([depth(['6 in', true]), depth(['6 in', false], ['8 in', true]), depth(['8 in', true], ['6 in', false]), depth(['8 in', false], ['6 in', false])]).toEqual(Array(4).fill('6 in'));
+});
+
+describe('methods and units told below', () => {
+  const tell = (items: Partial<Record<Reading['item'], NonNullable<Reading['method']>>>, all: readonly NonNullable<Reading['method']>[] = [], unit: Reading['unit'] = null): Event => ({ kind: 'told', told: { items: new Map(Object.entries(items) as [Reading['item'], NonNullable<Reading['method']>][]), all, unit } });
+  const methods = (...events: Event[]): unknown => parted(...events).drafts.map((d) => d.readings.map((r) => r.method));
+  test('for all counts from one reading to another, in its own sample before others', () => {
+    expect(methods(said(p(20)), tell({}, ['mehlich-3']), said(k(100)), sample('B'), said(ph(7)))).toEqual([['mehlich-3', null], [null]]);
+    expect(methods(sample('A'), said(p(20)), tell({}, ['olsen']), sample('B'), said(p(30)), tell({}, ['bray-1']), sample('C'), said(p(40)))).toEqual([['olsen'], ['bray-1'], [null]]);
+    expect(methods(sample('A'), said(p(20)), tell({}, ['olsen']), sample('B'), said(p(30)))).toEqual([['olsen'], ['olsen']]);
+    // Two lines for all behind the same values.
+    expect(methods(said(p(20), k(100)), tell({}, ['olsen']), tell({}, ['ammonium-acetate']))).toEqual([['olsen', 'ammonium-acetate']]);
+  });
+  test('for one item wherever it stands; what is printed beside a value stays, two that differ say nothing', () => {
+    expect(methods(tell({ phosphorus: 'olsen' }), said(p(20)), said(k(100)), tell({ potassium: 'ammonium-acetate' }))).toEqual([['olsen', 'ammonium-acetate']]);
+    expect(methods(sample('A'), said(p(20)), tell({ phosphorus: 'olsen' }), tell({ potassium: 'ammonium-acetate' }), sample('B'), said(p(30)))).toEqual([['olsen'], ['olsen']]);
+    expect(methods(said(p(20, { method: 'bray-1' }), k(100)), tell({ phosphorus: 'olsen' }))).toEqual([['bray-1', null]]);
+    expect(methods(said(p(20)), tell({ phosphorus: 'olsen' }), tell({ phosphorus: 'bray-1' }))).toEqual([[null]]);
+  });
+  test.each(['cacl2', 'kcl'] as const)('a pH in %s is of the salt pH where both are printed', (salt) => {
+    const inSalt = made('ph-salt', 5.8, 'pH');
+    expect([methods(said(ph(6.4), inSalt), tell({ ph: salt })), methods(said(ph(5.8), k(100)), tell({ ph: salt })), methods(said(ph(6.4), inSalt), tell({ ph: 'water' })), methods(said(inSalt), tell({ ph: 'smp' }))]).toEqual([[[null, salt]], [[salt, null]], [['water', null]], [[null]]]);
+  });
+  test('a unit is of values of elements that have none', () => {
+    const units = parted(said(made('phosphorus', 20, null), made('potassium', null, null, word('low')), made('salts', 0.4, null), made('zinc', 2, 'mg/kg')), tell({}, [], 'ppm')).drafts[0]!.readings.map((r) => r.unit);
+    expect(units).toEqual(['ppm', null, null, 'mg/kg']);
+  });
+});
