@@ -50,6 +50,14 @@ function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): bool
   return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && value !== undefined && isNumber(value);
 }
 
+/** "Potassium 4.5 % of CEC", "Potassium, % of CEC: 4.5": the sites that the share before it is of; "Potassium 4.5 % CEC 12" tells two things. */
+function isOfCec(draft: Draft, valued: boolean): boolean {
+  const gap = draft.gap.filter((t) => t.kind !== 'filler');
+  const unit = gap.at(-1);
+  return SATURATION_OF[draft.names[0]!.item as Item] !== undefined && unit?.kind === 'unit' && unit.is === '%'
+    && (!valued || !gap.some(isNumber) || draft.gap.at(-1)!.kind === 'filler');
+}
+
 /** "Texture: sand" names no sand; "sand 40 %" does. */
 const isTexture = (last: Draft | undefined, name: Name, tokens: readonly Token[], i: number): boolean =>
   last?.names[0]!.item === 'texture' && /^(?:sand|silt|clay)$/.test(name.item) && !numberNext(tokens, i);
@@ -67,12 +75,18 @@ export function cut(line: readonly Token[], length: number): Piece[] {
   const before: Token[] = [];
   tokens.forEach((token, i) => {
     const last = drafts.at(-1);
-    const ofCec = token.kind === 'name' && token.is.item === 'cec' && last !== undefined && SATURATION_OF[last.names[0]!.item as Item] !== undefined && last.gap.some((t) => t.kind === 'unit' && t.is === '%') && !last.gap.some((t) => t.kind === 'separator') && last.gap.at(-1)?.kind === 'filler';
-    if (ofCec) return;
+    if (token.kind === 'name' && token.is.item === 'cec' && last && isOfCec(last, numberNext(tokens, i))) {
+      // "Potassium 180 ppm, 4.5 % of CEC": the share is a second thing.
+      const own = last.gap.map((t) => t.kind).lastIndexOf('separator') + 1;
+      if (!last.gap.slice(0, own).some(isNumber) || !last.gap.slice(own).some(isNumber)) return;
+      const gap = last.gap.splice(own);
+      drafts.push({ names: [{ ...last.names[0]!, item: SATURATION_OF[last.names[0]!.item as Item]! }], start: gap[0]!.start, end: gap[0]!.start, inside: [], gap });
+      return;
+    }
     if (token.kind === 'name' && !isTexture(last, token.is, tokens, i)) {
-      const share = last && token.is.item === 'base-saturation' && last.gap.length === 0 && last.names.length === 1 ? SATURATION_OF[last.names[0]!.item as Item] : undefined;
+      const share = last && token.is.item === 'base-saturation' && !last.gap.some((t) => t.kind !== 'separator') && last.names.length === 1 && !has(before, 'rating') ? SATURATION_OF[last.names[0]!.item as Item] : undefined;
       if (last && share) {
-        // "Pottasium base saturation", whose first word is a known slip.
+        // "Potassium, base saturation"; "Pottasium base saturation", whose first word is a known slip.
         last.names = [{ ...last.names[0]!, item: share }];
         last.end = token.end;
       } else if (last && isTrailingForm(last, token.is, tokens.slice(i + 1, i + 8))) last.names.push(token.is);

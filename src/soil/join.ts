@@ -1,10 +1,16 @@
 /** Lines that belong together: a name broken over two lines, a value or a unit on the line below its name. */
+import { unaccented } from '../tables/name-set.ts';
+import { TEXTURE_WORDS } from '../tables/texture.ts';
+import { has } from './cut.ts';
 import type { Line } from './text.ts';
 import type { Look, Token } from './token.ts';
 import type { Words } from './vocabulary.ts';
 
 const solid = (tokens: readonly Token[]): Token[] => tokens.filter((t) => t.kind !== 'filler' && t.kind !== 'separator');
-const valued = (tokens: readonly Token[]): boolean => tokens.some((t) => t.kind === 'number' || t.kind === 'between' || t.kind === 'trace' || t.kind === 'absent' || (t.kind === 'group' && valued(t.tokens)));
+const valued = (tokens: readonly Token[]): boolean => has(tokens, 'number', 'between', 'trace', 'absent') || tokens.some((t) => t.kind === 'group' && valued(t.tokens));
+const startsValued = (s: Seen): boolean => has(s.tokens.slice(0, 1), 'number', 'between', 'trace');
+
+const TEXTURES: ReadonlySet<string> = new Set(TEXTURE_WORDS.flatMap(({ words }) => words.map(unaccented)));
 
 type Seen = { readonly line: Line; readonly tokens: readonly Token[] };
 
@@ -26,32 +32,33 @@ export function joined(lines: readonly Line[], find: Look, w: Words): Line[] {
 }
 
 function belongs(here: Seen, below: Seen, above: Seen | null, after: Seen | null, w: Words): boolean {
-  const last = here.tokens.at(-1);
   const tail = pieceTail(here.tokens);
   if (!tail) return spansBreak(here, below, w);
-  const first = below.tokens[0];
-  const open = !valued(tail.rest) && tail.rest.every((t) => t.kind === 'unit' || t.kind === 'method' || t.kind === 'group' || (t.kind === 'label' && t.is === 'index'));
-  if (here.tokens.some((t) => t.kind === 'name' && t.is.item === 'texture')) return here.tokens.length > 1 && !valued(here.tokens) && below.tokens.length > 0 && below.tokens.every((t) => (t.kind === 'name' && /^(?:sand|silt|clay)$/.test(t.is.item)) || (t.kind === 'word' && /^(?:loam|lehm|schluff|franco|limoso|arenoso|arcilloso)$/.test(t.text)));
+  const { before, name, rest } = tail;
+  const isName = (s: Seen | null): boolean => s !== null && (pieceTail(s.tokens)?.name.is.item ?? 'texture') !== 'texture' && !valued(s.tokens);
+  const isValue = (s: Seen | null): boolean => s !== null && startsValued(s) && !has(s.tokens, 'name', 'word');
+  // "Texture: sandy clay" over "loam"; "sand" over a value or another name is a share.
+  if (name.is.item === 'texture') return TEXTURES.has(`${here.line.text.slice(name.end).split(/[:=|)]/).at(-1)!.trim()} ${below.line.text.trim()}`.trim().toLowerCase()) && !(below.tokens.every((t) => t.kind === 'name') && (isName(after) || isValue(after)));
+  const [first] = below.tokens;
   // "Phosphorus: 11.6" over "ppm"; "Results in ppm" is a heading.
-  if (valued(tail.rest) && last?.kind === 'number' && !tail.rest.some((t) => t.kind === 'unit') && first?.kind === 'unit' && !/\w/.test(below.line.text.slice(0, first.start)) && !valued(below.tokens) && !below.tokens.some((t) => t.kind === 'name' || t.kind === 'word')) return unitFits(tail.name.is.item, first.is);
-  if (!open) return false;
+  if (rest.at(-1)?.kind === 'number' && !has(rest, 'unit') && first?.kind === 'unit' && !/\w/.test(below.line.text.slice(0, first.start)) && !valued(below.tokens) && !has(below.tokens, 'name', 'word')) return unitFits(name.is.item, first.is);
+  if (!rest.every((t) => t.kind === 'unit' || t.kind === 'method' || (t.kind === 'group' && !valued(t.tokens)) || (t.kind === 'label' && t.is === 'index'))) return false;
   if (spansBreak(here, below, w)) return true;
   // A name alone over its value; names in a row over values in a row are not put together here.
-  if (first?.kind !== 'number' && first?.kind !== 'between') return false;
-  const alone = here.tokens.every((t) => t === tail.name || tail.rest.includes(t) || t.kind === 'unit' || t.kind === 'method');
-  const isName = (s: Seen | null): boolean => s !== null && pieceTail(s.tokens) !== null && !valued(s.tokens);
-  const isValue = (s: Seen | null): boolean => s !== null && valued(s.tokens) && (s.tokens[0]!.kind === 'number' || s.tokens[0]!.kind === 'between' || s.tokens[0]!.kind === 'trace') && !s.tokens.some((t) => t.kind === 'name' || t.kind === 'word');
-  if (!alone) return !isValue(below) && (valued(here.tokens) || (here.line.text.length > 60 && !/\S {2,}\S/.test(here.line.text)));
-  return isValue(below) && !isName(above) && !isValue(after);
+  if (!startsValued(below)) return false;
+  if (before.every((t) => t.kind === 'unit' || t.kind === 'method')) return isValue(below) && !isName(above) && !isValue(after);
+  // A list or a sentence that runs on in the next line; a row of a table does not.
+  return !isValue(below) && (valued(here.tokens) || (here.line.text.length > 60 && !/\S {2,}\S/.test(here.line.text)));
 }
 
-/** The last name of a line and what stands behind it; null where words follow. */
-function pieceTail(tokens: readonly Token[]): { readonly name: Token & { kind: 'name' }; readonly rest: readonly Token[] } | null {
-  const at = tokens.map((t) => t.kind).lastIndexOf('name');
+/** The last name of a line (of a texture the first word is the name) and what stands before and behind it; null where words follow. */
+function pieceTail(tokens: readonly Token[]): { readonly before: readonly Token[]; readonly name: Token & { kind: 'name' }; readonly rest: readonly Token[] } | null {
+  const texture = tokens.findIndex((t) => t.kind === 'name' && t.is.item === 'texture');
+  const at = texture < 0 ? tokens.map((t) => t.kind).lastIndexOf('name') : texture;
   const name = tokens[at];
   if (name?.kind !== 'name') return null;
   const rest = tokens.slice(at + 1);
-  return name.is.item !== 'texture' && rest.some((t) => t.kind === 'word') ? null : { name, rest };
+  return texture < 0 && has(rest, 'word') ? null : { before: tokens.slice(0, at), name, rest };
 }
 
 /** "Electrical" over "Conductivity: 0.1": a name that only the two lines together hold. */
@@ -63,7 +70,12 @@ function spansBreak(here: Seen, below: Seen, w: Words): boolean {
   return w.names(whole).some((n) => n.start < left.length && n.end > left.length + 1 && whole.slice(0, n.start).trim().length < 12);
 }
 
-const unitFits = (item: string, unit: string): boolean => (item === 'organic-matter' || item.startsWith('saturation') ? unit === '%' || unit === 'g/kg' : item === 'cec' ? /meq|mol/.test(unit) : item === 'salts' ? /S\/|mho/.test(unit) : !/S\/|mho/.test(unit));
+/** The unit of a number on the line above; another is a heading of the lines below. */
+function unitFits(item: string, unit: string): boolean {
+  if (/\bph\b|ratio/.test(item)) return false;
+  if (/organic|saturation/.test(item)) return unit === '%' || unit === 'g/kg';
+  return item === 'cec' ? /meq|mol/.test(unit) : (item === 'salts') === /S\/|mho/.test(unit);
+}
 
 function put(a: Line, b: Line): Line {
   const left = a.text.trimEnd();

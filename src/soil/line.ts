@@ -261,6 +261,8 @@ function shape(piece: Pick<Piece, 'form' | 'loose' | 'method' | 'name'> & { read
   if (piece.item === 'lime') return { item: unit !== null && AMOUNTS.includes(unit) ? 'lime-requirement' : 'carbonate', unit, form: null, method };
   const element = ELEMENT_OF[piece.item];
   if (element && unit !== null && RATES.includes(unit)) return null;
+  // A share of the exchange sites does not say how many there are.
+  if (piece.item === 'cec' && unit === '%') return null;
   const share = SATURATION_OF[piece.item];
   if (share && !context.leaf && (piece.form === null || piece.loose) && (unit === '%' || (context.saturation && unit === null))) return { item: share, unit: '%', form: null, method: null };
   if (piece.item === 'ph' || piece.item === 'ph-salt') {

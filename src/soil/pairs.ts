@@ -1,4 +1,5 @@
 /** Names first and all values after: paired only where there is one way to pair them, else asked. */
+import { has } from './cut.ts';
 import type { Line } from './text.ts';
 import type { Look, Token } from './token.ts';
 
@@ -14,17 +15,16 @@ export type Pairs = {
 
 const LEAST = 3;
 
-const solidOf = (line: Line, find: Look): Token[] => find(line.text).filter((t) => t.kind !== 'filler' && t.kind !== 'separator');
-const numbersOf = (tokens: readonly Token[]): number => tokens.filter((t) => t.kind === 'number' || t.kind === 'between').length;
-const isValue = (tokens: readonly Token[]): boolean => numbersOf(tokens) > 0 && tokens.every((t) => t.kind === 'number' || t.kind === 'between' || t.kind === 'unit' || t.kind === 'rating' || t.kind === 'trace');
-const isName = (tokens: readonly Token[]): boolean => tokens.filter((t) => t.kind === 'name').length > 0 && numbersOf(tokens) === 0 && !tokens.some((t) => t.kind === 'rating' || t.kind === 'trace' || t.kind === 'absent') && tokens.filter((t) => t.kind === 'word').length < 2;
+const valuesOf = (tokens: readonly Token[]): Token[] => tokens.filter((t) => t.kind === 'number' || t.kind === 'between' || t.kind === 'trace');
+const isValue = (tokens: readonly Token[]): boolean => tokens.every((t) => valuesOf([t]).length > 0 || t.kind === 'unit' || t.kind === 'rating');
+const isName = (tokens: readonly Token[]): boolean => has(tokens, 'name') && !has(tokens, 'number', 'between', 'rating', 'trace', 'absent') && tokens.filter((t) => t.kind === 'word').length < 2;
 
 /** "Phosphorus, potassium" over one value is two things; "Potassium, base saturation" is one. */
 const isOne = (tokens: readonly Token[]): boolean => new Set(tokens.flatMap((t) => (t.kind === 'name' && t.is.item !== 'base-saturation' && t.is.item !== 'cec' ? [t.is.item] : []))).size < 2;
 
 /** A block of names and the block of values below it, from line `at`; null where the lines are something else. */
 export function pairsAt(lines: readonly Line[], at: number, find: Look): Pairs | null {
-  const solid = (line: Line): Token[] => solidOf(line, find);
+  const solid = (line: Line): Token[] => find(line.text).filter((t) => t.kind !== 'filler' && t.kind !== 'separator');
   if (!isName(solid(lines[at]!))) return null;
   const names: Line[] = [];
   const others: Line[] = [];
@@ -33,7 +33,7 @@ export function pairsAt(lines: readonly Line[], at: number, find: Look): Pairs |
     const tokens = solid(lines[i]!);
     if (tokens.length === 0) continue;
     if (isName(tokens)) names.push(lines[i]!);
-    else if (!/\d/.test(lines[i]!.text.replace(/(?<![\d.])1:\d|mehlich ?\d|100 ?g|m-?3/gi, ''))) others.push(lines[i]!);
+    else if (valuesOf(tokens).length === 0) others.push(lines[i]!);
     else break;
   }
   if (names.length < LEAST || !lines[i] || !isValue(solid(lines[i]!))) return null;
@@ -44,13 +44,13 @@ export function pairsAt(lines: readonly Line[], at: number, find: Look): Pairs |
     const tokens = solid(lines[i]!);
     if (tokens.length === 0) continue;
     if (!isValue(tokens)) break;
-    if (values.length > 0 && i > last + 1) broken = true;
+    if (i > last + 1) broken = true;
     last = i;
     values.push(lines[i]!);
   }
   if (values.length < 2) return null;
-  const single = values.every((v) => solid(v).filter((t) => t.kind === 'number').length === 1 && numbersOf(solid(v)) === 1);
-  const proven = values.length === names.length && names.every((name) => isOne(solid(name))) && single && !broken && others.every((o) => solid(o).every((t) => t.kind === 'unit' || t.kind === 'method' || t.kind === 'word' && /extract/.test(t.text)));
+  const single = values.map((v) => valuesOf(solid(v))).every((told) => told.length === 1 && told[0]!.kind !== 'between');
+  const proven = values.length === names.length && names.every((name) => isOne(solid(name))) && single && !broken && others.every((o) => solid(o).every((t) => t.kind === 'unit' || t.kind === 'method' || (t.kind === 'word' && t.text.startsWith('extract'))));
   return {
     length: last + 1 - at, headings: others, first: names[0]!, lines: [...names, ...others, ...values],
     pairs: proven ? names.map((name, k) => ({ name, value: values[k]! })) : null,
