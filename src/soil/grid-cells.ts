@@ -10,7 +10,7 @@ export const hasNumber = (text: string): boolean => /\d/.test(text);
 
 /** Cells of a line. Empty ones are kept between bars and commas; wide gaps have none. */
 export function cellsOf(text: string, by: Parting): Cell[] {
-  if (by === ' ') return [...text.matchAll(/\S(?:\S| (?! ))*/g)].map((m) => ({ text: m[0].trim(), start: m.index, end: m.index + m[0].length }));
+  if (by === ' ') return [...text.matchAll(/\S+(?: \S+)*/g)].map((m) => ({ text: m[0], start: m.index, end: m.index + m[0].length }));
   const edged = by === '|' ? text.replace(/^(\s*)\|/, '$1 ').replace(/\|(\s*)$/, ' $1') : text;
   const sign = by === '\t' ? '|' : by;
   const cells: Cell[] = [];

@@ -15,7 +15,7 @@ export const namesIn = (text: string, w: Words): number => new Set(w.names(text)
 export const isItem = (text: string, w: Words): boolean => {
   if (!text || namesIn(text, w) !== 1) return false;
   const rest = blank(blank(blank(text, w.names(text)), findMethods(text)), findUnits(blank(text, findMethods(text))));
-  return !/\d/.test(rest.replace(/100 ?g\b|\d+ ?(?:-|to) ?\d+ ?(?:cm|in)\b|\d+ ?(?:cm|in)\b/gi, ''));
+  return !hasNumber(rest.replace(/(?:\d+ ?(?:-|to) ?)?\d+ ?(?:cm|in)\b/gi, ''));
 };
 export const isIgnored = (text: string, w: Words): boolean => w.names(text).some((n) => n.is.item === 'ratio');
 const itemOf = (text: string, w: Words): string | null => (isItem(text, w) ? w.names(text).find((n) => n.is.item !== 'ratio')!.is.item : null);
@@ -38,7 +38,7 @@ function saysOf(text: string, w: Words): { readonly item: string; readonly role:
 }
 
 /** Heads over the names of samples, the plainest first; without one the first column names them. */
-const NAMES_SAMPLES: readonly RegExp[] = [/\b(?:name|bezeichnung|nom|nombre|nome|description)\b/i, /\b(?:field|plot|block|bed|schlag|parzelle|parcelle|parcela|appezzamento|lote)\b/i, /\b(?:sample|probe|muestra|echantillon|amostra|campione)\b/i];
+const NAMES_SAMPLES: readonly RegExp[] = [/\b(?:name|bezeichnung|nom|nombre|nome|description)\b/i, /\b(?:field|plot|block|bed|schlag|parzelle|parcelle|parcela|appezzamento|lote)s?\b/i, /\b(?:sample|probe|muestra|echantillon|amostra|campione)s?\b/i];
 export const namesSamples = (head: string): boolean => NAMES_SAMPLES.some((p) => p.test(head));
 export function sampleColumn(heads: readonly (string | null)[]): number {
   const at = NAMES_SAMPLES.map((p) => heads.findIndex((h) => h !== null && p.test(h))).find((i) => i >= 0);
@@ -149,11 +149,12 @@ export function rolesOf(heads: readonly Cell[], by: Parting, w: Words, below: re
   if (by !== ' ' && below.length === heads.length) columns = columns.map((c, i) => (c.role === null && i > 0 ? { ...c, role: unitOnly(below[i]!.text) ? 'unit' : ratingOnly(below[i]!.text, w) ? 'rating' : null } : c));
   if (heads[0]!.text === '') columns[0] = { ...columns[0]!, role: 'name' };
   if (columns[0]!.role !== 'name') {
-    if (columns[0]!.role === null && columns.length > 2 && columns.slice(1).some((c) => c.role === 'value' || c.role === 'mark')) columns[0] = { ...columns[0]!, role: 'name' };
+    if (columns[0]!.role === null && columns.slice(1).some((c) => c.role === 'value' || c.role === 'mark')) columns[0] = { ...columns[0]!, role: 'name' };
     else columns = [{ head: { text: '', start: -1, end: Math.max(1, columns[0]!.head.start - 2) }, role: 'name' }, ...columns];
   }
-  // "Result, Level": the second is a word of rating.
-  if (columns.filter((c) => c.role === 'value').length > 1) columns = columns.map((c) => (c.role === 'value' && /^level/.test(inner(c.head.text)) && !unitOnly(c.head.text) && columns.find((d) => d.role === 'value') !== c ? { ...c, role: 'rating' } : c));
+  // "Result, Level": the second is a word of rating; of two results nobody knows which counts, and the second is told.
+  const first = columns.findIndex((c) => c.role === 'value');
+  columns = columns.map((c, i) => (c.role === 'value' && i !== first ? { ...c, role: /^level/.test(inner(c.head.text)) && !unitOnly(c.head.text) ? 'rating' : c.head.sample ? 'value' : null } : c));
   const roles = columns.map((c) => c.role);
   if (roles.includes('value') || roles.filter((r) => r === 'mark').length > 1) return by === ' ' && roles.filter((r) => r === null).length - heads.filter((h) => !h.text).length > 1 ? null : columns;
   const unknown = columns.slice(1).filter((c) => c.role === null && c.head.text);

@@ -42,9 +42,8 @@ export function readGrid(lines: readonly Line[], at: number, w: Words): Grid | n
 }
 
 /** "Sample   1   2   3": the heads of samples that have numbers for names. */
-const SAMPLES = /^(?:sample|bed|plot|field|block|probe|muestra|echantillon|amostra|campione)s?(?: n[or]\.?)?:?$/i;
 const numbered = (heads: readonly Cell[]): Cell[] | null =>
-  (heads.length > 2 && heads.every((h, i) => (i === 0 ? SAMPLES : /^\d{0,2}$/).test(h.text)) ? heads.map((h, i) => ({ ...h, text: i === 0 ? 'item' : h.text && `sample ${h.text}` })) : null);
+  (heads.every((h, i) => (i === 0 ? namesSamples(h.text) : /^\d{0,2}$/.test(h.text))) ? heads.map((h, i) => ({ ...h, text: i === 0 ? 'item' : h.text && `sample ${h.text}` })) : null);
 
 const tableOf = (lines: readonly Line[], at: number, heads: readonly Cell[], by: Parting, w: Words): Grid | null => itemsAcross(lines, at, heads, by, w) ?? itemsDown(lines, at, heads, by, w);
 
@@ -63,7 +62,7 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     const text = lines[next]!.text;
     if (!text.trim() || isRule(text)) continue;
     const bare = blank(blank(text, findUnits(text)), findMethods(text));
-    if (hasNumber(blank(bare, w.names(bare)).replace(/100 ?g\b/g, '')) || findUnits(text).length + findMethods(text).length === 0) break;
+    if (hasNumber(blank(bare, w.names(bare))) || findUnits(text).length + findMethods(text).length === 0) break;
     const all = cellsOf(text, partedLike(text, by));
     // "----- mmolc/dm3 -----" stands over several columns.
     const wide = all.filter((c) => /^-{2,}.*-{2,}$/.test(c.text));
@@ -89,8 +88,9 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
       continue;
     }
     const placed = under(heads, cells, by);
-    const fits = heads.flatMap((h, i) => (items[i] ? [isValueCell(placed?.[i]?.text ?? '', h.text, w)] : []));
-    if (!placed || fits.filter((f) => !f).length > (fits.length > 3 ? 1 : 0) || heads.some((h, i) => items[i] && !/texture/.test(w.names(h.text)[0]!.is.item) && w.names(placed[i]?.text ?? '').length > 0)) break;
+    if (!placed) break;
+    const fits = heads.flatMap((h, i) => (items[i] ? [isValueCell(placed[i]?.text ?? '', h.text, w)] : []));
+    if (fits.filter((f) => !f).length > (fits.length > 3 ? 1 : 0) || heads.some((h, i) => items[i] && !/texture/.test(w.names(h.text)[0]!.is.item) && w.names(placed[i]?.text ?? '').length > 0)) break;
     const made = heads.flatMap((head, i): GridLine[] => {
       const cell = placed[i];
       const said = beside.flatMap((b, k) => (b?.of === i && placed[k]?.text ? [{ cell: placed[k], says: besides(placed[k].text, b.role, heads[k]!.text, w) ?? '' }] : []));
@@ -148,7 +148,8 @@ function itemsDown(lines: readonly Line[], at: number, heads: readonly Cell[], b
   if (heads.some((c) => c.text && isItem(c.text, w) && roleOf(c.text) === null && !ratingOnly(c.text, w))) return null;
   // One year may stand over the results; of two nobody knows which counts.
   const text = heads.map((c) => c.text).join(' | ').replace(YEAR, '');
-  if (hasNumber(text.replace(/(?<![\d.])1:\d|mehlich ?\d|100 ?g|m-?3|1,?000|(?:[a-z]{3,}|no\.?|#) ?\d{1,2}\b/gi, ''))) return null;
+  const bare = blank(text, findMethods(text));
+  if (hasNumber(blank(bare, findUnits(bare)).replace(/(?:[a-z]{3,}|no\.?|#) ?\d{1,2}\b/gi, ''))) return null;
   const below = lines.slice(at + 1, at + 4).find((l) => l.text.trim() && !isRule(l.text));
   const columns = rolesOf(heads, by, w, below ? cellsOf(below.text, by) : []);
   if (!columns) return null;
@@ -180,6 +181,8 @@ function rowOf(columns: readonly Column[], cells: readonly Cell[], by: Parting, 
   if (!placed) return null;
   const samples = [...new Set(heads.flatMap((h) => h.sample ?? []))];
   if (samples.length === 0) return rowUnder(columns, placed, by, line, w);
+  // A line of one cell is none of a table of samples.
+  if (cells.length < 2) return null;
   const rows = samples.map((sample) => {
     const own = columns.map((c, i) => (c.head.sample ?? sample) === sample ? i : -1).filter((i) => i >= 0);
     const row = rowUnder(own.map((i) => columns[i]!), own.map((i) => placed[i]), by, line, w);
@@ -216,20 +219,20 @@ function rowUnder(columns: readonly Column[], placed: readonly (Cell | undefined
     name.text, plainMethod ? told : '', `${value?.text ?? ''} ${text('unit') || unit}`.trim(), plainMethod ? '' : told, range && `(range ${range.replace(/[()]/g, ' ')})`,
     text('index') && `index ${text('index')}`, mark >= 0 ? columns[mark]!.head.text : text('rating'),
   ];
-  const where = value ?? name;
+  const where = value?.text ? value : name;
   return [{ sample: null, line, lines: [{ line, text: parts.filter(Boolean).join(' | '), start: where.start, end: where.end }] }];
 }
 
 /** A bar of signs that ends under a rating word: the rest of the line is the reading. */
 function barRow(columns: readonly Column[], line: Line): (Cell | undefined)[] | null {
   if (columns.some((c) => c.role === 'value')) return besideMarks(columns, line);
-  const bar = /(?:x{1,60}|X{1,60}|#{1,60}|={2,60}|█{1,60}|■{1,60})\s*$/.exec(line.text);
-  const text = (bar ? line.text.slice(0, bar.index) : line.text).trimEnd();
+  const whole = line.text.trimEnd();
+  const bar = /([xX#=█■])\1{0,60}$/.exec(whole);
+  const text = whole.slice(0, bar?.index).trimEnd();
   const start = text.length - text.trimStart().length;
   if (!hasNumber(text)) return null;
-  const end = bar ? bar.index + bar[0].trimEnd().length : -1;
-  const under = columns.map((c, i) => (c.role === 'mark' && c.head.start < end ? i : -1)).filter((i) => i >= 0).at(-1) ?? -1;
-  return columns.map((_, i) => (i === 0 ? { text: text.trim(), start, end: text.length } : i === under ? { text: 'x', start: bar!.index, end } : undefined));
+  const reached = bar ? columns.findLastIndex((c) => c.role === 'mark' && c.head.start < whole.length) : -1;
+  return columns.map((_, i) => (i === 0 ? { text: text.trim(), start, end: text.length } : i === reached ? { text: 'x', start, end: whole.length } : undefined));
 }
 
 /** Columns of results before those of marks. A bar or advice under the marks is none of them; a lone mark is. */
