@@ -3,7 +3,7 @@ import type { Item, Method } from '../tables/items.ts';
 import { SATURATION_OF } from '../tables/items.ts';
 import type { Name } from '../tables/names.ts';
 import type { Oxide } from '../units/substance.ts';
-import type { Group, Token } from './token.ts';
+import type { Between, Group, Numeral, Token } from './token.ts';
 
 export type Piece = {
   readonly item: Item | 'ratio' | 'lime';
@@ -26,7 +26,8 @@ export type Piece = {
 type Draft = { names: Name[]; start: number; end: number; inside: Token[]; gap: Token[] };
 
 export const has = (tokens: readonly Token[], ...kinds: Token['kind'][]): boolean => tokens.some((t) => kinds.includes(t.kind));
-export const isNumber = (t: Token): boolean => t.kind === 'number' || t.kind === 'between';
+export const isNumber = (t: Token): t is Numeral | Between => t.kind === 'number' || t.kind === 'between';
+const isValued = (tokens: readonly Token[]): boolean => has(tokens, 'number', 'between', 'trace') || tokens.some((t) => t.kind === 'group' && t.tokens.some(isNumber));
 
 /** Two names of one thing side by side: "Phosphorus (P)", "Potash | K2O"; "Nitrogen (NO3-N)" is nitrate. */
 function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boolean {
@@ -99,7 +100,7 @@ export function cut(line: readonly Token[], length: number): Piece[] {
     } else if (last && token.kind === 'group' && isAliasGroup(last, token)) {
       for (const inner of token.tokens) if (inner.kind === 'name') last.names.push(inner.is); else last.inside.push(inner);
       last.end = token.end;
-    } else if (last && token.kind === 'group' && token.tokens.every((t) => t.kind === 'name' && t.is.form !== undefined && isTrailingForm(last, t.is, tokens.slice(i + 1, i + 8)))) {
+    } else if (last && token.kind === 'group' && token.tokens.every((t) => t.kind === 'name' && isTrailingForm(last, t.is, tokens.slice(i + 1, i + 8)))) {
       for (const inner of token.tokens) if (inner.kind === 'name') last.names.push(inner.is);
     } else if (token.kind === 'group' && isNamedByGroup((last?.gap ?? before).at(-1), token)) {
       drafts.push({ names: token.tokens.flatMap((t) => (t.kind === 'name' ? [t.is] : [])), start: token.start, end: token.end, inside: token.tokens.filter((t) => t.kind !== 'name'), gap: [] });
@@ -109,7 +110,7 @@ export function cut(line: readonly Token[], length: number): Piece[] {
   const turned = turnedOf(drafts, before);
   return drafts.map((draft, i) => {
     const next = drafts[i + 1];
-    const own = !next ? draft.gap.length : i + 1 >= turned.from && i + 1 < turned.to ? draft.gap.map((t) => t.kind).lastIndexOf('number') : ownCount(draft.gap, prefix);
+    const own = !next ? draft.gap.length : i + 1 >= turned.from && i + 1 < turned.to ? draft.gap.findLastIndex(isNumber) : ownCount(draft.gap, prefix);
     const mine = draft.gap.slice(0, own);
     const theirs = draft.gap.slice(own);
     const piece: Piece = {
@@ -138,12 +139,12 @@ function opened(token: Token): readonly Token[] {
 /** The names whose numbers stand before them: "pH 6.4, 62 % sand, 25 % silt, 13 % clay, P 42 ppm"; of length 0 where none do. */
 function turnedOf(drafts: readonly Draft[], before: readonly Token[]): { readonly from: number; readonly to: number } {
   const numbers = (i: number): number => drafts[i]!.gap.filter(isNumber).length;
-  const leads = (i: number): boolean => leadsName(cellEnd(i === 0 ? before : drafts[i - 1]!.gap));
+  const leads = (i: number): boolean => leadsName(cellEnd(i === 0 ? before : drafts[i - 1]!.gap), true);
   // The name before the first of them has a number of its own.
   const from = drafts.findIndex((_, i) => leads(i) && (i === 0 || numbers(i - 1) > 1));
   let to = Math.max(0, from);
   while (from >= 0 && to < drafts.length && leads(to) && (to === from || numbers(to - 1) === 1)) to++;
-  return to > 0 && !has(drafts[to - 1]!.gap, 'number', 'between', 'group', 'trace') ? { from, to } : { from: 0, to: 0 };
+  return to > 0 && !has(drafts[to - 1]!.gap, 'number', 'between', 'trace') ? { from, to } : { from: 0, to: 0 };
 }
 
 /** What stands behind the last separator. */
@@ -164,11 +165,10 @@ const isNamedByGroup = (before: Token | undefined, group: Group): boolean =>
 function ownCount(gap: readonly Token[], prefix: readonly Token[]): number {
   const cutAt = gap.map((t) => t.kind).lastIndexOf('separator');
   const tail = gap.slice(cutAt + 1);
-  const valued = has(gap.slice(0, Math.max(0, cutAt)), 'number', 'between', 'trace') || gap.slice(0, Math.max(0, cutAt)).some((t) => t.kind === 'group' && t.tokens.some(isNumber));
   const share = tail.filter((t) => t.kind !== 'filler');
   if (cutAt >= 0 && share.length === 1 && share[0]!.kind === 'unit' && share[0]!.is === '%') return cutAt;
   if (cutAt >= 0 && !has(tail, 'number', 'between', 'group', 'unit')) return cutAt;
-  if (cutAt >= 0 && valued && leadsName(tail)) return cutAt;
+  if (cutAt >= 0 && isValued(gap.slice(0, cutAt)) && leadsName(tail)) return cutAt;
   // "low P 8 ppm high K 96 ppm", "low in N and low in P": the word before the second name is its own where the first has one already.
   const words = gap.map((t, i) => (t.kind === 'rating' ? i : -1)).filter((i) => i >= 0);
   const last = words.at(-1);
@@ -176,8 +176,8 @@ function ownCount(gap: readonly Token[], prefix: readonly Token[]): number {
   return gap.length;
 }
 
-/** "4.1 organic matter", "23 ppm P": a number and perhaps its unit right before a name. */
-export const leadsName = (tail: readonly Token[]): boolean => {
-  const solid = tail.filter((t) => t.kind !== 'filler');
-  return solid.length > 0 && solid.length < 3 && solid[0]!.kind === 'number' && (solid.length === 1 || solid[1]!.kind === 'unit');
+/** "4.1 organic matter", "23 ppm P": a number, with `spans` a span too, and perhaps its unit right before a name. */
+export const leadsName = (tail: readonly Token[], spans = false): boolean => {
+  const [number, unit, ...more] = tail.filter((t) => t.kind !== 'filler');
+  return number !== undefined && (spans ? isNumber(number) : number.kind === 'number') && (!unit || unit.kind === 'unit') && more.length === 0;
 };

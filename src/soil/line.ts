@@ -14,7 +14,7 @@ import { TEXTURE_WORDS } from '../tables/texture.ts';
 import type { Oxide } from '../units/substance.ts';
 import type { Parsed, Style } from './number.ts';
 import type { Piece } from './cut.ts';
-import { cellEnd, cut, has, leadsName } from './cut.ts';
+import { cellEnd, cut, has, isNumber, leadsName } from './cut.ts';
 import { AMOUNTS, rateUnit } from './ground.ts';
 import type { Judged } from './judge.ts';
 import { judge } from './judge.ts';
@@ -236,12 +236,12 @@ function withPrefix(prefix: readonly Token[], said: Judged, bare: boolean): Judg
   if (last?.kind === 'rating' && said.rating === null) return { ...own, rating: last.is, start: last.start };
   // "% Organic matter 3.7".
   if (last?.kind === 'unit' && said.unit === null && lead.length === 1) return { ...own, unit: last.is, unitAt: null };
-  const [number, unit] = lead;
-  if (!bare || said.value !== null || number?.kind !== 'number' || !leadsName(lead)) return own;
-  if (unit?.kind !== 'unit') return { ...own, value: number, unit: null, unitAt: null, odd: null, start: number.start };
-  // "40 lb/acre N" is advice.
-  if (AMOUNTS.includes(unit.is)) return own;
-  return { ...own, value: number, unit: unit.is, unitAt: unit, odd: null, start: number.start };
+  const number = lead.find(isNumber);
+  if (!bare || said.value !== null || !number || !leadsName(lead, true)) return own;
+  const unit = lead.find((t): t is Token & { kind: 'unit' } => t.kind === 'unit') ?? null;
+  // "Apply 40 lb/acre N" is advice.
+  if (unit && AMOUNTS.includes(unit.is)) return own;
+  return { ...own, value: number, unit: unit?.is ?? null, unitAt: unit, odd: null, start: number.start };
 }
 
 const lastCell = (tokens: readonly Token[]): readonly Token[] => cellEnd(tokens).filter((t) => t.kind !== 'filler');
