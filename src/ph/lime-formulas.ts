@@ -112,6 +112,13 @@ export function byFormula(rule: LimeFormula, test: LimeTest, value: number, goal
       const step = soil.texture === 'clay' ? rule.heavy : soil.texture === 'sand' || soil.texture === 'sandy loam' ? rule.light : null;
       return step === null ? 'lacks' : (step * (goal - now)) / rule.step;
     }
+    case 'ph-rows': {
+      const column = rule.classes.length === 1 ? 1 : soil.texture && { sand: 1, 'sandy loam': 2, loam: 2, clay: 3 }[soil.texture];
+      if (column === null) return 'lacks';
+      if (now < rule.rows[0]![0] || goal > rule.end) return 'beyond';
+      const toEnd = (ph: number): number => between([...rule.rows.map((r) => [r[0], r[column]!] as const), [rule.end, 0]], ph);
+      return atLeastNone(toEnd(now) - toEnd(goal));
+    }
     case 'kcl-classes': {
       if (soil.texture === null) return 'lacks';
       const classes = rule.rates[({ sand: 'very light', 'sandy loam': 'light', loam: 'medium', clay: 'heavy' } as const)[soil.texture]];

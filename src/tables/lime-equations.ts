@@ -58,6 +58,7 @@ export type LimeFormula = LimeMethod & (
   | { readonly formula: 'per-unit'; readonly perUnit: number }
   | { readonly formula: 'texture-factor'; readonly light: number; readonly medium: number; readonly heavy: number }
   | { readonly formula: 'texture-step'; readonly step: number; readonly light: number; readonly heavy: number }
+  | { readonly formula: 'ph-rows'; readonly end: number; readonly classes: readonly string[]; readonly rows: readonly (readonly [ph: number, ...rates: number[]])[] }
   | { readonly formula: 'kcl-classes'; readonly rates: Readonly<Record<'very light' | 'light' | 'medium' | 'heavy', { readonly rows: readonly (readonly [phUpTo: number, rate: number])[] }>> }
   | { readonly formula: 'ecec'; readonly toPh: readonly number[]; readonly fromPh: readonly number[]; readonly classes: readonly string[]; readonly rows: readonly (readonly [ecec: number, ...rates: number[]])[] }
 );
@@ -85,6 +86,9 @@ export const LIME_FORMULAS: readonly LimeFormula[] = [
   },
   { formula: 'per-unit', test: ['place'], region: ['GB'], unit: 't/ha', depth: [20, 'cm'], reference: 100, perUnit: 6, cite: { source: 'uk-lime-rule', at: '0.6 t/ha for each 0.1 below the target', mark: 'read' } },
   { formula: 'texture-factor', label: 'span', test: ['place'], region: ['GB'], unit: 't/ha', depth: [20, 'cm'], reference: 100, light: 6, medium: 7, heavy: 8, cite: { source: 'uk-lime-factors', at: 't/ha to a pH unit of arable land: sands, loams, clays', mark: 'memory' } },
+  // Printed in whole tonnes up to the target of arable land, which the publisher's own page has at 6.7.
+  { formula: 'ph-rows', label: 'span', test: ['place'], region: ['GB'], unit: 't/ha', depth: [20, 'cm'], reference: 100, end: 6.7, classes: ['sands', 'sandy and silt loams', 'clay loams and clays'],
+    rows: [[5.0, 10, 12, 14], [5.5, 7, 8, 10], [6.0, 4, 5, 6], [6.2, 3, 4, 4]], cite: { source: 'uk-rb209-lime', at: 'arable land by soil and pH', mark: 'memory' } },
   // 1 t/ha lifts the pH by 0.7, 0.5, 0.3.
   { formula: 'texture-factor', test: ['place'], region: ['AU'], unit: 't/ha', depth: [10, 'cm'], reference: 100, light: 1 / 0.7, medium: 1 / 0.5, heavy: 1 / 0.3, cite: { source: 'australia-lime-texture', at: 'pure lime to a pH unit: sand, loam, clay', mark: 'derived' } },
   { formula: 'kcl-classes', test: ['place'], region: ['PL'], unit: 't/ha', depth: [20, 'cm'], reference: 178.5, cite: { source: 'iung-lime', at: 'CaO by class of pH; scale and depth recalled', mark: 'memory' },

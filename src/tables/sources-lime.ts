@@ -18,6 +18,7 @@ export const SOURCES_LIME = {
   'midwest-base-saturation': { title: 'CEC and base saturation of a soil report, by milliequivalents', publisher: 'a soil laboratory in the Midwest', url: 'https://www.spectrumanalytic.com/doc/library/articles/state_lime_specifications' },
   'uk-lime-rule': { title: 'Lime time', publisher: 'a farmers\' buying group in the United Kingdom', url: 'https://www.dblbuyinggroup.co.uk/news/lime-time/' },
   'uk-lime-factors': { title: 'pH and lime requirements, lime factors', publisher: 'UK Agricultural Lime Association', url: 'https://aglime.org.uk/tech/ph_value_and_lime_requirements.php', note: 'recalled' },
+  'uk-rb209-lime': { title: 'Nutrient Management Guide RB209, lime recommendations', publisher: 'AHDB', note: 'recalled' },
   'australia-lime-texture': { title: 'Lime application rates', publisher: 'a lime supplier in Australia', year: 2019, url: 'https://pacificfertiliser.com/2019/03/lime-application-rates', note: 'weak page' },
   'iung-lime': { title: 'Assessment of liming demands', publisher: 'Institute of Soil Science and Plant Cultivation, Poland', url: 'https://dpr.iung.pl/en/assessment-of-liming-demands' },
   'nsw-ac19-lime': { title: 'Agfact AC.19, lime rates by exchange capacity', publisher: 'New South Wales Department of Primary Industries', note: 'recalled' },
