@@ -58,8 +58,8 @@ export function columnsOf(rule: LimeGrid | LimeEquations, test: LimeTest, value:
   });
 }
 
-/** The layer in metres: as told, else the method's own. */
-export const depthOf = (rule: LimeRule, soil: PhSoil): number => soil.depthM ?? convert(rule.depth[0], rule.depth[1], 'm');
+/** The layer in metres: as told, else the method's own; a dose as it is spread knows none but that. */
+export const depthOf = (rule: LimeRule, soil: PhSoil): number => (rule.asSpread ? null : soil.depthM) ?? convert(rule.depth[0], rule.depth[1], 'm');
 
 const atLeastNone = (rate: number): number => Math.max(0, rate);
 
@@ -118,6 +118,13 @@ export function byFormula(rule: LimeFormula, test: LimeTest, value: number, goal
       if (now < rule.rows[0]![0] || goal > rule.end) return 'beyond';
       const toEnd = (ph: number): number => between([...rule.rows.map((r) => [r[0], r[column]!] as const), [rule.end, 0]], ph);
       return atLeastNone(toEnd(now) - toEnd(goal));
+    }
+    case 'garden-classes': {
+      if (soil.texture === null) return 'lacks';
+      const { rows } = rule.rates[({ sand: 'light', 'sandy loam': 'light', loam: 'medium', clay: 'heavy' } as const)[soil.texture]];
+      const salt = cacl2PhOf(now);
+      // "Under 5.3" leaves 5.3 out, "5.3 to 5.7" holds both.
+      return rows.find(([edge], i) => (i === 0 ? salt < edge : salt <= edge))?.[1] ?? 0;
     }
     case 'kcl-classes': {
       if (soil.texture === null) return 'lacks';

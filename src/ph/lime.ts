@@ -68,7 +68,7 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highes
 }
 
 const STEPS: Partial<Record<LimeFormula['formula'], StepId>> = {
-  'buffer-capacity': 'lime-capacity', 'saturation-goal': 'lime-fill', 'saturation-line': 'lime-saturation', aluminium: 'lime-aluminium', 'per-unit': 'lime-by-ph', 'ph-rows': 'lime-by-ph', 'texture-step': 'lime-texture', 'texture-factor': 'lime-texture', 'kcl-classes': 'lime-class',
+  'buffer-capacity': 'lime-capacity', 'saturation-goal': 'lime-fill', 'saturation-line': 'lime-saturation', aluminium: 'lime-aluminium', 'per-unit': 'lime-by-ph', 'ph-rows': 'lime-by-ph', 'texture-step': 'lime-texture', 'texture-factor': 'lime-texture', 'kcl-classes': 'lime-class', 'garden-classes': 'lime-garden',
 };
 
 /** One method's rate in its printed unit, then as pure lime for the layer. A publication's table and its equation are read together. */

@@ -60,11 +60,18 @@ export type LimeFormula = LimeMethod & (
   | { readonly formula: 'texture-step'; readonly step: number; readonly light: number; readonly heavy: number }
   | { readonly formula: 'ph-rows'; readonly end: number; readonly classes: readonly string[]; readonly rows: readonly (readonly [ph: number, ...rates: number[]])[] }
   | { readonly formula: 'kcl-classes'; readonly rates: Readonly<Record<'very light' | 'light' | 'medium' | 'heavy', { readonly rows: readonly (readonly [phUpTo: number, rate: number])[] }>> }
+  | { readonly formula: 'garden-classes'; readonly rates: Readonly<Record<'light' | 'medium' | 'heavy', { readonly rows: readonly (readonly [cacl2Edge: number, rate: number])[] }>> }
   | { readonly formula: 'ecec'; readonly toPh: readonly number[]; readonly fromPh: readonly number[]; readonly classes: readonly string[]; readonly rows: readonly (readonly [ecec: number, ...rates: number[]])[] }
 );
 
 /** Two million pounds of soil to the acre. */
 const TWO_MILLION = [6.67, 'in'] as const;
+
+/** g/m² by pH in calcium chloride. */
+const GERMAN_GARDEN = {
+  least: { light: { rows: [[5.3, 150], [5.7, 120]] }, medium: { rows: [[5.7, 300], [6.5, 180]] }, heavy: { rows: [[6.3, 400], [6.9, 250]] } },
+  most: { light: { rows: [[5.3, 200], [5.7, 180]] }, medium: { rows: [[5.7, 400], [6.5, 250]] }, heavy: { rows: [[6.3, 400], [6.9, 350]] } },
+} as const;
 
 export const LIME_FORMULAS: readonly LimeFormula[] = [
   // The goal stands for the crop's target of the buffer: of fruit none was seen, and the grass of the example has 6.7.
@@ -97,5 +104,10 @@ export const LIME_FORMULAS: readonly LimeFormula[] = [
       medium: { rows: [[5, 4.5], [5.5, 3], [6, 2.5], [6.5, 1]] }, heavy: { rows: [[5.5, 6], [6, 4], [6.5, 3], [7, 1.5]] },
     },
   },
+  // Carbonate of lime of about 50 % CaO, for two to three years. The least of each class leads; the most acid heavy soil has one figure.
+  ...(['least', 'most'] as const).map((end): LimeFormula => ({
+    formula: 'garden-classes', test: ['place'], region: ['DE'], ...(end === 'most' ? { label: 'span' as const } : {}), unit: 'g/m2', depth: [2, 'in'], asSpread: true, reference: 89,
+    cite: { source: 'nrw-garden-40', at: `lime in the garden, ${end}; a depth of 2 in is ours`, mark: 'read' }, rates: GERMAN_GARDEN[end],
+  })),
   { formula: 'texture-step', test: ['place'], region: ['US-AL'], unit: 'ton/acre', depth: [6, 'in'], reference: 100, step: 1.5, light: 1, heavy: 4, cite: { source: 'alabama-texture', at: 'from 5.0 to 6.5, sandy and clay; the depth of 6 in is ours', mark: 'read' } },
 ];

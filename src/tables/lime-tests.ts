@@ -20,6 +20,8 @@ export type LimeMethod = {
   readonly label?: 'span';
   readonly unit: Unit;
   readonly depth: readonly [number, 'in' | 'cm'];
+  /** A dose as it is spread, whatever layer was sampled. */
+  readonly asSpread?: true;
   /** Strength (CCE, %) of the lime that the rates are for. */
   readonly reference: number;
   readonly cite: Cite;

@@ -78,7 +78,7 @@ const KEY_UNITS: Readonly<Record<string, string>> = {
   percent: '%', sar: 'SAR', ppm: 'ppm', gPerL: 'g/L', kgPerHa: 'kg/ha', weeks: 'weeks', evergreenWeeks: 'weeks', days: 'days', months: 'months', years: 'years', every: 'days', ounces: 'oz',
   ozPerCup: 'oz a cup', grade: '%', cce: '%', doses: 'doses', ft: 'ft', leastFt: 'ft', outerShare: 'of the crown', share: '%', N: 'parts', P2O5: 'parts', K2O: 'parts', longest: 'months', beforeNitrogen: 'days', budBreak: '', firstFrost: '',
   bufferStart: 'pH', bufferEnd: 'pH', nearEnd: 'pH', neutralPh: 'pH', step: 'pH', acidityOver: 'meq/100g', cecUnder: 'meq/100g', saturation: '%', curve: '', acidityFactor: '', inefficiency: '', plain: '', plus: '',
-  phUnder: 'pH', organicUnder: '%', organicOver: '%', threshold: 'dS/m', mgPerL: 'mg/L', ph: 'pH', old: 'years', tooOld: 'years', density: 'g/cm3', mostPh: 'pH', shallow: 'in', deep: 'in',
+  phUnder: 'pH', organicUnder: '%', organicOver: '%', threshold: 'dS/m', mgPerL: 'mg/L', ph: 'pH', old: 'years', tooOld: 'years', density: 'g/cm3', mostPh: 'pH', end: 'pH', shallow: 'in', deep: 'in',
 };
 const TABLE_UNITS: Readonly<Record<string, string>> = {
   GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', SALT_STOP_TENDER: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft',

@@ -375,6 +375,7 @@ export const enUS = {
     'lime-aluminium': 'Against {0} of exchangeable aluminum: {value}, dug in.',
     'lime-by-ph': 'From pH {0} to {1}: {value}, dug in.',
     'lime-class': 'On such soil, at a pH of {0} in water: {value} of lime as CaO, dug in.',
+    'lime-garden': 'In a garden on such soil, at a pH of {0} in water: {value} of carbonate of lime at once.',
     'fruit-saturation': 'For fruit the bases should fill {value}.',
     'lime-texture': 'By texture alone, from pH {0} to {1}: {value}, dug in.',
     'lime-per-unit': 'Another page, from pH {0} to {1}: {value}, on the surface.',
