@@ -119,6 +119,7 @@ export function byFormula(rule: LimeFormula, test: LimeTest, value: number, goal
       const toEnd = (ph: number): number => between([...rule.rows.map((r) => [r[0], r[column]!] as const), [rule.end, 0]], ph);
       return atLeastNone(toEnd(now) - toEnd(goal));
     }
+    case 'ph-line': return goal < rule.organic!.target.ph ? 'beyond' : atLeastNone(rule.constant + rule.perPh * now);
     case 'garden-classes': {
       if (soil.texture === null) return 'lacks';
       const { rows } = rule.rates[({ sand: 'light', 'sandy loam': 'light', loam: 'medium', clay: 'heavy' } as const)[soil.texture]];

@@ -5,7 +5,7 @@ import { LIME_BY_TEXTURE, LIME_LIMIT, LIME_LIMIT_DUG, LIME_LIMIT_LIGHT, LIME_LIM
 import type { LimeFormula } from '../tables/lime-equations.ts';
 import { LIME_EQUATIONS, LIME_FORMULAS } from '../tables/lime-equations.ts';
 import type { LimeTest } from '../tables/lime-tests.ts';
-import { LIME_GRIDS } from '../tables/lime-tests.ts';
+import { LIME_GRIDS, ORGANIC_SOIL } from '../tables/lime-tests.ts';
 import type { StepId } from '../words/words.ts';
 import { convert, INCH } from '../units/units.ts';
 import type { LimeRule } from './lime-formulas.ts';
@@ -35,8 +35,15 @@ const RAISED_AT_MOST = 0.5;
 const RULES: readonly LimeRule[] = [...LIME_GRIDS, ...LIME_EQUATIONS, ...LIME_FORMULAS];
 const TESTS: readonly LimeTest[] = ['sikora', 'smp', 'mehlich-buffer', 'adams-evans', 'moore-sikora', 'acidity', 'lime-buffer-capacity', 'base-saturation', 'aluminium', 'ecec'];
 
-/** Why there is no rate: it lies beyond what was printed, or the buffer is one of which no table is held. */
-export type NoLime = 'no-rate' | 'woodruff' | 'modified-mehlich';
+/** Why there is no rate: it lies beyond what was printed, the buffer is one of which no table is held, or the soil is organic and no table for such is held. */
+export type NoLime = 'no-rate' | 'woodruff' | 'modified-mehlich' | 'organic-soil';
+
+/** Organic matter where a country takes a soil for an organic one, %; a soil that is called peat without it counts as nothing else. */
+function organicIn(soil: PhSoil, region: string | null): number | null {
+  const matter = soil.organic ?? (soil.peat ? 100 : 0);
+  const limit = ORGANIC_SOIL.find(({ countries }) => countries.length === 0 || (region !== null && countries.includes(region.slice(0, 2))))!;
+  return matter > limit.above ? matter : null;
+}
 
 /** What it takes from now to the goal. `highest` is the most that a goal may be raised to. */
 export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highest: number): LimeNeed | NoLime {
@@ -44,6 +51,8 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highes
     const rate = figure(convert(soil.lime.value, soil.lime.unit, 'g/m2'), 'g/m2', 'lime', 'lime-lab', soil.lime.cite, [soil.lime]);
     return { goal: wanted, by: 'lab', dugIn: rate, depthM: soil.depthM ?? LAB_DEPTH, others: [] };
   }
+  const matter = organicIn(soil, region);
+  const suited = RULES.filter(({ organic }) => (matter === null ? organic === undefined : organic !== undefined && matter > organic.over && matter <= organic.upTo));
   const isOwn = (r: LimeRule): boolean => region !== null && r.region.some((home) => region === home || region.startsWith(`${home}-`));
   const isAbroad = (r: LimeRule): boolean => r.abroad === true;
   // Saturations come last, and only where there is no buffer whose name or table could be asked for.
@@ -53,7 +62,7 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highes
     for (const test of tests) {
       const value = testValue(soil, test);
       if (value === null) continue;
-      const rules = RULES.filter((r) => r.test.includes(test) && (serves(r) || isOwn(r)));
+      const rules = suited.filter((r) => r.test.includes(test) && (serves(r) || isOwn(r)));
       const lead = rules.filter((r) => r.label === undefined && serves(r)).map((r) => rated(r, rules, test, value, wanted, highest, soil)).find((x) => x !== 'lacks');
       if (lead === undefined) continue;
       if (lead === 'beyond') return 'no-rate';
@@ -62,17 +71,20 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highes
       return { ...lead, by: test, others };
     }
   }
+  if (matter !== null) return 'organic-soil';
   const test = soil.buffer?.test;
   if (test === 'woodruff' || test === 'modified-mehlich') return test;
   return test ? 'no-rate' : byTexture(soil, wanted);
 }
 
 const STEPS: Partial<Record<LimeFormula['formula'], StepId>> = {
-  'buffer-capacity': 'lime-capacity', 'saturation-goal': 'lime-fill', 'saturation-line': 'lime-saturation', aluminium: 'lime-aluminium', 'per-unit': 'lime-by-ph', 'ph-rows': 'lime-by-ph', 'texture-step': 'lime-texture', 'texture-factor': 'lime-texture', 'kcl-classes': 'lime-class', 'garden-classes': 'lime-garden',
+  'buffer-capacity': 'lime-capacity', 'saturation-goal': 'lime-fill', 'saturation-line': 'lime-saturation', aluminium: 'lime-aluminium', 'per-unit': 'lime-by-ph', 'ph-rows': 'lime-by-ph', 'ph-line': 'lime-by-ph', 'texture-step': 'lime-texture', 'texture-factor': 'lime-texture', 'kcl-classes': 'lime-class', 'garden-classes': 'lime-garden',
 };
 
 /** One method's rate in its printed unit, then as pure lime for the layer. A publication's table and its equation are read together. */
-function rated(rule: LimeRule, beside: readonly LimeRule[], test: LimeTest, value: number, wanted: Ph, highest: number, soil: PhSoil): Pick<LimeNeed, 'goal' | 'dugIn' | 'depthM'> | 'beyond' | 'lacks' {
+function rated(rule: LimeRule, beside: readonly LimeRule[], test: LimeTest, value: number, asked: Ph, highest: number, soil: PhSoil): Pick<LimeNeed, 'goal' | 'dugIn' | 'depthM'> | 'beyond' | 'lacks' {
+  const target = rule.organic?.target;
+  const wanted = target && target.ph < asked.value ? figure(target.ph, 'pH', 'soil', 'ph-goal', target.cite, [asked]) : asked;
   const said = saidFor(test, value, soil);
   const from = (goal: Ph): Figure[] => [said[0]!, goal, ...said.slice(1)];
   if ('formula' in rule) {

@@ -3,6 +3,7 @@ import { lengthOf } from '../orchard/measure.ts';
 import { organicMatterOf } from '../rating/organic.ts';
 import type { Rated } from '../rating/rate.ts';
 import { waterPhOf } from '../rating/salt-ph.ts';
+import { kindIn } from '../rating/soil-kind.ts';
 import { classOf } from '../rating/texture.ts';
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
@@ -40,6 +41,8 @@ export type PhSoil = {
   readonly carbonate: number | null;
   /** %. */
   readonly organic: number | null;
+  /** The report calls it peat or muck. */
+  readonly peat?: true;
   readonly magnesium: number | null;
 };
 
@@ -88,7 +91,7 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
     carbonate: carbonateOf(rated), depthM: typeof said === 'number' ? said : null,
     buffer: buffer ? bufferOf(buffer.value!, buffer.method) : null,
     lime: lime && unit ? figure(lime.value!, unit, 'lime', 'printed-by-lab', cite(lime)) : null,
-    texture: classOf(rated.map((r) => r.reading)),
+    texture: classOf(rated.map((r) => r.reading)), ...(kindIn(rated.map((r) => r.reading)) === 'organic' ? { peat: true } : {}),
     organic: organicMatterOf({ readings: rated.map((r) => r.reading) })?.value ?? null,
     magnesium: rated.find((r) => r.reading.item === 'magnesium')?.mgPerKg?.value ?? null,
   };

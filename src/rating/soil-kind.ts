@@ -12,12 +12,14 @@ const OF_CLASS: Readonly<Record<UsdaClass, Kind>> = {
   'sandy clay loam': 'clay loam', 'clay loam': 'clay loam', 'silty clay loam': 'clay loam', 'sandy clay': 'clay', 'silty clay': 'clay', clay: 'clay',
 };
 
+export const kindOf = (sample: Sample): Kind | null => kindIn(sample.readings);
+
 /** By the report's own words, else by its sand, silt and clay; null where it tells neither. */
-export function kindOf(sample: Sample): Kind | null {
-  const texture = sample.readings.find((r) => r.item === 'texture')?.asPrinted;
+export function kindIn(readings: Sample['readings']): Kind | null {
+  const texture = readings.find((r) => r.item === 'texture')?.asPrinted;
   const named = texture === undefined ? null : textureNamed(texture);
   const said = named ? KIND_OF.get(named.word) ?? named.means : null;
   if (said) return said;
-  const shares = sharesIn(sample.readings);
+  const shares = sharesIn(readings);
   return shares ? OF_CLASS[usdaClass(shares)] : null;
 }

@@ -59,6 +59,7 @@ export type LimeFormula = LimeMethod & (
   | { readonly formula: 'texture-factor'; readonly light: number; readonly medium: number; readonly heavy: number }
   | { readonly formula: 'texture-step'; readonly step: number; readonly light: number; readonly heavy: number }
   | { readonly formula: 'ph-rows'; readonly end: number; readonly classes: readonly string[]; readonly rows: readonly (readonly [ph: number, ...rates: number[]])[] }
+  | { readonly formula: 'ph-line'; readonly constant: number; readonly perPh: number }
   | { readonly formula: 'kcl-classes'; readonly rates: Readonly<Record<'very light' | 'light' | 'medium' | 'heavy', { readonly rows: readonly (readonly [phUpTo: number, rate: number])[] }>> }
   | { readonly formula: 'garden-classes'; readonly rates: Readonly<Record<'light' | 'medium' | 'heavy', { readonly rows: readonly (readonly [cacl2Edge: number, rate: number])[] }>> }
   | { readonly formula: 'ecec'; readonly toPh: readonly number[]; readonly fromPh: readonly number[]; readonly classes: readonly string[]; readonly rows: readonly (readonly [ecec: number, ...rates: number[]])[] }
@@ -77,6 +78,8 @@ export const LIME_FORMULAS: readonly LimeFormula[] = [
   // The goal stands for the crop's target of the buffer: of fruit none was seen, and the grass of the example has 6.7.
   { formula: 'target-buffer', test: ['smp'], region: ['IE'], unit: 't/ha', depth: [10, 'cm'], reference: 100, perUnit: 12.5, cite: { source: 'teagasc-lime', at: '(target − measured SMP) × 12.5', mark: 'read' } },
   { formula: 'mehlich', test: ['mehlich-buffer', 'acidity'], region: ['US-NC'], abroad: true, unit: 'ton/acre', depth: [20, 'cm'], reference: 100, bufferEnd: 6.6, nearEnd: 6.5, acidityFactor: 4, cite: { source: 'north-carolina-bufftab', at: 'acidity × factor', mark: 'read' } },
+  { formula: 'mehlich', test: ['mehlich-buffer', 'acidity'], region: ['US-NC'], unit: 'ton/acre', depth: [20, 'cm'], reference: 100, bufferEnd: 6.6, nearEnd: 6.5, acidityFactor: 4,
+    organic: { over: 20, upTo: 100, target: { ph: 5, cite: { source: 'north-carolina-lime-needs', at: 'target of organic soils, recalled', mark: 'memory' } } }, cite: { source: 'north-carolina-lime-needs', at: 'acidity × factor, organic soils', mark: 'read' } },
   {
     formula: 'adams-evans', test: ['adams-evans', 'moore-sikora'], region: ['US-AL', 'US-SC'], abroad: true, unit: 'lb/acre', depth: TWO_MILLION, reference: 100,
     bufferStart: 8, acidityFactor: 8000, inefficiency: 1.5, curve: [7.79, 5.55, 2.27], cecUnder: 13, cite: { source: 'alabama-adams-evans', at: 'equation read; curve of pH and saturation recalled', mark: 'memory' },
@@ -96,6 +99,15 @@ export const LIME_FORMULAS: readonly LimeFormula[] = [
   // Printed in whole tonnes up to the target of arable land, which the publisher's own page has at 6.7.
   { formula: 'ph-rows', label: 'span', test: ['place'], region: ['GB'], unit: 't/ha', depth: [20, 'cm'], reference: 100, end: 6.7, classes: ['sands', 'sandy and silt loams', 'clay loams and clays'],
     rows: [[5.0, 10, 12, 14], [5.5, 7, 8, 10], [6.0, 4, 5, 6], [6.2, 3, 4, 4]], cite: { source: 'uk-rb209-lime', at: 'arable land by soil and pH', mark: 'memory' } },
+  { formula: 'ph-rows', test: ['place'], region: ['GB'], unit: 't/ha', depth: [20, 'cm'], reference: 100, end: 6.2, classes: ['organic soils'],
+    organic: { over: 10, upTo: 20, target: { ph: 6.2, cite: { source: 'ahdb-lime-targets', at: 'continuous arable cropping, organic', mark: 'read' } } },
+    rows: [[5.0, 14], [5.5, 9], [6.0, 4]], cite: { source: 'uk-rb209-lime', at: 'arable land, organic soils', mark: 'memory' } },
+  { formula: 'ph-rows', test: ['place'], region: ['GB'], unit: 't/ha', depth: [20, 'cm'], reference: 100, end: 6.0, classes: ['peaty soils'],
+    organic: { over: 20, upTo: 100, target: { ph: 6.0, cite: { source: 'ahdb-lime-targets', at: 'continuous arable cropping, peaty soils', mark: 'read' } } },
+    rows: [[5.0, 16], [5.5, 8]], cite: { source: 'uk-rb209-lime', at: 'arable land, peaty soils', mark: 'memory' } },
+  { formula: 'ph-line', test: ['place'], region: ['US-OH', 'US-IN', 'US-MI'], unit: 'ton/acre', depth: [8, 'in'], reference: 90, constant: 32.9, perPh: -6.31,
+    organic: { over: 20, upTo: 100, target: { ph: 5.3, cite: { source: 'tri-state-1995', at: 'organic soils, pH wanted', mark: 'read' } } },
+    cite: { source: 'tri-state-1995', at: 'organic soils, by soil pH', mark: 'memory' } },
   // 1 t/ha lifts the pH by 0.7, 0.5, 0.3.
   { formula: 'texture-factor', test: ['place'], region: ['AU'], unit: 't/ha', depth: [10, 'cm'], reference: 100, light: 1 / 0.7, medium: 1 / 0.5, heavy: 1 / 0.3, cite: { source: 'australia-lime-texture', at: 'pure lime to a pH unit: sand, loam, clay', mark: 'derived' } },
   { formula: 'kcl-classes', test: ['place'], region: ['PL'], unit: 't/ha', depth: [20, 'cm'], reference: 178.5, cite: { source: 'iung-lime', at: 'CaO by class of pH; scale and depth recalled', mark: 'memory' },

@@ -22,6 +22,8 @@ export type LimeMethod = {
   readonly depth: readonly [number, 'in' | 'cm'];
   /** A dose as it is spread, whatever layer was sampled. */
   readonly asSpread?: true;
+  /** For organic soil alone: over how much organic matter and up to how much, %, and the pH that such soil is brought to and no further. All others are for mineral soil. */
+  readonly organic?: { readonly over: number; readonly upTo: number; readonly target: { readonly ph: number; readonly cite: Cite } };
   /** Strength (CCE, %) of the lime that the rates are for. */
   readonly reference: number;
   readonly cite: Cite;
@@ -33,6 +35,13 @@ export type LimeGrid = LimeMethod & {
   /** The last row is printed for its value and all that ask for more. */
   readonly open?: true;
 };
+
+/** With more organic matter than this a soil is not mineral, %; the last stands where a country has none of its own. */
+export const ORGANIC_SOIL: readonly { readonly countries: readonly string[]; readonly above: number; readonly unit: '%'; readonly cite: Cite }[] = [
+  { countries: ['GB'], above: 10, unit: '%', cite: { source: 'uk-rb209-lime', at: 'organic soils', mark: 'memory' } },
+  { countries: ['DE'], above: 15, unit: '%', cite: { source: 'vdlufa-humus', at: 'half-bog from 15.1 %', mark: 'read' } },
+  { countries: [], above: 20, unit: '%', cite: { source: 'tri-state-1995', at: 'organic soils, over 20 %', mark: 'read' } },
+];
 
 export const LIME_GRIDS: readonly LimeGrid[] = [
   {
