@@ -52,7 +52,7 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highes
     return { goal: wanted, by: 'lab', dugIn: rate, depthM: soil.depthM ?? LAB_DEPTH, others: [] };
   }
   const matter = organicIn(soil, region);
-  const suited = RULES.filter(({ organic }) => (matter === null ? organic === undefined : organic !== undefined && matter > organic.over && matter <= organic.upTo));
+  const suited = RULES.filter(({ organic }) => (matter === null ? organic === undefined : organic !== undefined && matter > organic.span[0] && matter <= organic.span[1]));
   const isOwn = (r: LimeRule): boolean => region !== null && r.region.some((home) => region === home || region.startsWith(`${home}-`));
   const isAbroad = (r: LimeRule): boolean => r.abroad === true;
   // Saturations come last, and only where there is no buffer whose name or table could be asked for.

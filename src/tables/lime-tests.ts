@@ -23,7 +23,7 @@ export type LimeMethod = {
   /** A dose as it is spread, whatever layer was sampled. */
   readonly asSpread?: true;
   /** For organic soil alone: over how much organic matter and up to how much, %, and the pH that such soil is brought to and no further. All others are for mineral soil. */
-  readonly organic?: { readonly over: number; readonly upTo: number; readonly target: { readonly ph: number; readonly cite: Cite } };
+  readonly organic?: { readonly span: readonly [over: number, upTo: number]; readonly target: { readonly ph: number; readonly cite: Cite } };
   /** Strength (CCE, %) of the lime that the rates are for. */
   readonly reference: number;
   readonly cite: Cite;

@@ -68,7 +68,7 @@ const texts = (x: unknown): string[] => (typeof x === 'string' ? [x] : Array.isA
 
 const CROPS: readonly string[] = [...new Set(Object.values(CROP_WORDS))];
 /** What a number is for, not what it says: the years and the row that a figure belongs to, the grade of a product. */
-const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'first', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'depth', 'depthCm', 'upTo', 'span', 'fromPh', 'toPh', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
+const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'first', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'depth', 'depthCm', 'span', 'fromPh', 'toPh', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
 const OWN: readonly string[] = ['item', 'from', 'to', 'dilution', 'soil', 'type', 'grade', 'group', 'letter', 'heaviness', 'means', 'of', 'method', 'name', 'pair'];
 const PAIR = ['low', 'high'];
 const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O5', 'K2O'], budBreak: ['month', 'day'], firstFrost: ['month', 'day'] };
