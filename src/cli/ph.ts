@@ -66,7 +66,7 @@ export function phCommand(zone: string | undefined, options: PhOptions, io: Io):
   const figures = collector(L, plan.orchard.where.units);
   const result = { ph: trees.flatMap((t) => phRows(t, L, figures)) };
   const told = plan.notices.filter((n) => n.code.startsWith('ph-') && (n.code === 'ph-no-range' ? isAsked(String(n.facts.zone)) : trees.some((t) => String(n.facts.tree).split(', ').includes(t.tree.name))));
-  return give({ command: 'ph', result, notices: [...folder.notices, ...told], figures: figures.all(), questions: plan.questions.filter((q) => q.code === 'texture-missing'), language: L, text: zoneText(plan, trees, told, L) }, json, io);
+  return give({ command: 'ph', result, notices: [...folder.notices, ...told], figures: figures.all(), questions: plan.questions.filter((q) => q.code === 'texture-missing' || q.code === 'buffer-method'), language: L, text: zoneText(plan, trees, told, L) }, json, io);
 }
 
 function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[], L: Language): string {

@@ -22,5 +22,7 @@ export function curveOf(ask: PhAsk, plan: PhPlan): CurvePoint[] {
     }
     return range ? [{ ph, low: range[0].value, high: range[1].value }] : [];
   });
+  // A rule that goes by the present pH alone draws no way.
+  if (points.length > 1 && points[0]!.low === points.at(-1)!.low && points[0]!.high === points.at(-1)!.high) return [];
   return [{ ph: from, low: 0, high: 0 }, ...points];
 }

@@ -37,20 +37,16 @@ export function between(points: readonly (readonly [number, number])[], x: numbe
 /** A goal that was printed, and what it asks for at the test's value. */
 export type Column = { readonly goal: number; readonly rate: number; readonly cite: Cite };
 
-/** Every goal of a grid or of equations at the test's value: above the printed span of a buffer nothing, beyond its other end none. */
-export function columnsOf(rule: LimeGrid | LimeEquations, test: LimeTest, value: number, soil: PhSoil): readonly Column[] | 'beyond' {
+/** Every goal of a grid or of equations at the test's value: above the printed span of a buffer nothing, at its acid end no more than the last that was printed. */
+export function columnsOf(rule: LimeGrid | LimeEquations, test: LimeTest, value: number, soil: PhSoil): readonly Column[] {
   const { cite } = rule;
   if ('goals' in rule) {
     const rows = [...rule.rows].sort((a, b) => a[0] - b[0]);
-    const [least, most] = [rows[0]![0], rows.at(-1)![0]];
-    const acid = test === 'acidity';
-    if (acid ? value > most : value < least && !rule.open) return 'beyond';
-    const none = acid ? value <= 0 : value > most;
+    const none = test === 'acidity' ? value <= 0 : value > rows.at(-1)![0];
     return rule.goals.map((goal, k) => ({ goal, cite, rate: none ? 0 : between(rows.map((r) => [r[0], r[k + 1]!]), value) }));
   }
   const [least, most] = rule.span;
-  if (value < least) return 'beyond';
-  const b = rule.index ? value * 10 : value;
+  const b = Math.max(value, least) * (rule.index ? 10 : 1);
   const layers = rule.perInch ? depthOf(rule, soil) / INCH : 1;
   return rule.rows.map(([goal, constant, line, curve = 0, byPh = 0]) => {
     const rate = (constant + line * b + curve * b * b + byPh * soil.now.value) * layers;
@@ -67,7 +63,7 @@ const atLeastNone = (rate: number): number => Math.max(0, rate);
 export function byFormula(rule: LimeFormula, test: LimeTest, value: number, goal: number, soil: PhSoil): Found {
   const now = soil.now.value;
   switch (rule.formula) {
-    case 'target-buffer': return atLeastNone((goal - value) * rule.perUnit);
+    case 'target-buffer': return atLeastNone((Math.max(goal, rule.target) - value) * rule.perUnit);
     case 'mehlich': {
       // Near the buffer's own pH the share grows without bound.
       if (now >= rule.nearEnd) return 'beyond';

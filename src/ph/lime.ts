@@ -1,7 +1,7 @@
 /** How much lime: the lab's own rate, else its test by the place's own method or a general one, else the texture. First dug in, then as a surface dose under standing trees. */
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
-import { LIME_BY_TEXTURE, LIME_LIMIT, LIME_LIMIT_DUG, LIME_LIMIT_LIGHT, LIME_LIMITS_ELSEWHERE, LIME_PER_UNIT, SURFACE_DEPTH } from '../tables/lime.ts';
+import { BUFFER_UNDER, LIME_BY_TEXTURE, LIME_LIMIT, LIME_LIMIT_DUG, LIME_LIMIT_LIGHT, LIME_LIMITS_ELSEWHERE, LIME_PER_UNIT, SURFACE_DEPTH } from '../tables/lime.ts';
 import type { LimeFormula } from '../tables/lime-equations.ts';
 import { LIME_EQUATIONS, LIME_FORMULAS } from '../tables/lime-equations.ts';
 import type { LimeTest } from '../tables/lime-tests.ts';
@@ -25,18 +25,19 @@ export type LimeNeed = {
   readonly others: readonly { readonly rate: Rate; readonly depthM: number; readonly surface?: true }[];
 };
 
+type Span = { readonly low: number; readonly high: number };
 const arithmetic = { source: 'definition', at: 'units of area rate', mark: 'derived' } as const;
 /** A lab that says no depth means its six inches. */
 const LAB_DEPTH = 6 * INCH;
 
-/** A table's lowest goal serves one that lies at most so far under it. */
+/** A table's lowest goal serves one that lies at most so far under it; its highest one above it where that still suits. */
 const RAISED_AT_MOST = 0.5;
 
 const RULES: readonly LimeRule[] = [...LIME_GRIDS, ...LIME_EQUATIONS, ...LIME_FORMULAS];
 const TESTS: readonly LimeTest[] = ['sikora', 'smp', 'mehlich-buffer', 'adams-evans', 'moore-sikora', 'acidity', 'lime-buffer-capacity', 'base-saturation', 'aluminium', 'ecec'];
 
 /** Why there is no rate: it lies beyond what was printed, the buffer is one of which no table is held, or the soil is organic and no table for such is held. */
-export type NoLime = 'no-rate' | 'woodruff' | 'modified-mehlich' | 'organic-soil';
+export type NoLime = 'no-rate' | 'buffer-under' | 'woodruff' | 'modified-mehlich' | 'organic-soil';
 
 /** Organic matter where a country takes a soil for an organic one, %; a soil that is called peat without it counts as nothing else. */
 function organicIn(soil: PhSoil, region: string | null): number | null {
@@ -45,12 +46,14 @@ function organicIn(soil: PhSoil, region: string | null): number | null {
   return matter > limit.above ? matter : null;
 }
 
-/** What it takes from now to the goal. `highest` is the most that a goal may be raised to. */
-export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highest: number): LimeNeed | NoLime {
+/** What it takes from now to the goal, which a table may move within what suits. */
+export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, suits: Span): LimeNeed | NoLime {
   if (soil.lime) {
     const rate = figure(convert(soil.lime.value, soil.lime.unit, 'g/m2'), 'g/m2', 'lime', 'lime-lab', soil.lime.cite, [soil.lime]);
     return { goal: wanted, by: 'lab', dugIn: rate, depthM: soil.depthM ?? LAB_DEPTH, others: [] };
   }
+  // Mehlich's buffer starts so low that its salts alone may take it under the soil.
+  if (soil.buffer && soil.buffer.test !== 'mehlich-buffer' && soil.now.value - soil.buffer.value >= BUFFER_UNDER.value - 1e-9) return 'buffer-under';
   const matter = organicIn(soil, region);
   const suited = RULES.filter(({ organic }) => (matter === null ? organic === undefined : organic !== undefined && matter > organic.span[0] && matter <= organic.span[1]));
   const isOwn = (r: LimeRule): boolean => region !== null && r.region.some((home) => region === home || region.startsWith(`${home}-`));
@@ -63,10 +66,10 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, highes
       const value = testValue(soil, test);
       if (value === null) continue;
       const rules = suited.filter((r) => r.test.includes(test) && (serves(r) || isOwn(r)));
-      const lead = rules.filter((r) => r.label === undefined && serves(r)).map((r) => rated(r, rules, test, value, wanted, highest, soil)).find((x) => x !== 'lacks');
+      const lead = rules.filter((r) => r.label === undefined && serves(r)).map((r) => rated(r, rules, test, value, wanted, suits, soil)).find((x) => x !== 'lacks');
       if (lead === undefined) continue;
       if (lead === 'beyond') return 'no-rate';
-      const spans = rules.filter((r) => r.label === 'span').map((r) => rated(r, [r], test, value, lead.goal, highest, soil)).filter((x) => typeof x === 'object');
+      const spans = rules.filter((r) => r.label === 'span').map((r) => rated(r, [r], test, value, lead.goal, suits, soil)).filter((x) => typeof x === 'object');
       const others = spans.length === 0 ? [] : [lead, ...spans].map((x) => ({ rate: x.dugIn, depthM: x.depthM }));
       return { ...lead, by: test, others };
     }
@@ -82,7 +85,7 @@ const STEPS: Partial<Record<LimeFormula['formula'], StepId>> = {
 };
 
 /** One method's rate in its printed unit, then as pure lime for the layer. A publication's table and its equation are read together. */
-function rated(rule: LimeRule, beside: readonly LimeRule[], test: LimeTest, value: number, asked: Ph, highest: number, soil: PhSoil): Pick<LimeNeed, 'goal' | 'dugIn' | 'depthM'> | 'beyond' | 'lacks' {
+function rated(rule: LimeRule, beside: readonly LimeRule[], test: LimeTest, value: number, asked: Ph, suits: Span, soil: PhSoil): Pick<LimeNeed, 'goal' | 'dugIn' | 'depthM'> | 'beyond' | 'lacks' {
   const target = rule.organic?.target;
   const wanted = target && target.ph < asked.value ? figure(target.ph, 'pH', 'soil', 'ph-goal', target.cite, [asked]) : asked;
   const said = saidFor(test, value, soil);
@@ -95,16 +98,16 @@ function rated(rule: LimeRule, beside: readonly LimeRule[], test: LimeTest, valu
     return dug(rule, figure(rate, rule.unit, of, STEPS[rule.formula] ?? 'lime-table', rule.cite, [...from(wanted), ...full]), wanted, soil);
   }
   const found = beside.filter((r) => !('formula' in r) && r.cite.source === rule.cite.source).map((r) => columnsOf(r as Exclude<LimeRule, LimeFormula>, test, value, soil));
-  const columns = found.flatMap((c) => (c === 'beyond' ? [] : c)).sort((a, b) => a.goal - b.goal);
-  if (found.includes('beyond')) return 'beyond';
+  const columns = found.flat().sort((a, b) => a.goal - b.goal);
   const [lowest, top] = [columns[0]!.goal, columns.at(-1)!.goal];
-  const raised = wanted.value < lowest && lowest - wanted.value <= RAISED_AT_MOST && lowest <= highest;
-  const goal = raised ? figure(lowest, 'pH', 'soil', 'ph-goal', rule.cite, [wanted]) : wanted;
+  const moved = wanted.value < lowest && lowest - wanted.value <= RAISED_AT_MOST && lowest <= suits.high ? lowest : wanted.value > top && top >= suits.low ? top : null;
+  const goal = moved === null ? wanted : figure(moved, 'pH', 'soil', 'ph-goal', rule.cite, [wanted]);
   if (goal.value < lowest || goal.value > top) return 'beyond';
   // The columns that it is read from: the printed goal itself, or those on either side.
   const used = columns.filter((c, i) => c.goal === goal.value || (goal.value > c.goal && goal.value < (columns[i + 1]?.goal ?? 0)) || (goal.value < c.goal && goal.value > (columns[i - 1]?.goal ?? 15)));
   const cite = used.find((c) => c.cite.mark === 'memory')?.cite ?? used[0]!.cite;
-  return dug(rule, figure(between(columns.map((c) => [c.goal, c.rate]), goal.value), rule.unit, 'lime', 'lime-table', cite, from(goal)), goal, soil);
+  const ends = 'goals' in rule ? test !== 'acidity' && value < Math.min(...rule.rows.map((r) => r[0])) : value < rule.span[0];
+  return dug(rule, figure(between(columns.map((c) => [c.goal, c.rate]), goal.value), rule.unit, 'lime', ends ? 'lime-table-end' : 'lime-table', cite, from(goal)), goal, soil);
 }
 
 /** As pure lime for the layer that was sampled, or that the method is for. */
@@ -145,9 +148,10 @@ export function limeRates(need: LimeNeed, digIn: boolean): Rate[] {
 /** This year's dose of a product, on the surface or dug in before planting: `strength` is its calcium carbonate equivalent as a share of one. */
 export function limeDose(need: LimeNeed, strength: number, soil: PhSoil, digIn: boolean): Rate {
   const pure = digIn ? need.dugIn : onSurface(need.dugIn, need.depthM);
-  const product = figure(pure.value / strength, 'g/m2', 'lime', 'lime-strength', { source: 'definition', at: 'rate × 100 / CCE', mark: 'derived' }, [pure, figure(strength * 100, '%', 'lime', 'strength', { source: 'grower', at: 'label', mark: 'read' })]);
+  const product = strength === 1 ? pure : figure(pure.value / strength, 'g/m2', 'lime', 'lime-strength', { source: 'definition', at: 'rate × 100 / CCE', mark: 'derived' }, [pure, figure(strength * 100, '%', 'lime', 'strength', { source: 'grower', at: 'label', mark: 'read' })]);
   const limit = digIn ? figure(convert(LIME_LIMIT_DUG.value, LIME_LIMIT_DUG.unit, 'g/m2'), 'g/m2', 'lime', 'lime-dug-limit', LIME_LIMIT_DUG.cite) : limeLimit(soil);
-  const most = limit.value / Math.max(1, strength);
+  // On the surface so much of any product; what is dug in may be more of a weak one.
+  const most = limit.value / (digIn ? strength : Math.max(1, strength));
   if (product.value <= most) return product;
   return figure(most, 'g/m2', 'lime', digIn ? 'lime-dug-limited' : 'lime-limited', limit.cite, [product, limit]);
 }

@@ -6,9 +6,10 @@ import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Facts } from '../reason/notice.ts';
 import type { Crop } from '../tables/crops.ts';
+import { LIME_LEAST_WAY } from '../tables/lime.ts';
 import { OVER_ACID } from '../tables/ph-ranges.ts';
 import { FREE_LIME_PH, SULPHUR_HOPELESS, SULPHUR_TIME, SULPHUR_WARMTH } from '../tables/sulphur.ts';
-import { convert } from '../units/units.ts';
+import { convert, INCH } from '../units/units.ts';
 import type { Instead } from './acidifiers.ts';
 import { chelateFor, insteadOf } from './acidifiers.ts';
 import type { LimeNeed, NoLime } from './lime.ts';
@@ -18,7 +19,7 @@ import { freeLime, sulphurDose, sulphurLimit, sulphurRates } from './sulphur.ts'
 import type { Suits } from './suits.ts';
 import { goalOf, suitsOf } from './suits.ts';
 
-export type PhReason = 'inside' | 'goal-is-now' | 'retest' | 'tolerated' | 'tolerated-low' | 'beyond' | 'acid-enough' | 'over-acid' | 'stopped' | LimeNeed['by'] | NoLime | 'none-needed' | 'sulphur' | 'free-lime' | 'too-high';
+export type PhReason = 'inside' | 'goal-is-now' | 'retest' | 'tolerated' | 'tolerated-low' | 'beyond' | 'acid-enough' | 'over-acid' | 'stopped' | 'stopped-lime' | 'near-goal' | LimeNeed['by'] | NoLime | 'none-needed' | 'test-disagrees' | 'sulphur' | 'free-lime' | 'too-high';
 type Rate = Figure<'g/m2', 'lime'> | Figure<'g/m2', 'sulphur'>;
 
 export type PhPlan = {
@@ -81,27 +82,39 @@ function leftAlone({ crop, soil: { now } }: PhAsk, { low, limeBelow }: Suits): P
   return limeBelow && now.value >= limeBelow.value ? 'tolerated-low' : null;
 }
 
-/** The key of the sentence that says a plan: a tree that stands too high is spoken of otherwise than a bush that wants acid soil. */
-export const phSentence = (plan: PhPlan, crop: Crop | null): `ph-${PhReason}` | 'ph-too-high-tree' | 'ph-free-lime-tree' =>
-  (crop !== 'blueberry' && (plan.reason === 'too-high' || plan.reason === 'free-lime') ? `ph-${plan.reason}-tree` : `ph-${plan.reason}`);
+/** The key of the sentence that says a plan: a tree that stands too high is spoken of otherwise than a bush that wants acid soil, and a bush far from it otherwise than one that is near. */
+export function phSentence(plan: PhPlan, crop: Crop | null): `ph-${PhReason}` | 'ph-too-high-tree' | 'ph-free-lime-tree' | 'ph-sulphur-hard' {
+  if (crop !== 'blueberry' && (plan.reason === 'too-high' || plan.reason === 'free-lime')) return `ph-${plan.reason}-tree`;
+  return plan.reason === 'sulphur' && plan.now.value > SULPHUR_HOPELESS.hard ? 'ph-sulphur-hard' : `ph-${plan.reason}`;
+}
 
 /** What that sentence is filled with. */
-export function phFacts({ now, goal, suits, swallowed }: PhPlan, tree: string): Facts {
+export function phFacts({ now, goal, suits, swallowed, range }: PhPlan, tree: string): Facts {
   const shown = (value: number): number => Math.round(value * 100) / 100;
   return {
-    tree, now: shown(now.value), goal: shown(goal.value), low: suits.low, high: suits.high, years: swallowed?.years ?? 0, percent: swallowed?.percent ?? 0,
+    tree, now: shown(now.value), goal: shown(goal.value), low: suits.low, high: suits.high, years: swallowed?.years ?? (range ? Math.ceil(range[0].value / sulphurLimit().value) : 0), percent: swallowed?.percent ?? 0,
     least: suits.absolute?.[0].value ?? '', most: suits.absolute?.[1].value ?? '', below: suits.limeBelow?.value ?? '', chelate: chelateFor(now.value), soonest: SULPHUR_TIME.months[0], latest: SULPHUR_TIME.months[1], warm: SULPHUR_WARMTH.fahrenheit, celsius: Math.round((SULPHUR_WARMTH.fahrenheit - 32) / 1.8),
   };
 }
 
+/** Lime before planting is dug in six to eight inches (Penn State's home garden notes). */
+const PLANTING_DEPTH_M = 6 * INCH;
+/** So far under what suits, a test that asks for no lime is doubted; ours. */
+const TEST_DISAGREES = 0.3;
+
 type Found = Pick<PhPlan, 'verdict' | 'reason'> & Partial<PhPlan>;
 
-function limed({ soil, strength, region, goal: asked, digIn = false }: PhAsk, wanted: Figure<'pH', 'soil'>, suits: Suits): Found {
-  const need = limeNeed(soil, wanted, region, asked ?? suits.high);
+function limed({ soil: told, strength, region, goal: asked, digIn = false, stopped }: PhAsk, wanted: Figure<'pH', 'soil'>, suits: Suits): Found {
+  if (stopped) return { verdict: 'leave', reason: 'stopped-lime' };
+  const now = told.now.value;
+  if (asked === undefined && wanted.value - now < LIME_LEAST_WAY.value - 1e-9) return { verdict: 'leave', reason: 'near-goal' };
+  // A tree is planted in a whole spit, however shallow the sample; the lab's own rate is for its own layer.
+  const soil = digIn && !told.lime && told.depthM !== null ? { ...told, depthM: Math.max(told.depthM, PLANTING_DEPTH_M) } : told;
+  const need = limeNeed(soil, wanted, region, { low: asked ?? suits.low, high: asked ?? suits.high });
   if (typeof need === 'string') return { verdict: 'cannot', reason: need };
   const { goal } = need;
   const dose = limeDose(need, strength.lime, soil, digIn);
-  if (dose.value <= 0) return { verdict: 'leave', reason: 'none-needed', goal, dugIn: need };
+  if (dose.value <= 0) return { verdict: 'leave', reason: suits.low - now > TEST_DISAGREES ? 'test-disagrees' : 'none-needed', goal, dugIn: need };
   const rates = limeRates(need, digIn);
   const sorted = [...rates].sort((a, b) => a.value - b.value);
   return { verdict: 'lime', reason: need.by, goal, dose, dugIn: need, range: sorted.length > 1 ? [sorted[0]!, sorted.at(-1)!] : null, rates: sorted };
@@ -117,7 +130,7 @@ function acidified({ crop, soil, strength, goal: asked, stopped }: PhAsk, goal: 
     const percent = limy ? soil.carbonate! : 1;
     const sulphur = freeLime(percent);
     const years = Math.ceil(convert(sulphur.value, sulphur.unit, 'g/m2') / sulphurLimit().value);
-    return { verdict: 'cannot', reason: limy ? 'free-lime' : 'too-high', range, rates, swallowed: { sulphur, percent, years } };
+    return { verdict: 'cannot', reason: limy ? 'free-lime' : 'too-high', swallowed: { sulphur, percent, years } };
   }
   if (crop !== 'blueberry' && asked === undefined) return { verdict: 'leave', reason: absolute && now > Math.max(absolute[1].value, high) ? 'beyond' : 'tolerated' };
   if (stopped) return { verdict: 'leave', reason: 'stopped', range, rates };

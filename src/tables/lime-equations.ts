@@ -47,7 +47,7 @@ export const LIME_EQUATIONS: readonly LimeEquations[] = [
 
 /** A small formula by its name, with its constants; `ph/lime-formulas.ts` evaluates it. */
 export type LimeFormula = LimeMethod & (
-  | { readonly formula: 'target-buffer'; readonly perUnit: number }
+  | { readonly formula: 'target-buffer'; readonly target: number; readonly perUnit: number }
   | { readonly formula: 'mehlich'; readonly bufferEnd: number; readonly nearEnd: number; readonly acidityFactor: number }
   | { readonly formula: 'adams-evans'; readonly bufferStart: number; readonly acidityFactor: number; readonly inefficiency: number; readonly curve: readonly [constant: number, slope: number, square: number]; readonly cecUnder: number }
   | { readonly formula: 'acidity-rule'; readonly neutralPh: number; readonly toNeutral: number; readonly goal: number; readonly toGoal: number; readonly acidityOver: number; readonly least: number }
@@ -75,8 +75,8 @@ const GERMAN_GARDEN = {
 } as const;
 
 export const LIME_FORMULAS: readonly LimeFormula[] = [
-  // The goal stands for the crop's target of the buffer: of fruit none was seen, and the grass of the example has 6.7.
-  { formula: 'target-buffer', test: ['smp'], region: ['IE'], unit: 't/ha', depth: [10, 'cm'], reference: 100, perUnit: 12.5, cite: { source: 'teagasc-lime', at: '(target − measured SMP) × 12.5', mark: 'read' } },
+  // The target of the buffer is that of the example's grass: of fruit none was seen, and fruit wants no less.
+  { formula: 'target-buffer', test: ['smp'], region: ['IE'], unit: 't/ha', depth: [10, 'cm'], reference: 100, target: 6.7, perUnit: 12.5, cite: { source: 'teagasc-lime', at: '(target − measured SMP) × 12.5', mark: 'read' } },
   { formula: 'mehlich', test: ['mehlich-buffer', 'acidity'], region: ['US-NC'], abroad: true, unit: 'ton/acre', depth: [20, 'cm'], reference: 100, bufferEnd: 6.6, nearEnd: 6.5, acidityFactor: 4, cite: { source: 'north-carolina-bufftab', at: 'acidity × factor', mark: 'read' } },
   { formula: 'mehlich', test: ['mehlich-buffer', 'acidity'], region: ['US-NC'], unit: 'ton/acre', depth: [20, 'cm'], reference: 100, bufferEnd: 6.6, nearEnd: 6.5, acidityFactor: 4,
     organic: { span: [20, 100], target: { ph: 5, cite: { source: 'north-carolina-lime-needs', at: 'target of organic soils, recalled', mark: 'memory' } } }, cite: { source: 'north-carolina-lime-needs', at: 'acidity × factor, organic soils', mark: 'read' } },

@@ -32,8 +32,6 @@ export type LimeMethod = {
 export type LimeGrid = LimeMethod & {
   readonly goals: readonly number[];
   readonly rows: readonly (readonly [value: number, ...rates: number[]])[];
-  /** The last row is printed for its value and all that ask for more. */
-  readonly open?: true;
 };
 
 /** With more organic matter than this a soil is not mineral, %; the last stands where a country has none of its own. */
@@ -69,7 +67,7 @@ export const LIME_GRIDS: readonly LimeGrid[] = [
     rows: [[6.8, 2000, 3000], [6.7, 2000, 4000], [6.6, 2000, 5000], [6.5, 2500, 6000], [6.4, 3000, 7000], [6.3, 3500, 8000], [6.2, 4000, 9000], [6.1, 4500, 10_000], [6.0, 5000, 11_000]],
   },
   {
-    test: ['smp'], region: ['BR'], goals: [5.5, 6.0, 6.5], unit: 't/ha', depth: [20, 'cm'], reference: 100, open: true, cite: { source: 'brazil-cqfs', at: 'SMP table, PRNT 100', mark: 'memory' },
+    test: ['smp'], region: ['BR'], goals: [5.5, 6.0, 6.5], unit: 't/ha', depth: [20, 'cm'], reference: 100, cite: { source: 'brazil-cqfs', at: 'SMP table, PRNT 100', mark: 'memory' },
     rows: [
       [7.0, 0, 0, 0.2], [6.8, 0, 0.3, 0.8], [6.6, 0.2, 0.8, 1.6], [6.4, 0.6, 1.4, 2.6], [6.2, 1, 2.2, 3.7], [6.0, 1.6, 3.2, 4.9], [5.8, 2.3, 4.2, 6.3], [5.6, 3.2, 5.4, 7.8], [5.4, 4.2, 6.8, 9.5], [5.2, 5.3, 8.3, 11.3],
       [5.0, 6.6, 9.9, 13.3], [4.8, 8.5, 11.9, 15.7], [4.6, 10.9, 15.1, 20], [4.4, 15, 21, 29],

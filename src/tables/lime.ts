@@ -16,6 +16,11 @@ export const LIME_PER_UNIT = {
 /** A rate meant to be dug in, cut to the depth that surface lime reaches: 2 in over the lab's depth. */
 export const SURFACE_DEPTH = { value: 2, unit: 'in', cite: { source: 'whatcom-report', at: 'its rates of 44 dug in 8 in deep and 11 to 14 on the surface', mark: 'derived' } satisfies Cite } as const;
 
+/** A wanted pH so little above the present one is no reason to lime. */
+export const LIME_LEAST_WAY = { value: 0.2, unit: 'pH', cite: { source: 'tri-state-1995', at: 'lime when the pH is 0.2 to 0.3 below what is wanted', mark: 'read' } satisfies Cite } as const;
+/** A buffer pH so far under the soil's own is none: the mixture lies between the two, but for the salts of the buffer. */
+export const BUFFER_UNDER = { value: 0.5, unit: 'pH', cite: { source: 'medlar', at: 'buffer-under', mark: 'judgement' } satisfies Cite } as const;
+
 /** Months until lime has acted, at the latest. */
 export const LIME_TIME = { months: 12, cite: { source: 'north-carolina-lime-tips', at: 'several months to 12', mark: 'read' } satisfies Cite } as const;
 

@@ -168,5 +168,5 @@ export const PH_STATEMENTS: readonly Statement[] = [
   said('US', ['blueberry'], 'tolerated', [null, 5], 'southern-blueberry-page', 'highbush, act above', { kinds: ['blueberry', 'highbush blueberry'], label: 'weak' }),
 ];
 
-/** Lime aims half a unit above the low edge, never above the middle: six and a half for an apple. */
-export const LIME_GOAL = { above: 0.5, unit: 'pH', cite: { source: 'medlar', at: 'lime-goal', mark: 'judgement' } satisfies Cite } as const;
+/** Lime aims half a unit above the low edge, never above the middle, nor over 6.5 where that suits: above it manganese, zinc, copper and iron get scarce (Alabama, `alabama-texture`). */
+export const LIME_GOAL = { above: 0.5, most: 6.5, unit: 'pH', cite: { source: 'medlar', at: 'lime-goal', mark: 'judgement' } satisfies Cite } as const;

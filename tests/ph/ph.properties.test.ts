@@ -31,7 +31,8 @@ const requirement: fc.Arbitrary<Flags> = fc.oneof(
 );
 
 const limed = fc.record({ now: tenths(4.2, 5.9), goal: tenths(6, 6.5), known: requirement, area, cce })
-  .map(({ now, goal, known, area: ground, cce: strength }) => ({ strength, flags: { now, goal, ...known, area: ground, material: `Garden lime, CCE ${String(strength)}` } }));
+  // Half a unit under the soil no buffer is believed.
+  .map(({ now, goal, known, area: ground, cce: strength }) => ({ strength, flags: { now: Math.min(now, typeof known['buffer'] === 'number' ? known['buffer'] + 0.4 : now), goal, ...known, area: ground, material: `Garden lime, CCE ${String(strength)}` } }));
 
 const acidified = fc.record({ now: tenths(5.1, 7), fall: tenths(0.1, 2), word: texture, area, purity })
   .map(({ now, fall, word, area: ground, purity: strength }) => ({

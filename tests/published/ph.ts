@@ -27,6 +27,7 @@ export interface Row {
   readonly tree: string | null;
   readonly now: number;
   readonly goal: number;
+  readonly reason: string;
   readonly verdict: 'leave' | 'lime' | 'sulphur' | 'cannot';
   readonly gPerM2: number;
   readonly g: number | null;

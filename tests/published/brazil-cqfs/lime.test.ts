@@ -12,7 +12,7 @@ const source = {
   mark: 'memory',
 } as const;
 
-const flags = (buffer: number) => ({ where: 'Rio Grande do Sul, Brazil', now: 4.8, method: 'smp', buffer });
+const flags = (buffer: number) => ({ where: 'Rio Grande do Sul, Brazil', now: 4.6, method: 'smp', buffer });
 
 // SMP index, then t/ha to pH 5.5, 6.0 and 6.5; the first row stands for 4.4 and everything under it.
 const table: readonly (readonly number[])[] = [

@@ -12,14 +12,14 @@ const source = {
   mark: 'read',
 } as const;
 
-// The goal given is taken for the target SMP pH.
+// The goal given is taken for the target SMP pH where it is above that of the example's grass, 6.7: of fruit no target was seen.
 const flags = (buffer: number, goal: number) => ({ where: 'Ireland', now: 4.8, method: 'smp', buffer, goal });
 
 const limestone = (target: number, measured: number): number => (target - measured) * 12.5;
 
 // Target and measured SMP pH.
 const points = [
-  [6.7, 6.6], [6.7, 6.5], [6.7, 6.4], [6.7, 6.2], [6.7, 6.1], [6.7, 6.0], [6.7, 5.9], [6.5, 6.3], [6.5, 6.1], [6.5, 5.8],
+  [6.7, 6.6], [6.7, 6.5], [6.7, 6.4], [6.7, 6.2], [6.7, 6.1], [6.7, 6.0], [6.7, 5.9], [7.0, 6.3], [7.0, 6.1], [7.0, 5.8],
 ] as const;
 
 published(source, () => {
@@ -27,6 +27,9 @@ published(source, () => {
 
   // The page's own example, grass on mineral soil.
   expectPrinted(source.id, 't/ha', [[flags(6.3, 6.7), 5.0]]);
+
+  // An apple's goal of 6.5 is no target of the buffer: the example's 6.7 holds.
+  expectPrinted(source.id, 't/ha', [[flags(6.3, 6.5), 5.0]]);
 
   test('measured 6.3, target 6.7: reckoned for 10 cm', async () => {
     const { row } = await ph({ ...flags(6.3, 6.7), material: 'Garden lime, CCE 100' });
