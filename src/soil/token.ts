@@ -30,13 +30,15 @@ export type Token =
   | Numeral | Between | Group;
 
 const DATE = /(?<![\d.,])\b(?:\d{1,4}([/.-])\d{1,2}\1\d{2,4}|\d{1,2}:\d{2})\b/g;
-const LONE = new RegExp(`(?<![a-z\\d.]|\\d,)(?<![a-z\\d]-)(?<minus>-(?=\\.?\\d))?(?<printed>\\d*\\.\\d+(?!\\d|[:/]\\d|\\.\\d)|${NUMBER}(?!\\d|[:/]\\d|[.,']\\d))(?!-\\d)`, 'g');
-const PAIR = new RegExp(`(?<![\\d.,a-z-])(${NUMBER})\\s{0,3}(?:-|to\\b|bis\\b|\\.\\.\\.?|a\\b(?= *\\d)|ate\\b)\\s{0,3}(\\d*\\.\\d+(?!\\d|[:/]\\d|\\.\\d)|${NUMBER}(?!\\d|[:/]\\d|[.,']\\d))`, 'g');
+const LONE = new RegExp(`(?<![a-z\\d.]|\\d[,/:'])(?<![a-z\\d]-)(?<minus>-(?=\\.?\\d))?(?<printed>${NUMBER})(?!\\d|[:/-]\\d|[.,']\\d)`, 'g');
+const PAIR = new RegExp(`(?<![\\d.,a-z-])(${NUMBER}) {0,3}(?:-|to|bis|\\.\\.|a\\b|ate) {0,3}(${NUMBER})(?!\\d|[:/-]\\d|[.,']\\d)`, 'g');
 const GROUPS = /\(([^()]*)\)|\[([^\][]*)\]/g;
-/** A full stop before a capital parts sentences. */
-const STOP = /(?<=[a-z\d%)])(?<!\b(?:exch|avail|sat|org|ext|no|nr|cond|amm|est|tot))\.(?= +[A-Z])/gi;
-const PIECES = /[\p{L}\p{N}#%&@$€£'’./\\-]*[\p{L}\p{N}#%&@$€£]|[,;|]| {2,}/gu;
+/** A full stop before a word parts sentences, unless it cuts a word short. */
+const STOP = /(?<=[a-z\d%)])(?<!\b(?:exch|avail|sat|org|ext|no|nr|cond|amm|est|tot))\.(?= +[a-z])/gi;
+const PIECES = /[\p{L}\p{N}#%&@$€£'./\\-]*[\p{L}\p{N}#%&@$€£]|[,;|]/gu;
 
+/** The end of what stands before a place. */
+const before = (text: string, at: number): string => text.slice(Math.max(0, at - 16), at);
 const matches = (text: string, pattern: RegExp): Span[] => [...text.matchAll(pattern)].map((m) => ({ start: m.index, end: m.index + m[0].length }));
 
 /** Finds the tokens of a line, each line once. `german`: a lone letter A to E is a class. */
@@ -85,89 +87,90 @@ function tokensOf(text: string, words: Words, style: Style, german: boolean): To
   take('absent', ABSENT);
   take('trace', TRACE);
   // "not deficient", "neither low nor high" say nothing of a class; "below 5 ppm" is a limit.
-  const ratings = words.ratings(rest).filter((r) => !NEGATED.test(rest.slice(Math.max(0, r.start - 16), r.start)) && !/^(?:below|above) \d/.test(rest.slice(r.start))).sort((a, b) => a.start - b.start);
+  const ratings = words.ratings(rest).filter((r) => !NEGATED.test(before(rest, r.start)) && !/^(?:below|above) \d/.test(rest.slice(r.start))).sort((a, b) => a.start - b.start);
   tokens.push(...ratings.filter((r, i) => i === 0 || ratings[i - 1]!.end <= r.start).map((r) => ({ ...r, kind: 'rating' as const })));
   rest = blank(rest, ratings);
   const taken = covered(text.length, tokens);
   for (const [is, pattern] of LABELS) {
-    const found = matches(is === 'index' ? lower(blank(bare, [...kept, ...units, ...ratings])) : rest, pattern).filter((f) => !taken(f));
+    const found = matches(rest, pattern).filter((f) => !taken(f));
     tokens.push(...found.map((f) => ({ ...f, kind: 'label' as const, is })));
     rest = blank(rest, found);
   }
   numbers(rest, style, tokens, words.language !== null && words.language !== 'en');
-  return grouped(text, tokens.sort((a, b) => a.start - b.start), rest);
+  return grouped(text, tokens, rest);
 }
 
 /** Adds spans and numbers. A number with letters hard behind it that are no unit is a word. */
 function numbers(rest: string, style: Style, tokens: Token[], blankThousands: boolean): void {
   const startsAt = new Set(tokens.map((t) => t.start));
-  const free = (end: number): boolean => (!/[a-z]/.test(rest[end] ?? ' ') || startsAt.has(end)) && !/^(?:[.,][a-z](?![a-z]{2})|[^\x00-\x7f]| ?\d+\/\d| ?[½¼¾])/.test(rest.slice(end, end + 5));
+  const free = (end: number): boolean => (!/[a-z]/.test(rest.charAt(end)) || startsAt.has(end)) && !/^(?:[.,][a-z](?![a-z]{2})|[^\x00-\x7f]| \d+\/\d| [½¼¾])/.test(rest.slice(end, end + 5));
+  const add = (start: number, end: number, is: Parsed, sign: ReturnType<typeof signBefore>, minus: boolean): void => {
+    tokens.push({ kind: 'number', start, end, printed: rest.slice(start, end), is, sign: sign.is, minus });
+    if (sign.is) tokens.push({ kind: 'filler', start: sign.start, end: start });
+  };
   let text = rest;
   if (blankThousands) {
-    for (const m of text.matchAll(/(?<![\d.,a-z-] ?)(\d{1,3}(?:[ ']\d{3})?) {0,2}(?:-|a\b|bis\b) {0,2}(\d{1,3}(?:[ ']\d{3})?)(?![\d.,'])/g)) {
-      if (!/ \d{3}/.test(`${m[1]!}|${m[2]!}`)) continue;
+    for (const m of text.matchAll(/(?<![a-z]|[\d.,-] ?)(\d{1,3}(?:[ ']\d{3})?) {0,2}(?:-|a\b|bis\b) {0,2}(\d{1,3}[ ']\d{3})(?![\d.,'])/g)) {
       const [low, high] = [m[1]!, m[2]!].map((n) => ({ value: Number(n.replace(/[ ']/, '')) })) as [Parsed, Parsed];
       tokens.push({ kind: 'between', start: m.index, end: m.index + m[0].length, printed: m[0], low, high });
     }
     text = blank(text, tokens);
-    // "2 242 mg/kg", where a unit follows.
-    for (const m of text.matchAll(/(?<![\d.,a-z-] ?)(\d{1,3}(?: \d{3})+)(?![\d.,])/g)) {
+    // "2 242 mg/kg", "2 242,5 mg/kg", where a unit follows.
+    for (const m of text.matchAll(/(?<![a-z]|[\d.,-] ?)\d{1,3}(?: \d{3})+(?:,\d+)?(?![\d.,])/g)) {
       const end = m.index + m[0].length;
-      if (!startsAt.has(end) && !startsAt.has(end + 1) && !/[<>] ?$/.test(text.slice(0, m.index))) continue;
-      tokens.push({ kind: 'number', start: m.index, end, printed: m[0], is: { value: Number(m[0].replaceAll(' ', '')) }, sign: SIGNS.find(([, p]) => p.test(text.slice(Math.max(0, m.index - 16), m.index)))?.[0] ?? null, minus: false });
+      const sign = signBefore(text, m.index);
+      if (!startsAt.has(end) && !startsAt.has(end + 1) && !sign.is) continue;
+      add(m.index, end, { value: Number(m[0].replaceAll(' ', '').replace(',', '.')) }, sign, false);
     }
     text = blank(text, tokens);
   }
   for (const m of text.matchAll(PAIR)) {
-    if (!free(m.index + m[0].length)) continue;
+    const end = m.index + m[0].length;
     // A sampling depth is no range.
-    if (/^ ?(?:in\b|inch|cm\b|"|''|feet\b|ft\b)/.test(text.slice(m.index + m[0].length))) {
-      tokens.push({ kind: 'filler', start: m.index, end: m.index + m[0].length });
-      continue;
-    }
-    tokens.push({ kind: 'between', start: m.index, end: m.index + m[0].length, printed: m[0], low: parseNumber(m[1]!, style), high: parseNumber(m[2]!, style) });
+    const length = /^ ?(?:in(?:ch(?:es)?)?\b|cm\b|"|''|feet\b|ft\b)/.exec(text.slice(end));
+    if (length) tokens.push({ kind: 'filler', start: m.index, end: end + length[0].length });
+    else if (free(end)) tokens.push({ kind: 'between', start: m.index, end, printed: m[0], low: parseNumber(m[1]!, style), high: parseNumber(m[2]!, style) });
   }
-  text = blank(text, tokens.filter((t) => t.kind === 'between' || t.kind === 'filler'));
+  text = blank(text, tokens);
   for (const m of text.matchAll(LONE)) {
     const end = m.index + m[0].length;
     if (!free(end)) continue;
-    const before = text.slice(Math.max(0, m.index - 16), m.index);
-    const sign = SIGNS.find(([, p]) => p.test(before)) ?? null;
-    const lead = sign ? sign[1].exec(before)![0].length : 0;
     const printed = m.groups!['printed']!;
-    tokens.push({ kind: 'number', start: end - printed.length, end, printed, is: parseNumber(printed, style), sign: sign?.[0] ?? null, minus: m.groups!['minus'] !== undefined });
-    if (lead > 0) tokens.push({ kind: 'filler', start: m.index - lead, end: end - printed.length });
+    add(end - printed.length, end, parseNumber(printed, style), signBefore(text, m.index), m.groups!['minus'] !== undefined);
   }
+}
+
+/** A limit's sign or word right before a number, and where it starts. */
+function signBefore(text: string, at: number): { readonly is: Numeral['sign']; readonly start: number } {
+  for (const [is, pattern] of SIGNS) {
+    const printed = pattern.exec(before(text, at))?.[0];
+    if (printed !== undefined) return { is, start: at - printed.length };
+  }
+  return { is: null, start: at };
 }
 
 /** Words and separators between the tokens found, and brackets as groups. */
 function grouped(text: string, found: Token[], rest: string): Token[] {
-  found.sort((a, b) => a.start - b.start);
   const open = blank(rest, found);
   const tokens = [...found];
   const held = covered(text.length, found);
   for (const m of text.matchAll(STOP)) if (!held({ start: m.index, end: m.index + 1 })) tokens.push({ start: m.index, end: m.index + 1, kind: 'separator' });
   for (const m of open.matchAll(PIECES)) {
     const at = { start: m.index, end: m.index + m[0].length };
-    if (/^[,;|]$/.test(m[0])) tokens.push({ ...at, kind: 'separator' });
-    else if (/^ +$/.test(m[0])) {
-      // A wide gap parts columns only where the line itself is blank there.
-      if (/^ +$/.test(text.slice(at.start, at.end))) tokens.push({ ...at, kind: 'filler' });
-    } else {
-      const word = m[0].replace(/^['./\\-]+|['./\\-]+$/g, '');
-      if (word) tokens.push(FILLERS.has(word) || /^x+$/.test(word) ? { ...at, kind: 'filler' } : { ...at, kind: 'word', text: word });
+    if (/[,;|]/.test(m[0])) tokens.push({ ...at, kind: 'separator' });
+    else {
+      const word = m[0].replace(/^['./\\-]+/, '');
+      tokens.push(FILLERS.has(word) || /^x+$/.test(word) ? { ...at, kind: 'filler' } : { ...at, kind: 'word', text: word });
     }
   }
   tokens.sort((a, b) => a.start - b.start);
-  const inside = covered(text.length, found.map((t) => ({ start: t.start + 1, end: t.end })));
-  const groups = matches(text, GROUPS).filter((g) => !inside({ start: g.start, end: g.start + 1 }));
-  if (groups.length === 0) return tokens;
+  const groups = matches(text, GROUPS);
   const out: Token[] = [];
   let at = 0;
   for (const token of tokens) {
     while (at < groups.length && groups[at]!.end <= token.start) at++;
-    const group = groups[at] && groups[at]!.start <= token.start && token.end <= groups[at]!.end ? groups[at] : undefined;
-    if (!group) {
+    const group = groups[at];
+    if (!group || token.start < group.start) {
       out.push(token);
       continue;
     }
