@@ -13,10 +13,9 @@ export type Answer = { readonly method?: Method; readonly unit?: ReportUnit | 'u
 export type Meta = { readonly sample?: string; readonly taken?: string; readonly depth?: string; readonly rest?: string };
 
 const SAMPLE = /^\s*(?:sample(?: ?\/ ?[a-z]+)|sample(?:\s+(?:id|name|no\.?|number|description|reference|ref\.?|identification))?|field(?:\s+(?:id|name))?|probe(?:n?[ -]?(?:bezeichnung|nummer|name|nr\.?))?|muestra|amostra|campione|echantillon|parcelle|parcela)\s*(?:[:=#|-]+\s*|\s+(?=\d))(.*)$/i;
-const TAKEN = /^\s*(?:taken|sampled|date sampled|sample date|sampling date|date of sampling|date taken|date collected|probenahme(?:datum)?|entnahme(?:datum)?|entnommen|datum(?: der (?:probenahme|entnahme))?|fecha de (?:muestreo|toma)|tomada|date de prelevement|preleve(?:e)? le|sampled on(?: ?\/ ?[a-z ]+)?|prelevement(?: du| le)?|date de (?:prelevement|collecte)|extraida el|probenahmedatum|dat[ae] (?:di|da|do|de) (?:prelievo|campionamento|coleta|colheita|amostragem)|prelevato il|coletada em)(?:\s+(?:am|on|el|le|il|em)\b)?\s*[:=|-]?\s*(.+)$/i;
-const DEPTH = /^\s*(?:depth|sample depth|sampling depth|probenahmetiefe|entnahmetiefe|tiefe|profundidad|profondeur|profundidade|profondita)\s*[:=|-]*\s*(\d.*)$/i;
-/** Of a line whose runs of blanks are one. */
-const ANSWER = /^(\S.*?) (method|unit) ?[:=] ?(\S.*)$/i;
+const TAKEN = /^\s*(?:taken|sampled(?: on ?\/ ?[a-z ]+)?|date (?:sampled|taken|collected|of sampling)|(?:sample|sampling) date|probenahme(?:datum)?|entnahme(?:datum)?|entnommen|datum(?: der (?:probenahme|entnahme))?|fecha de (?:muestreo|toma)|tomada|extraida|date de (?:prelevement|collecte)|prelevement|prelevee?|prelevato|data d[aeio] (?:prelievo|campionamento|coleta|colheita|amostragem)|coletada)(?:\s+(?:am|on|el|le|du|il|em))?[\s:=|-]*(.+)/i;
+const DEPTH = /^\s*(?:(?:sampl(?:e|ing) )?depth|(?:probenahme|entnahme)?tiefe|profundidade?|profondeur|profondita)[\s:=|-]*(\d.*)/i;
+const ANSWER = /\s(method|unit)\s*[:=]\s*(?=\S)/i;
 
 const MONTHS: Readonly<Record<string, string>> = {
   marz: 'March', mai: 'May', juni: 'June', juli: 'July', oktober: 'October', dezember: 'December',
@@ -36,12 +35,15 @@ export function daysOf(text: string): string[] {
   return [...new Set(days.filter((d) => d !== null))];
 }
 
+/** What stands behind the words for a day of sampling. */
+const takenIn = (text: string): string => (TAKEN.exec(text)?.[1] ?? '').replace(/\|/g, ' ').trim();
+
 /** A day of sampling that America and Europe read differently; `dayFirst` where the report's language settles it. */
 export function dateTwoWays(line: Line, file: string, dayFirst: boolean): Notice | null {
-  const said = TAKEN.exec(line.text)?.[1]!.replace(/\|/g, ' ').trim();
-  const days = said ? daysOf(said) : [];
-  if (!said || days.length < 2 || dayFirst) return null;
-  const start = Math.max(0, line.text.lastIndexOf(said));
+  const said = takenIn(line.text);
+  const days = daysOf(said);
+  if (days.length < 2 || dayFirst) return null;
+  const start = line.text.lastIndexOf(said);
   return takenTwoWays(line, file, { start, end: start + said.length, days });
 }
 export const takenTwoWays = (line: Line, file: string, { start, end, days }: Span & { readonly days: readonly string[] }): Notice =>
@@ -56,48 +58,51 @@ export function asTyped(piece: string, line: Line): string {
 /** What a line says of its sample; null where it is another line. */
 export function metaOf(line: Line, dayFirst: boolean): Meta | null {
   const { text } = line;
-  const taken = TAKEN.exec(text);
-  const days = taken ? daysOf(taken[1]!.replace(/\|/g, ' ').trim()) : [];
-  const day = days.length === 2 && dayFirst ? days[1] : days[0];
+  const days = daysOf(takenIn(text));
+  const day = dayFirst ? days.at(-1) : days[0];
   if (day) return { taken: day };
   const depth = DEPTH.exec(text);
   if (depth && !/\d{4}|\d.* {2,}\d|[a-z]{3,} ?[:=]|,\s*[a-z]{3}/i.test(depth[1]!) && findNames(depth[1]!).length === 0) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
   // "2024: pH 5.8, P 22 ppm": each year's test is a sample of its own.
-  const year = /^(\s*\(?((?:19|20)\d{2})\)?\s*[:-]\s*)(?=\S)/.exec(text);
+  const year = /^(\s*\(?((?:19|20)\d{2})\)?\s*[:-]\s*)/.exec(text);
   if (year && findNames(text).some((n) => /\d/.test(text.slice(n.end)))) return { sample: year[2]!, rest: ' '.repeat(year[1]!.length) + text.slice(year[1]!.length) };
-  const cells = text.split(text.includes('|') ? '|' : / {3,}/);
+  const cells = (text.includes('|') ? text : text.replace(/ {3,}/g, (gap) => '|'.padEnd(gap.length))).split('|');
   const at = cells.findIndex((c) => SAMPLE.test(c));
   if (at < 0) return null;
-  const own = SAMPLE.exec(cells[at]!)![1]!.replace(/[|*]/g, ' ').replace(/\s*:\s*$/, '').trim();
+  const own = SAMPLE.exec(cells[at]!)![1]!.replace(/\s*:\s*$/, '').trim();
   const name = own || (cells[at + 1] ?? '').trim();
   const numbered = /^(\d+)\s*[:.-]\s*(.+)$/.exec(name);
   const sample = numbered ? numbered[2]! : /^\d{1,2}$/.test(name) ? `sample ${name}` : name;
   if (!sample || findNames(text).some((n) => n.is.item === 'ph' && /\d/.test(text.slice(n.end)))) return null;
-  const rest = cells.filter((_, i) => i !== at && (own || i !== at + 1)).join('|');
+  // Each other cell stays at its place.
+  const others = cells.map((cell, i) => (i === at || (!own && i === at + 1) ? ' '.repeat(cell.length) : cell));
+  const rest = others.join('|');
   const named = asTyped(sample, line);
   if (findNames(rest).length > 0) return { sample: named, rest };
   // "Field: Backyard      Date sampled: 21 Oct 2025    Depth 6 in"
-  const beside = rest.split('|').flatMap((cell) => metaOf({ ...line, text: cell }, dayFirst) ?? []).filter((m) => m.sample === undefined);
+  const beside = others.flatMap((cell) => metaOf({ ...line, text: cell }, dayFirst) ?? []).filter((m) => m.sample === undefined);
   return Object.assign({}, ...beside, { sample: named }) as Meta;
 }
 
 /** `phosphorus method: Mehlich 3`, `calcium unit: ppm`, `phosphorus method: unknown`. */
 export function answerOf(line: Line, file: string, notices: Notice[]): { item: Item; says: Answer } | null {
-  const m = ANSWER.exec(line.text.trim().replace(/\s+/g, ' '));
+  const m = ANSWER.exec(line.text);
+  if (!m) return null;
+  const asked = line.text.slice(0, m.index).trim().replace(/\s+/g, ' ');
   // A question names its item as the closed list does: "organic-matter unit: %".
-  const own = m ? ITEMS.find((i) => i === m[1]!.trim().toLowerCase()) : undefined;
-  const name = m ? findNames(m[1]!)[0] : undefined;
-  if (!m || (!own && (!name || name.is.item === 'ratio' || name.is.item === 'lime' || blank(m[1]!, [name]).trim()))) return null;
-  const said = m[3]!.trim();
+  const own = ITEMS.find((i) => i === asked.toLowerCase());
+  const name = findNames(asked)[0];
+  if (!own && (!name || name.is.item === 'ratio' || name.is.item === 'lime' || blank(asked, [name]).trim())) return null;
+  const start = m.index + m[0].length;
+  const said = line.text.slice(start).trim().replace(/\s+/g, ' ');
   const item = own ?? (name!.is.item as Item);
-  if (m[2]!.toLowerCase() === 'method') {
+  if (m[1]!.toLowerCase() === 'method') {
     const method = methodCalled(said);
     if (method) return { item, says: { method } };
   } else {
     const unit = isUnknown(said) ? 'unknown' : unitCalled(said);
     if (unit) return { item, says: { unit } };
   }
-  const start = line.text.lastIndexOf(said);
-  notices.push(notice('answer-unknown', 'error', { read: said, item }, spot(line, file, start, start + said.length)));
+  notices.push(notice('answer-unknown', 'error', { read: said, item }, spot(line, file, start, line.text.trimEnd().length)));
   return { item, says: {} };
 }
