@@ -11,8 +11,8 @@ export type Keys = {
   readonly indexBeside: boolean;
 };
 
-const SIGN = /\*{1,6}(?!\*)|[↓↑→↘↗←↔⇓⇑▲▼]{1,3}|\((?:\+{1,3}|-{1,3}|−{1,3}|0|=)\)/gu;
-const CLASS = /(?:(\d+)\s*(?:-|to)\s*(\d+)|(?:over|above|>)\s*(\d+)|(?:under|below|<)\s*(\d+))/g;
+const SIGN = /(?<!\*)\*{1,6}(?!\*)|[↓↑→↘↗←↔⇓⇑▲▼]{1,3}|\((?:\+{1,3}|-{1,3}|−{1,3}|0|=)\)/gu;
+const CLASS = /\d\s*(?:-|to)\s*(\d+)|(?:over|above|>)\s*\d|(?:under|below|<)\s*(\d+)/g;
 const BESIDE = /\b(?:figures?|numbers?|values?)\s+in\s+(?:brackets|parentheses)\b.*\bind(?:ex|ices)\b|\(index\)/i;
 
 /** Keys stand on one line with at least two signs, each before its word. */
@@ -22,11 +22,10 @@ export function keysOf(lines: readonly Line[], w: Words): Keys {
   let index: (readonly [number, Rating])[] = [];
   let indexBeside = false;
   for (const line of lines) {
-    if (line.raw.length > 400) continue;
     if (BESIDE.test(line.text)) indexBeside = true;
     const found = [...line.raw.matchAll(SIGN)];
-    const pairs = found.length < 2 ? [] : found.flatMap((m, i): [string, Rating][] => {
-      const said = line.text.slice(m.index + m[0].length, found[i + 1]?.index ?? line.text.length);
+    const pairs = found.flatMap((m, i): [string, Rating][] => {
+      const said = line.text.slice(m.index + m[0].length, found[i + 1]?.index);
       const rating = w.ratings(said)[0]?.is ?? (/\bwithin\b/i.test(said) ? 'optimum' : null);
       return rating && !/\d/.test(said) ? [[m[0], rating]] : [];
     });
@@ -53,13 +52,12 @@ function classesOf(text: string, w: Words): [number, Rating][] {
     const [before, behind] = [found[i - 1], found[i + 1]];
     const rating = w.ratings(leads ? text.slice(before ? before.index + before[0].length : 0, m.index) : text.slice(m.index + m[0].length, behind?.index))[0]?.is;
     // "under 26" ends before 26.
-    return rating ? [[m[2] ? Number(m[2]) : m[4] ? Number(m[4]) - 0.001 : Infinity, rating]] : [];
+    return rating ? [[m[1] ? Number(m[1]) : m[2] ? Number(m[2]) - 0.001 : Infinity, rating]] : [];
   }).sort((a, b) => a[0] - b[0]);
 }
 
 /** The rating that a line's last sign stands for. */
 export function signOf(line: Line, keys: Keys): Rating | null {
-  if (keys.signs.size === 0) return null;
   const last = [...line.raw.matchAll(SIGN)].at(-1);
   return last && /\d/.test(line.raw.slice(0, last.index)) ? keys.signs.get(last[0]) ?? null : null;
 }
