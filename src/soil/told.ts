@@ -131,7 +131,6 @@ export function toldBelow(lines: readonly Line[], context: Context): ReadonlyMap
     block = [];
   };
   for (const line of lines) {
-    if (!line.text.trim()) continue;
     if (metaOf(line, false)?.sample) close();
     const told = tells.get(line);
     const mark = told ? { line: line.number, is: 'told' as const, told } : valuesOf(line, context);
