@@ -13,7 +13,7 @@ export type Answer = { readonly method?: Method; readonly unit?: ReportUnit | 'u
 export type Meta = { readonly sample?: string; readonly taken?: string; readonly depth?: string; readonly rest?: string };
 
 const SAMPLE = /^\s*(?:sample(?: ?\/ ?[a-z]+)|sample(?:\s+(?:id|name|no\.?|number|description|reference|ref\.?|identification))?|field(?:\s+(?:id|name))?|probe(?:n?[ -]?(?:bezeichnung|nummer|name|nr\.?))?|muestra|amostra|campione|echantillon|parcelle|parcela)\s*(?:[:=#|-]+\s*|\s+(?=\d))(.*)$/i;
-const TAKEN = /^\s*(?:taken|sampled(?: on ?\/ ?[a-z ]+)?|date (?:sampled|taken|collected|of sampling)|(?:sample|sampling) date|probenahme(?:datum)?|entnahme(?:datum)?|entnommen|datum(?: der (?:probenahme|entnahme))?|fecha de (?:muestreo|toma)|tomada|extraida|date de (?:prelevement|collecte)|prelevement|prelevee?|prelevato|data d[aeio] (?:prelievo|campionamento|coleta|colheita|amostragem)|coletada)(?:\s+(?:am|on|el|le|du|il|em))?[\s:=|-]*(.+)/i;
+const TAKEN = /^\s*(?:taken|sampled|date (?:sampled|taken|collected|of sampling)|(?:sample|sampling) date|probenahme(?:datum)?|entnahme(?:datum)?|entnommen|datum(?: der (?:probenahme|entnahme))?|fecha de (?:muestreo|toma)|tomada|extraida|date de (?:prelevement|collecte)|prelevement|prelevee?|prelevato|data d[aeio] (?:prelievo|campionamento|coleta|colheita|amostragem)|coletada)(?:\s+(?:am|on|el|le|du|il|em))?[\s:=|-]*(.+)/i;
 const DEPTH = /^\s*(?:(?:sampl(?:e|ing) )?depth|(?:probenahme|entnahme)?tiefe|profundidade?|profondeur|profondita)[\s:=|-]*(\d.*)/i;
 const ANSWER = /\s(method|unit)\s*[:=]\s*(?=\S)/i;
 
@@ -29,9 +29,9 @@ const MONTHS: Readonly<Record<string, string>> = {
 export function daysOf(text: string): string[] {
   const m = /^(\d{1,2})\/(\d{1,2})\/((?:20)?\d{2})$/.exec(text);
   const year = m?.[3]!.padStart(4, '20');
-  const plain = text.replace(/\bde[l]?\s+/gi, '').replace(/^(\d{1,2})-([a-z]{3,})-(\d{4})$/i, '$1 $2 $3').replace(/^(\d{1,2})-(\d{1,2})-(\d{4})$/, '$1.$2.$3').replace(/^(\d{1,2})(?:er|º|ª|\.º)\s/i, '$1 ').replace(/\p{L}+/u, (w) => MONTHS[w.toLowerCase()] ?? w);
+  const plain = text.replace(/\bdel? +/gi, '').replace(/^(\d+)-([a-z]+)-/i, '$1 $2 ').replace(/^(\d\d?)-(\d+)-/, '$1.$2.').replace(/^(\d{1,2})(?:er|º|ª|\.º)\s/i, '$1 ').replace(/\p{L}+/u, (w) => MONTHS[w.toLowerCase()] ?? w);
   const days = m ? [isoDate(`${year!}-${m[1]!}-${m[2]!}`), isoDate(`${year!}-${m[2]!}-${m[1]!}`)]
-    : [isoDate(plain.replace(/(?<=^\d{1,2}\.\d{1,2}\.)(?=\d{2}$)/, '20'))];
+    : [isoDate(plain.replace(/(?<=\.\d{1,2}\.)(?=\d{2}$)/, '20'))];
   return [...new Set(days.filter((d) => d !== null))];
 }
 
@@ -52,7 +52,7 @@ export const takenTwoWays = (line: Line, file: string, { start, end, days }: Spa
 /** A piece of a prepared line with its letters as typed, accents and all. */
 export function asTyped(piece: string, line: Line): string {
   const at = line.text.indexOf(piece);
-  return at >= 0 ? piece.replace(/[\s\S]/g, (c, i: number) => (/\p{L}/u.test(line.raw[at + i] ?? '') ? line.raw[at + i]! : c)) : piece;
+  return at >= 0 ? piece.replace(/[\s\S]/g, (c, i: number) => (/\p{L}/u.test(line.raw[at + i]!) ? line.raw[at + i]! : c)) : piece;
 }
 
 /** What a line says of its sample; null where it is another line. */
@@ -69,10 +69,10 @@ export function metaOf(line: Line, dayFirst: boolean): Meta | null {
   const cells = (text.includes('|') ? text : text.replace(/ {3,}/g, (gap) => '|'.padEnd(gap.length))).split('|');
   const at = cells.findIndex((c) => SAMPLE.test(c));
   if (at < 0) return null;
-  const own = SAMPLE.exec(cells[at]!)![1]!.replace(/\s*:\s*$/, '').trim();
+  const own = SAMPLE.exec(cells[at]!)![1]!.replace(/:\s*$/, '').trim();
   const name = own || (cells[at + 1] ?? '').trim();
-  const numbered = /^(\d+)\s*[:.-]\s*(.+)$/.exec(name);
-  const sample = numbered ? numbered[2]! : /^\d{1,2}$/.test(name) ? `sample ${name}` : name;
+  const numbered = /^\d+\s*[:.-]\s*(.+)/.exec(name);
+  const sample = numbered ? numbered[1]! : /^\d{1,2}$/.test(name) ? `sample ${name}` : name;
   if (!sample || findNames(text).some((n) => n.is.item === 'ph' && /\d/.test(text.slice(n.end)))) return null;
   // Each other cell stays at its place.
   const others = cells.map((cell, i) => (i === at || (!own && i === at + 1) ? ' '.repeat(cell.length) : cell));
@@ -88,13 +88,13 @@ export function metaOf(line: Line, dayFirst: boolean): Meta | null {
 export function answerOf(line: Line, file: string, notices: Notice[]): { item: Item; says: Answer } | null {
   const m = ANSWER.exec(line.text);
   if (!m) return null;
-  const asked = line.text.slice(0, m.index).trim().replace(/\s+/g, ' ');
+  const asked = line.text.slice(0, m.index).trim();
   // A question names its item as the closed list does: "organic-matter unit: %".
   const own = ITEMS.find((i) => i === asked.toLowerCase());
   const name = findNames(asked)[0];
   if (!own && (!name || name.is.item === 'ratio' || name.is.item === 'lime' || blank(asked, [name]).trim())) return null;
   const start = m.index + m[0].length;
-  const said = line.text.slice(start).trim().replace(/\s+/g, ' ');
+  const said = line.text.slice(start).trim();
   const item = own ?? (name!.is.item as Item);
   if (m[1]!.toLowerCase() === 'method') {
     const method = methodCalled(said);
