@@ -37,8 +37,8 @@ function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boo
 }
 
 const isPh = (name: Name): boolean => name.item === 'ph' || name.item === 'ph-salt' || name.item === 'buffer-ph';
-/** "Nitrogen (NO3-N)" is nitrate; "Lime (pH) 6.4" and "Acidity (pH) 5.8" are a pH, which no unit follows. */
-const itemOf = (names: readonly Name[], tokens: readonly Token[]): Piece['item'] => (names.find((n) => n.item === 'nitrate-n' || (isPh(n) && !has(tokens, 'unit'))) ?? names[0]!).item;
+/** "pH 6.8 buffer" is a buffer's; "Nitrogen (NO3-N)" is nitrate; "Lime (pH) 6.4" and "Acidity (pH) 5.8" are a pH, which no unit follows. */
+const itemOf = (names: readonly Name[], tokens: readonly Token[]): Piece['item'] => (names.find((n) => names[0]!.item === 'ph' && n.item === 'buffer-ph') ?? names.find((n) => n.item === 'nitrate-n' || (isPh(n) && !has(tokens, 'unit'))) ?? names[0]!).item;
 
 /** "44.3 ppm NO3", "42 | ppm P2O5", "42 ppm (P2O5)", or ", P2O5" at the end: the form in which the value before it is told. */
 function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): boolean {
@@ -49,6 +49,17 @@ function isTrailingForm(draft: Draft, name: Name, after: readonly Token[]): bool
   const solid = gap.filter((t, i) => t.kind !== 'separator' || (i === gap.length - 1 && !ends));
   const value = solid.at(solid.at(-1)?.kind === 'unit' ? -2 : -1);
   return (name.form ?? name.method) !== undefined && name.item === draft.names[0]!.item && value !== undefined && isNumber(value);
+}
+
+/** All that may follow a buffer's name behind its value: of "pH 6.2 buffer: n/a" and "pH 6.2 buffer not needed" the number is the soil's. */
+const AFTER_BUFFER = /^(?: (?:solution|method|test|reading|value))?(?: *$| *[,;|()]|  | (?:very )?(?:low|medium|high|optimum|adequate)\b)/i;
+
+/** "pH 6.8 buffer", "pH 6.8 Mehlich buffer": what the pH before it was read in, where it has no value of its own. */
+function isBufferBehind(draft: Draft, token: Token & { kind: 'name' }, after: readonly Token[], text: string): boolean {
+  const value = draft.gap.findLast((t) => t.kind !== 'filler');
+  if (token.is.item !== 'buffer-ph' || draft.names.at(-1)!.item !== 'ph' || value?.kind !== 'number') return false;
+  const next = after.flatMap((t) => (t.kind === 'group' ? t.tokens : [t])).find((t) => t.kind === 'name' || t.kind === 'absent' || t.kind === 'trace' || isNumber(t));
+  return !/[:=,;|-]| {2}/.test(text.slice(value.end, token.start)) && (next === undefined || next.kind === 'name') && AFTER_BUFFER.test(text.slice(token.end));
 }
 
 /** "Potassium 4.5 % of CEC", "Potassium, % of CEC: 4.5": the sites that the share before it is of; "Potassium 4.5 % CEC 12" tells two things. */
@@ -69,8 +80,8 @@ function numberNext(tokens: readonly Token[], i: number): boolean {
   return next !== undefined && isNumber(next);
 }
 
-/** Cuts the tokens of a line at its names. */
-export function cut(line: readonly Token[], length: number): Piece[] {
+/** Cuts the tokens of a line, whose text is given, at its names. */
+export function cut(line: readonly Token[], text: string): Piece[] {
   const tokens = line.flatMap(opened);
   const drafts: Draft[] = [];
   const before: Token[] = [];
@@ -90,7 +101,7 @@ export function cut(line: readonly Token[], length: number): Piece[] {
         // "Potassium, base saturation"; "Pottasium base saturation", whose first word is a known slip.
         last.names = [{ ...last.names[0]!, item: share }];
         last.end = token.end;
-      } else if (last && isTrailingForm(last, token.is, tokens.slice(i + 1, i + 8))) last.names.push(token.is);
+      } else if (last && (isTrailingForm(last, token.is, tokens.slice(i + 1, i + 8)) || isBufferBehind(last, token, tokens.slice(i + 1), text))) last.names.push(token.is);
       else if (last && isAlias(last.names.at(-1)!, token.is, last.gap, false)) {
         last.names.push(token.is);
         last.inside.push(...last.gap.filter((t) => t.kind === 'method'));
@@ -119,7 +130,7 @@ export function cut(line: readonly Token[], length: number): Piece[] {
       form: draft.names.find((n) => n.form && (!n.loose || draft.names.length === 1))?.form ?? null,
       loose: draft.names.length === 1 && draft.names[0]!.loose === true,
       method: draft.names.find((n) => n.method)?.method ?? null,
-      start: draft.start, end: next ? theirs[0]?.start ?? next.start : length,
+      start: draft.start, end: next ? theirs[0]?.start ?? next.start : text.length,
       prefix, tokens: [...draft.inside, ...mine],
     };
     prefix = theirs;

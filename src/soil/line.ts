@@ -64,7 +64,7 @@ export function readLine(line: Line, context: Context): LineResult {
   const readings: Reading[] = [];
   const german = context.german || [context.method, ...findMethods(line.text).map((m) => m.is)].some((m) => GERMAN.includes(m));
   const tokens = context.look(line.text, german);
-  const pieces = cut(tokens, line.text.length);
+  const pieces = cut(tokens, line.text);
   const labelled = SATURATION.exec(line.text);
   const lead = leadOf(pieces, context);
   const lost: Piece[] = [];
@@ -124,13 +124,13 @@ function leadOf(pieces: readonly Piece[], context: Context): Context {
   return { ...context, unit: unit?.is ?? context.unit, method: method?.is ?? context.method };
 }
 
-/** "pH (buffer) 6.8", "pH 6.8 (Mehlich buffer)", "pH 5.8 (salt)": brackets that say of what. */
-const OF_WHAT = /(?:^\D+|\d ?)[([](?:(?!no |not |low |high )[a-z-]+ )?(buffer|salt)(?: ph)?[)\]]/i;
+/** "pH (buffer) 6.8", "pH 6.8 (Mehlich buffer)", "pH 6.8 (lime index)", "pH 5.8 (salt)": brackets that say of what. */
+const OF_WHAT = /(?:^\D+|\d ?)[([](?:(?!no |not |low |high )[a-z-]+ )?(buffer|lime(?: test)? index|salt)(?: ph| index| value)?[)\]]/i;
 
 function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[], alone: boolean): Reading | null {
   const text = line.text.slice(piece.start, piece.end);
   const of = piece.item === 'ph' ? OF_WHAT.exec(text)?.[1]!.toLowerCase() : undefined;
-  const item = of === 'buffer' ? 'buffer-ph' : of === 'salt' ? 'ph-salt' : piece.item;
+  const item = of === 'salt' ? 'ph-salt' : of === undefined ? piece.item : 'buffer-ph';
   if (item === 'ratio') return null;
   const place = (at: { start: number; end: number }): Place => spot(line, context.file, at.start, at.end);
   if (piece.item === 'texture') return textureOf(piece, line, place(piece));
@@ -173,7 +173,7 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   const unit = (said.index !== null && said.index === value) || (piece.index && said.unit === null) ? 'index' : rate ?? said.unit;
   const inUnit = said.unitAt ? /p2o5|k2o|mgo|cao|(?<=mg ?)[pk]\b/i.exec(line.text.slice(said.unitAt.start, said.unitAt.end))?.[0] : undefined;
   const ownForm = inUnit ? FORMS[inUnit.toLowerCase()] ?? null : null;
-  const shaped = shape({ ...piece, item, form: piece.loose && inUnit ? ownForm : piece.form ?? ownForm }, unit, context, of === 'buffer' ? findMethods(text).map((m) => m.is) : said.methods);
+  const shaped = shape({ ...piece, item, form: piece.loose && inUnit ? ownForm : piece.form ?? ownForm }, unit, context, item === 'buffer-ph' && of !== undefined ? findMethods(text).map((m) => m.is) : said.methods);
   if (!shaped) return null;
   if (number !== null && shaped.unit === null && said.behind) {
     const guess = suggest(said.behind.text, KNOWN_UNITS);
