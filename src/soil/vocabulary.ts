@@ -178,13 +178,19 @@ const SURE = /^(?: \([a-z]{1,2}\))? ?[:=|]? ?[<>]? ?\.?\d/i;
 let doubtful: Index<Name> | null = null;
 const doubtfulIndex = (): Index<Name> => (doubtful ??= indexed(plain(NAMES_BY_LANGUAGE.filter((n) => !n.exact && n.name.length > 2 && n.item !== 'lime'))));
 
+/** "SMP 5.4": a buffer's name before a value of its kind, which no unit makes a rate of lime. */
+const BARE_BUFFER = /\b(?:smp|(?:moore[ -])?sikora|adams[ -]evans|woodruff)(?= ?[:=|]? ?[3-8][.,]\d{1,2}(?!\d|[.,]\d)(?! ?(?:%|(?:t|tons?|tonnes?|lbs?|pounds|kg|dt|meq|cmol)\b)))/gi;
+const bareBuffers = (text: string): Found<Name>[] => [...text.matchAll(BARE_BUFFER)]
+  .filter((m) => /(?:^ *|[,;|] ?| {2}|\d )$/.test(text.slice(Math.max(0, m.index - 8), m.index)))
+  .map((m) => ({ start: m.index, end: m.index + m[0].length, is: { name: m[0].toLowerCase(), item: 'buffer-ph', method: findMethods(m[0])[0]!.is, languages: [] } }));
+
 /** Names in order of place; where two overlap the longer one stands. */
 function namesIn(text: string, index: Index<Name>, symbolIndex: Index<Name>): Found<Name>[] {
   const found = findWords(index, lower(text));
   if (/\d/.test(text)) {
     // A word of one language alone, such as "fer", where a number and a unit leave no doubt.
     const held = covered(text.length, found);
-    found.push(...findWords(doubtfulIndex(), lower(text), (start, end) => (start === 0 || /[,;|(] ?$| {2}$|^ *$/.test(text.slice(0, start))) && SURE.test(text.slice(end, end + 40)) && findUnits(text.slice(end, end + 40)).length > 0).filter((f) => !held(f)));
+    found.push(...bareBuffers(text).filter((f) => !held(f)), ...findWords(doubtfulIndex(), lower(text), (start, end) => (start === 0 || /[,;|(] ?$| {2}$|^ *$/.test(text.slice(0, start))) && SURE.test(text.slice(end, end + 40)) && findUnits(text.slice(end, end + 40)).length > 0).filter((f) => !held(f)));
   }
   const taken = covered(text.length, found);
   const symbol = findWords(symbolIndex, text, (start, end) => isSymbol(text, start, end)).filter((f) => !taken(f));
