@@ -156,6 +156,7 @@ const startsWithMethod = (after: string): boolean => /^ [a-z]/i.test(after) && f
 
 const WORD_BEHIND = /^ (?:not|nicht|no|non|nao|trac|traz|spur|nd\b|n\.d|n\.n|bdl|below|undetect|low|high|very|medium|optim|excess|deficient|sehr|muy|tres|molto|muito|baj|bas|baix|alt|hoch|niedrig|gering|mittel|faible|moyen|elev|sufficient|adequate)/i;
 const BEHIND_VALUE = /\d ?(?:ppm|mg ?\/ ?(?:kg|l|100 ?g)|(?:lbs?|kg) ?\/ ?(?:ac(?:re)?|ha|a)|(?:meq|me) ?\/ ?100 ?g|cmol\S{0,4} ?\/ ?kg|%)? $/i;
+const CONDUCTED = /\d ?(?:ds|ms|us|mmhos?|umhos?) ?(?:\/|per) ?c?m $/i;
 const startsWithUnit = (after: string): boolean => after.startsWith(' ') && findUnits(after)[0]?.start === 1;
 
 /** A symbol stands at the start of a piece, or right before a number. */
@@ -167,6 +168,8 @@ function isSymbol(text: string, start: number, end: number): boolean {
   if (text[start - 1] === '/' || (text[end] === '/' && /[A-Za-z]/.test(text[end + 1] ?? ''))) return false;
   // "44.3 ppm NO3": an ion behind a unit is the form of what stands before it.
   if (/^[NPS]O[34]/.test(text.slice(start, end)) && /(?:ppm|mg ?\/ ?(?:kg|l))(?: as)?[ (]{1,2}$/i.test(text.slice(Math.max(0, start - 12), start))) return true;
+  // "0.4 dS/m EC": only salts are told in such a unit.
+  if (/^(?:EC|CE|E\.C\.)$/.test(text.slice(start, end)) && CONDUCTED.test(text.slice(Math.max(0, start - 16), start)) && /^ *(?:$|[,;|()])|^  /.test(after)) return true;
   // H alone is mostly the letter of "high".
   if (BEFORE_NUMBER.test(after) || (end - start === 1 && text[start] === 'H')) return BEFORE_NUMBER.test(after);
   // "180 ppm Mg low": behind a value and before a word of its own, where one letter may be a class.

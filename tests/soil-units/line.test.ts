@@ -76,6 +76,8 @@ test.each<[string, ...Record<string, unknown>[]]>([
   ...['SMP 5.4', 'SMP: 5.4', 'SMP 5,4', 'SMP | 5.4', 'pH SMP 5,4', 'Índice SMP 5,4'].map((line): [string, Record<string, unknown>] => [line, { item: 'buffer-ph', value: 5.4, unit: 'pH', method: 'smp' }]), ['Sikora 6.3', { item: 'buffer-ph', value: 6.3, unit: 'pH', method: 'sikora' }], ['Moore-Sikora 6.3', { item: 'buffer-ph', value: 6.3, unit: 'pH', method: 'moore-sikora' }], ['Adams-Evans 7.6', { item: 'buffer-ph', value: 7.6, unit: 'pH', method: 'adams-evans' }], ['Woodruff 6.5', { item: 'buffer-ph', value: 6.5, unit: 'pH', method: 'woodruff' }],
   ...['pH 5.2 SMP 5.4', 'pH 5.2, SMP 5.4', 'pH 5.2   SMP 5.4'].map((line): [string, Record<string, unknown>, Record<string, unknown>] => [line, { item: 'ph', value: 5.2, unit: 'pH' }, { item: 'buffer-ph', value: 5.4, unit: 'pH', method: 'smp' }]), ['SMP 5.4, P 42 ppm', { item: 'buffer-ph', value: 5.4, unit: 'pH', method: 'smp' }, { ...P, value: 42 }],
   ['Lime requirement SMP 5.4 t/ha', { item: 'lime-requirement', value: 5.4, unit: 't/ha', method: 'smp' }], ['SMP 5.4 t/ha'], ['SMP 54 ppm'],
+  // The symbol behind its value (practice).
+  ['0.4 dS/m EC', { item: 'salts', value: 0.4, unit: 'dS/m' }], ['0.4 mmhos/cm EC', { item: 'salts', value: 0.4, unit: 'mmho/cm' }], ['0.4 dS/m CE', { item: 'salts', value: 0.4, unit: 'dS/m' }], ['pH 6.4, 0.4 dS/m EC', { item: 'ph', value: 6.4, unit: 'pH' }, { item: 'salts', value: 0.4, unit: 'dS/m' }], ['Soluble salts 0.4 dS/m EC', { item: 'salts', value: 0.4, unit: 'dS/m' }],
   // Goals, ratios and advice are no readings.
   ['Optimum pH 6.0 to 6.8'], ['Ca:Mg ratio 6.5'], ['Apply 40 lb/acre N'], ['Target pH 6.5'],
   ['Texture: sandy loam', { item: 'texture' }],
