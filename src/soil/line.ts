@@ -98,16 +98,24 @@ export function readLine(line: Line, context: Context): LineResult {
 }
 
 const AND = /(?:\b(?:and|und|y|et|e)|[&+])\s*$/i;
+/** A lone comma between words: "Phosphorus, , potassium" and "Phosphorus: , potassium" are cells, of which the first is empty. */
+const COMMA = /[a-z)\]] ?, ?$/i;
 /** A symbol that nothing follows is no name by itself. */
 const SYMBOL = /(?:^|[\s,;|])(?:N|P|K|Ca|Mg|Na|S|B|Zn|Mn|Mo|Cu|Cl|Fe|Al)\s*$/;
 
 const isValued = (tokens: readonly Token[]): boolean => has(tokens, 'number', 'between', 'trace', 'rating') || tokens.some((t) => t.kind === 'group' && isValued(t.tokens));
 
-/** "Phosphorus and potassium 42 ppm": nobody can tell whose the value is. */
+/** "Phosphorus and potassium 42 ppm", "Phosphorus, potassium 42 ppm": nobody can tell whose the value is. "Nitrogen, nitrate 12" is one thing. */
 function sharesValue(pieces: readonly Piece[], i: number, line: Line): boolean {
   const [before, piece] = [pieces[i - 1], pieces[i]!];
+  if (!isValued(piece.tokens)) return false;
   const and = AND.exec(line.text.slice(0, piece.start));
-  if (!and || !isValued(piece.tokens)) return false;
+  if (!and) {
+    const [first, second] = [before, piece].map((p) => ELEMENT_OF[(p?.item ?? '') as Item]);
+    if (!before || first === undefined || second === undefined || first === second || !COMMA.test(line.text.slice(0, piece.start))) return false;
+    // "23 ppm phosphorus, potassium 180 ppm": the first has its own.
+    return !isValued(before.tokens) && !has(before.tokens, 'absent', 'unit', 'word') && !isValued(lastCell(before.prefix));
+  }
   if (SYMBOL.test(line.text.slice(0, and.index))) return true;
   return before !== undefined && before.item !== 'texture' && before.item !== piece.item && !isValued(before.tokens) && !has(before.tokens, 'absent');
 }
