@@ -8,7 +8,7 @@ import { notice, placeIn } from '../reason/notice.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import { labMethods } from '../tables/labs.ts';
-import { ADVICE, ELSEWHERE, GERMAN, OF_SOIL } from '../tables/report-words.ts';
+import { ADVICE, ELSEWHERE, GERMAN, LIMED, LIMED_WHEN, NOT_LIMED, OF_SOIL } from '../tables/report-words.ts';
 import { amountsIn } from './advice.ts';
 import { gridEvents, pairEvents } from './blocks.ts';
 import { kindOfText, repairedText } from './decode.ts';
@@ -20,7 +20,7 @@ import { joined } from './join.ts';
 import type { Keys } from './keys.ts';
 import { keysOf, signOf } from './keys.ts';
 import { kindOfLines, strangerNotice } from './report-kind.ts';
-import type { Context } from './line.ts';
+import type { Context, LineResult } from './line.ts';
 import { readLine } from './line.ts';
 import type { Answer } from './meta.ts';
 import { answerOf, asTyped, dateTwoWays, metaOf, takenTwoWays } from './meta.ts';
@@ -173,7 +173,9 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (within?.taken) events.push({ kind: 'taken', is: within.taken, weak: true });
     if (within?.unsure) notices.push(takenTwoWays(line, file, within.unsure));
     if (within?.depth) events.push({ kind: 'depth', is: `${line.raw.slice(within.depth.start, within.depth.end)} ${within.depth.unit}`.trim(), weak: true });
-    const found = readLine(line, context);
+    const limed = LIMED.test(line.text) && LIMED_WHEN.test(line.text) && !NOT_LIMED.test(line.text);
+    if (limed) notices.push(notice('report-limed', 'warning', { read: line.raw.trim() }, spot(line, file, 0, line.raw.length)));
+    const found = limed ? besideLime(readLine(line, context)) : readLine(line, context);
     const kept = advice || ADVICE.test(line.text) ? found.readings.filter((r) => !isAdvice(r, line, advice)) : found.readings;
     if (kept.some((r) => !OF_ADVICE.includes(r.unit))) advice = false;
     // "Recommended: 5 g N/m2, 8 g K2O/m2" is amounts to bring out and nothing that was misread.
@@ -221,6 +223,12 @@ function isAdvice(r: Reading, line: Line, below: boolean): boolean {
   if (!OF_ADVICE.includes(r.unit) || r.item === 'lime-requirement' || (!ELEMENT_OF[r.item] && r.item !== 'carbonate')) return false;
   const at = ADVICE.exec(line.text)?.index;
   return below || (at !== undefined && (line.parts !== undefined || at < r.place.column));
+}
+
+/** What a line tells beside the lime that was brought out. */
+function besideLime({ readings, notices }: LineResult): LineResult {
+  const kept = readings.filter((r) => r.item !== 'lime-requirement' && r.item !== 'carbonate');
+  return { readings: kept, notices: kept.length > 0 ? notices : [] };
 }
 
 /** The rating of a sign whose key the report prints; of an index by the classes it prints. */

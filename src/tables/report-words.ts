@@ -59,6 +59,10 @@ export const TOLD_WORDS = /^(?:extract(?:s|able|ion|ions|ant|ants|ed|ing)?|metho
 export const GERMAN = /\b(?:phosphat|phosphor|kali|kalium|ph-wert|gehaltsklassen?|gehaltsstufen?|versorgungsstufen?|bodenart|bodenuntersuchung|bodenprobe|entnahmetiefe|probenahme)\b/i;
 /** Advice: amounts to bring out. Below such a heading no number is a content. */
 export const ADVICE = /\b(?:removal|crop (?:need|removal|uptake)|nutrient advice|fertility guidelines|(?<=^\s*)(?:add|use|apply)\b|recommend(?:ed|ations?|s)?|suggest(?:ed|ions?)|appl(?:y|ication rates?)|fertili[sz]er (?:needed|rates?|required|program)|nutrients? (?:needed|required)|amounts? to apply|to apply|dungeempfehlung|empfehlung(?:en)?|recomendacion(?:es)?|recomendacao|recomendacoes|abonado|conseils?|preconisations?|consigli(?:o)?|concimazione)\b/i;
+/** What was done to the soil before: never a need of it. It wants a day or a yes, and no word that makes it advice or a no. */
+export const LIMED = /\b(?:limed|gekalkt|chaulee?|encalad[oa]|calcitat[oa])\b|\blime\b[^.;]{0,40}\b(?:applied|spread)\b/i;
+export const LIMED_WHEN = /\b(?:19|20)\d{2}\b|\b\d{1,2}[./-]\d{2}\b|\blast (?:year|fall|autumn|spring|summer|winter)\b|\bago\b|: ?(?:yes|ja|oui|si|sim)\b/i;
+export const NOT_LIMED = /\b(?:if|when|unless|should|must|can|will|would|be|apply|needs?|needed|require\w*|recommend\w*|not|never|no|none|wenn|falls|nicht|nie|kein\w*|non|jamais|nunca)\b/i;
 const BROUGHT = 'compost|manure|mulch|fertili[sz]ers?|irrigation|prunings|kompost|mist|gulle|dunger|estiercol|abono|fumier|engrais|letame|concime|esterco|adubo|composto|composta';
 /** A heading of what something else than this soil holds, brings or takes: nothing below it is a content of the soil. */
 export const ELSEWHERE = new RegExp([

@@ -12,6 +12,7 @@ const british = (text: string): string => SPELLING.reduce((t, [from, to]) => t.r
 const OWN: { [G in keyof Words]?: Partial<Words[G]> } = {
   notice: {
     'measure-wrong': '{tree}: I cannot read the measure in "{read}". Examples: 3.5 m across, 4 m high, trunk 28 cm round, shoots 15 cm, spacing 4 x 3 m, tub 60 L, fruit 20 kg, planted 2019.',
+    'report-limed': 'The report says that this soil was limed ("{read}"). The plan knows of lime only by the diary, so write it there, for instance: medlar diary "limed top strip 20 kg garden lime in all on 14 April"',
     'diary-amount': 'I cannot read "{read}" as an amount. Write for instance 350 g or 2.5 kg; for shoots 18 cm; for a crop 20 kg, none, light or heavy.',
     'diary-negative': '"{read}" is no amount that can be given: it is zero or below. Write for instance 350 g, or "nothing".',
     'diary-sentence': 'I cannot read "{read}".[guess| Did you mean "{guess}"?] Write for instance: fed Gate apple 350 g sulphate of ammonia; limed top strip 20 kg garden lime in all; sulphured Blueberries 100 g each; shoots Gate apple 18 cm; crop Gate apple 20 kg; note Gate apple scab on the leaves; day 1 done; day 1 done except Gate apple.',

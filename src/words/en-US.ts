@@ -222,6 +222,7 @@ export const enUS = {
     'report-empty': '{file} is empty. Type the lines of your soil report into it, for instance: pH 6.4',
     'report-too-large': '{file} has {size} characters, more than the {most} that a file of this kind can have.',
     'form-meant': '"{read}" is taken as {form}, which labs mean by the word, and the {item} is worked out from it. If your report means the element, write {item} in its place.',
+    'report-limed': 'The report says that this soil was limed ("{read}"). The plan knows of lime only by the diary, so write it there, for instance: medlar diary "limed top strip 40 lb garden lime in all on 14 April"',
     'quick-test': '{item} is told in New Zealand\'s MAF quick-test units. No published way from them to a content was found, so only the lab\'s own word or range rates it; a value in me/100 g or mg/L can be read.',
     'german-phosphorus': 'Germany has two schemes for phosphorus by CAL: since 2018 one in P (enough is {low} to {high} mg/100 g), and an older one in P2O5 (enough was {oldLow} to {oldHigh} mg/100 g). Here the one of 2018 is used[read|, for {read} mg P/100 g]. If the report prints a class, write it behind the value: the lab\'s class counts.',
     'leaf-as-soil': '{file} is a leaf analysis, so it cannot stand for the soil. Write it to its tree, for instance: leaf {example}',

@@ -207,3 +207,13 @@ describe('a lab\'s own signs', () => {
     expect(read('Phosphorus 18 mg/L (2)\n').readings.map(told)).toEqual([{ item: 'phosphorus', value: 18, unit: 'mg/L' }]);
   });
 });
+
+// Practice: what was done to the soil is no reading of it, and no need.
+describe('the report says that the soil was limed', () => {
+  test.each(['limed: October 2025', 'Limed in 2024', 'limed: May 2025', 'Limed: yes', 'Last limed: 10/2025', 'Lime applied 2 t/ha in autumn 2025', 'Lime 2 t/ha applied in 2024', '2 t/ha lime applied in 2024', 'Lime applied last fall, 2 tons/acre', 'Lime last applied: spring 2024', 'gekalkt: Oktober 2025'])('%s', (line) => {
+    expect(readReport(`${line}\nZinc 2.1 ppm\n`, 'r.txt')).toMatchObject({ samples: [{ readings: [{ item: 'zinc' }] }], notices: [{ code: 'report-limed', severity: 'warning', facts: { read: line }, place: { line: 1 } }] });
+  });
+  test.each(['Limed: no', 'Lime applied: none', 'Never limed', 'unlimed', 'Not limed in 2024', 'If limed in 2024, test again', 'Lime should be applied in 2026', 'Limed soils hold more calcium'])('not here: %s', (line) => { expect(read(`${line}\nZinc 2.1 ppm\n`).codes).toEqual([]); });
+  test('beside a reading', () => { expect(read('pH 6.4, limed in 2024\n')).toMatchObject({ readings: [{ item: 'ph', value: 6.4 }], codes: ['report-limed'] }); });
+  test.each(['Lime requirement 2 t/ha (2026)', 'Lime requirement 2 t/ha (lime applied before 2026)', 'Lime 2 t/ha, applied to 6 in'])('a need: %s', (line) => { expect(read(`${line}\n`)).toMatchObject({ readings: [{ item: 'lime-requirement', value: 2, unit: 't/ha' }], codes: [] }); });
+});
