@@ -14,7 +14,7 @@ import { curveOf } from '../ph/curve.ts';
 import type { PhAsk, PhPlan } from '../ph/ph.ts';
 import { phFacts, phPlan, phSentence } from '../ph/ph.ts';
 import type { PhSoil } from '../ph/soil.ts';
-import { bufferTest, isLimeIndex } from '../ph/soil.ts';
+import { bufferTest, isLimeIndex, pureLime } from '../ph/soil.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { textureClass } from '../rating/texture.ts';
 import type { Figure } from '../reason/figure.ts';
@@ -27,7 +27,6 @@ import { CROP_WORDS } from '../tables/crops.ts';
 import { LIME_TIME, SURFACE_DEPTH } from '../tables/lime.ts';
 import { BUFFER_START } from '../tables/sense.ts';
 import { FIZZ } from '../tables/sulphur.ts';
-import type { Unit } from '../units/units.ts';
 import { convert } from '../units/units.ts';
 import { limeWindow, seasonOf, sulphurWindow } from '../when/season.ts';
 import type { System } from '../words/show.ts';
@@ -175,7 +174,7 @@ function readFlags(zone: string | undefined, o: PhOptions, orchard: Orchard, L: 
     acidity: number('acidity', 'acidity', 0, 60, 'flag-number'), cec: number('cec', 'cec', 0, 200, 'flag-number'), carbonate: fizzing(number('carbonate', 'carbonate', 0, 100, 'flag-number'), measured('fizz', fizzOf, 'flag-fizz')), organic: number('organicMatter', 'organic-matter', 0, 100, 'flag-number'),
     aluminium: number('aluminium', 'aluminium', 0, 60, 'flag-number'), baseSaturation: number('baseSaturation', 'base-saturation', 0, 100, 'flag-number'), ecec: number('ecec', 'ecec', 0, 200, 'flag-number'),
     calcium: number('calcium', 'calcium', 0, 200, 'flag-number'), exchangeableMagnesium: number('magnesium', 'magnesium', 0, 200, 'flag-number'), bufferCapacity: capacity === null ? null : { value: capacity, after: '30 minutes' },
-    lime: rate && figure<Unit, 'lime'>(rate.value, rate.unit, 'lime', 'told', at('lime')), magnesium: null,
+    lime: rate && pureLime(figure(rate.value, rate.unit, rate.of, 'told', at('lime'))), magnesium: null,
     depthM: measured('depth', (t) => plain(lengthOf(t)), 'flag-depth'), texture: measured('texture', textureClass, 'flag-texture'),
   };
   const area = measured('area', areaOf, 'flag-area');

@@ -1,4 +1,6 @@
 /** Measures as growers write them: "12 ft", "5 ft 6 in", "1 1/2 m", "60 L", "40 lb", "2,5 m". */
+import type { CountedLime } from '../units/substance.ts';
+import { COUNTED_LIMES } from '../units/substance.ts';
 import type { Unit } from '../units/units.ts';
 import { convert } from '../units/units.ts';
 
@@ -75,13 +77,17 @@ export function areaOf(text: string): number | null {
 
 const RATES: readonly (readonly [RegExp, Unit])[] = [
   [/^lbs?\.? ?(?:\/|per) ?1,?000 ?(?:sq\.? ?(?:ft|feet)\.?|square feet|ft2)$/i, 'lb/1000 sq ft'], [/^lbs?\.? ?(?:\/|per) ?100 ?(?:sq\.? ?(?:ft|feet)\.?|square feet|ft2)$/i, 'lb/100 sq ft'],
-  [/^lbs?\.? ?(?:\/|per|an) ?ac(?:re)?$/i, 'lb/acre'], [/^tons? ?(?:\/|per|an) ?ac(?:re)?$/i, 'ton/acre'], [/^t(?:onnes?)? ?(?:\/|per) ?ha$/i, 't/ha'], [/^kg ?(?:\/|per) ?ha$/i, 'kg/ha'], [/^g ?(?:\/|per) ?m(?:2|²)$/i, 'g/m2'],
+  [/^lbs?\.? ?(?:\/|per|an) ?ac(?:re)?$/i, 'lb/acre'], [/^tons? ?(?:\/|per|an) ?ac(?:re)?$/i, 'ton/acre'], [/^t(?:onnes?)? ?(?:\/|per) ?ha$/i, 't/ha'], [/^kg ?(?:\/|per) ?ha$/i, 'kg/ha'], [/^dt ?(?:\/|per) ?ha$/i, 'dt/ha'], [/^g ?(?:\/|per) ?m(?:2|²)$/i, 'g/m2'],
 ];
 
-/** "44 lb/1000 sq ft", "2 tons/acre", "2,5 t/ha", as printed; null for what is no rate. */
-export function rateOf(text: string): { readonly value: number; readonly unit: Unit } | null {
-  const m = /^(\d[\d.,]*) *(\D.*)$/.exec(text.trim());
+/** "44 lb/1000 sq ft", "2 tons/acre", "2,5 t/ha", "1600 lb ENM/acre", "20 dt CaO/ha", as printed; null for what is no rate. */
+export function rateOf(text: string): { readonly value: number; readonly unit: Unit; readonly of: 'lime' | CountedLime } | null {
+  const counted = / *\b(?:of )?(cao|enm|enp)\b/i.exec(text);
+  const of = COUNTED_LIMES.find((c) => c.toLowerCase() === counted?.[1]!.toLowerCase()) ?? 'lime';
+  const m = /^(\d[\d.,]*) *(\D.*)$/.exec((counted ? text.replace(counted[0], '') : text).trim());
   const unit = m ? RATES.find(([p]) => p.test(m[2]!.trim()))?.[1] : undefined;
   const n = m ? plainNumber(m[1]!) : null;
-  return unit && n !== null && n >= 0 ? { value: n, unit } : null;
+  // What acts is told in pounds to the acre alone.
+  if ((of === 'ENM' || of === 'ENP') && unit !== 'lb/acre') return null;
+  return unit && n !== null && n >= 0 ? { value: n, unit, of } : null;
 }

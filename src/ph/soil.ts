@@ -10,8 +10,11 @@ import { figure } from '../reason/figure.ts';
 import { cationSum } from '../rating/cations.ts';
 import type { ReportUnit } from '../tables/items.ts';
 import { BUFFERS } from '../tables/items.ts';
+import { EFFECTIVE } from '../tables/lime-materials.ts';
 import type { BufferTest } from '../tables/lime-tests.ts';
 import type { TextureClass } from '../tables/sulphur.ts';
+import type { CountedLime } from '../units/substance.ts';
+import { CACO3_PER } from '../units/substance.ts';
 import type { Unit } from '../units/units.ts';
 
 export type PhSoil = {
@@ -30,7 +33,7 @@ export type PhSoil = {
   readonly baseSaturation: number | null;
   /** Georgia's lime buffer capacity, mg of calcium carbonate to the kg and pH unit: read after 30 minutes, or already as at equilibrium. */
   readonly bufferCapacity: { readonly value: number; readonly after: '30 minutes' | 'equilibrium' } | null;
-  /** The lab's own rate, as printed. */
+  /** The lab's own rate, of pure lime. */
   readonly lime: Figure<Unit, 'lime'> | null;
   /** Depth in metres that the sample or the lab's rate is for. */
   readonly depthM: number | null;
@@ -47,8 +50,26 @@ export type PhSoil = {
 };
 
 const RATE_UNITS: Partial<Record<ReportUnit, Unit>> = {
-  'lb/100sqft': 'lb/100 sq ft', 'lb/1000sqft': 'lb/1000 sq ft', 'ton/acre': 'ton/acre', 't/ha': 't/ha', 'lb/acre': 'lb/acre', 'kg/ha': 'kg/ha', 'g/m2': 'g/m2',
+  'lb/100sqft': 'lb/100 sq ft', 'lb/1000sqft': 'lb/1000 sq ft', 'ton/acre': 'ton/acre', 't/ha': 't/ha', 'lb/acre': 'lb/acre', 'kg/ha': 'kg/ha', 'g/m2': 'g/m2', 'dt/ha': 'dt/ha',
 };
+const COUNTED_UNITS: Partial<Record<ReportUnit, readonly [Unit, CountedLime]>> = {
+  'lb ENM/acre': ['lb/acre', 'ENM'], 'lb ENP/acre': ['lb/acre', 'ENP'], 't CaO/ha': ['t/ha', 'CaO'], 'dt CaO/ha': ['dt/ha', 'CaO'], 'kg CaO/ha': ['kg/ha', 'CaO'],
+};
+
+const TON_LB = 2000;
+/** A rate of lime in pure carbonate: from calcium oxide by their weights, from what acts by how much of that a ton of pure fine lime has. */
+export function pureLime(printed: Figure<Unit, 'lime' | CountedLime>): Figure<Unit, 'lime'> {
+  if (printed.of === 'lime') return printed as Figure<Unit, 'lime'>;
+  if (printed.of === 'CaO') return figure(printed.value * CACO3_PER.CaO, printed.unit, 'lime', 'lime-from-oxide', { source: 'definition', at: 'atomic weights', mark: 'derived' }, [printed]);
+  const { pure, cite } = EFFECTIVE.find((e) => e.id === printed.of.toLowerCase())!;
+  return figure((printed.value * TON_LB) / pure, printed.unit, 'lime', printed.of === 'ENM' ? 'lime-from-enm' : 'lime-from-enp', cite, [printed, figure(pure, 'lb', printed.of, 'lime-ton-has', cite)]);
+}
+
+function labLime(r: Rated['reading'], cite: Figure['cite']): PhSoil['lime'] {
+  const plain = r.unit ? RATE_UNITS[r.unit] : undefined;
+  const [unit, of] = (r.unit ? COUNTED_UNITS[r.unit] : undefined) ?? [plain, 'lime' as const];
+  return unit ? pureLime(figure(r.value!, unit, of, 'printed-by-lab', cite)) : null;
+}
 
 /** Null for what is no buffer, or none that is known. */
 export const bufferTest = (method: string | null): BufferTest | null => (BUFFERS.find((b) => b === method) as BufferTest | undefined) ?? null;
@@ -79,7 +100,6 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
   if (!now) return null;
   const charge = (item: string): number | null => { const r = read(item); return r ? (TENTHS.includes(r.unit) ? r.value! / 10 : r.value!) : null; };
   const ions = cationSum({ readings: rated.map((r) => r.reading) })?.ions;
-  const unit = lime?.unit ? RATE_UNITS[lime.unit] : undefined;
   const said = depth === undefined ? null : lengthOf(depth);
   return {
     now, acidity: charge('acidity'), cec: charge('cec'), ecec: null,
@@ -90,7 +110,7 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
     bufferCapacity: value('lime-buffer-capacity') === null ? null : { value: value('lime-buffer-capacity')!, after: 'equilibrium' },
     carbonate: carbonateOf(rated), depthM: typeof said === 'number' ? said : null,
     buffer: buffer ? bufferOf(buffer.value!, buffer.method) : null,
-    lime: lime && unit ? figure(lime.value!, unit, 'lime', 'printed-by-lab', cite(lime)) : null,
+    lime: lime ? labLime(lime, cite(lime)) : null,
     texture: classOf(rated.map((r) => r.reading)), ...(kindIn(rated.map((r) => r.reading)) === 'organic' ? { peat: true } : {}),
     organic: organicMatterOf({ readings: rated.map((r) => r.reading) })?.value ?? null,
     magnesium: rated.find((r) => r.reading.item === 'magnesium')?.mgPerKg?.value ?? null,

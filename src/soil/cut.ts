@@ -1,6 +1,6 @@
 /** The tokens of a line, cut into pieces at its names: what belongs to which name. */
 import type { Item, Method } from '../tables/items.ts';
-import { SATURATION_OF } from '../tables/items.ts';
+import { COUNTED_RATES, SATURATION_OF } from '../tables/items.ts';
 import type { Name } from '../tables/names.ts';
 import type { Oxide } from '../units/substance.ts';
 import type { Between, Group, Numeral, Token } from './token.ts';
@@ -33,6 +33,8 @@ const isValued = (tokens: readonly Token[]): boolean => has(tokens, 'number', 'b
 function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boolean {
   if (!gap.every((t) => t.kind === 'filler' || t.kind === 'separator' || t.kind === 'method')) return false;
   if (a.item === b.item) return gap.length < 4;
+  // "Kalkbedarf CaO 20 dt/ha".
+  if (a.item === 'lime-requirement' && b.form === 'CaO') return !inGroup && gap.every((t) => t.kind === 'filler');
   return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && b.item === 'carbonate') || ((a.item === 'lime' || a.item === 'acidity') && isPh(b)));
 }
 
@@ -80,6 +82,13 @@ function numberNext(tokens: readonly Token[], i: number): boolean {
   return next !== undefined && isNumber(next);
 }
 
+/** Where "3,000 lb/acre ENP" and "2 t CaO/ha" begin: their unit says that they are a rate of lime. */
+function bareLime(tokens: readonly Token[]): number {
+  const at = tokens.findIndex((t) => t.kind !== 'filler' && t.kind !== 'separator');
+  const unit = tokens.slice(at + 1).find((t) => t.kind !== 'filler');
+  return at >= 0 && isNumber(tokens[at]!) && unit?.kind === 'unit' && COUNTED_RATES.includes(unit.is) ? at : -1;
+}
+
 /** Cuts the tokens of a line, whose text is given, at its names. */
 export function cut(line: readonly Token[], text: string): Piece[] {
   const tokens = line.flatMap(opened);
@@ -117,6 +126,8 @@ export function cut(line: readonly Token[], text: string): Piece[] {
       drafts.push({ names: token.tokens.flatMap((t) => (t.kind === 'name' ? [t.is] : [])), start: token.start, end: token.end, inside: token.tokens.filter((t) => t.kind !== 'name'), gap: [] });
     } else (last?.gap ?? before).push(token);
   });
+  const bare = drafts.length === 0 ? bareLime(tokens) : -1;
+  if (bare >= 0) drafts.push({ names: [{ name: '', item: 'lime-requirement', languages: [] }], start: tokens[bare]!.start, end: tokens[bare]!.start, inside: [], gap: tokens.slice(bare) });
   let prefix: Token[] = before;
   const turned = turnedOf(drafts, before);
   return drafts.map((draft, i) => {

@@ -7,7 +7,7 @@ import type { Notice, Place } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
-import { BUFFERS, CATION_ITEMS, ELEMENT_OF, RATES, SATURATION_OF } from '../tables/items.ts';
+import { BUFFERS, CATION_ITEMS, COUNTED_RATES, ELEMENT_OF, RATES, SATURATION_OF } from '../tables/items.ts';
 import type { Rating } from '../tables/ratings.ts';
 import { CONDITION, GOAL, SATURATION } from '../tables/report-words.ts';
 import { TEXTURE_WORDS } from '../tables/texture.ts';
@@ -181,7 +181,12 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   const unit = (said.index !== null && said.index === value) || (piece.index && said.unit === null) ? 'index' : rate ?? said.unit;
   const inUnit = said.unitAt ? /p2o5|k2o|mgo|cao|(?<=mg ?)[pk]\b/i.exec(line.text.slice(said.unitAt.start, said.unitAt.end))?.[0] : undefined;
   const ownForm = inUnit ? FORMS[inUnit.toLowerCase()] ?? null : null;
-  const shaped = shape({ ...piece, item, form: piece.loose && inUnit ? ownForm : piece.form ?? ownForm }, unit, context, item === 'buffer-ph' && of !== undefined ? findMethods(text).map((m) => m.is) : said.methods);
+  const counted = item === 'lime' || item === 'lime-requirement' ? countedUnit(unit, text) : unit;
+  if (counted === 'unknown') {
+    notices.push(notice('line-unclear', 'warning', { name: line.raw.slice(piece.start, piece.start + piece.name.length), read: value ? printed(value, line) : '' }, place(piece)));
+    return null;
+  }
+  const shaped = shape({ ...piece, item, form: piece.loose && inUnit ? ownForm : piece.form ?? ownForm }, counted, context, item === 'buffer-ph' && of !== undefined ? findMethods(text).map((m) => m.is) : said.methods);
   if (!shaped) return null;
   if (number !== null && shaped.unit === null && said.behind) {
     const guess = suggest(said.behind.text, KNOWN_UNITS);
@@ -262,11 +267,21 @@ function indexWord(said: number | null, method: Method | null, context: Context)
   return (['very-low', 'low', 'optimum'] as const)[Math.floor(said) - first] ?? 'high';
 }
 
+const COUNTED: readonly (readonly [string, RegExp])[] = [['ENM', /\b(?:enm|effective neutralizing material)\b/i], ['ENP', /\b(?:enp|effective neutralizing power)\b/i], ['CaO', /\bcao\b/i]];
+
+/** "Lime requirement (ENM) 1600 lb/acre", "Kalkbedarf (CaO) 20 dt/ha": the unit with what the name says it counts; `unknown` for a pair that nobody prints. */
+function countedUnit(unit: ReportUnit | null, text: string): ReportUnit | null | 'unknown' {
+  const of = COUNTED.find(([, words]) => words.test(text))?.[0];
+  if (of === undefined || unit === null || !AMOUNTS.includes(unit) || COUNTED_RATES.includes(unit)) return unit;
+  return COUNTED_RATES.find((u) => u === unit.replace('/', ` ${of}/`)) ?? 'unknown';
+}
+
 /** What the item really is, given its unit and heading: cations in % are shares of the exchange sites, never contents of a soil. */
 function shape(piece: Pick<Piece, 'form' | 'loose' | 'method' | 'name'> & { readonly item: Exclude<Piece['item'], 'ratio'> }, unit: ReportUnit | null, context: Context, methods: readonly Method[]): { item: Item; unit: ReportUnit | null; form: Oxide | null; method: Method | null } | null {
   const own = [piece.method, ...methods].filter((m) => m !== null);
   const method = own[0] ?? null;
   if (piece.item === 'lime') return { item: unit !== null && AMOUNTS.includes(unit) ? 'lime-requirement' : 'carbonate', unit, form: null, method };
+  if (piece.item === 'lime-requirement') return { item: piece.item, unit, form: null, method };
   const element = ELEMENT_OF[piece.item];
   if (element && unit !== null && RATES.includes(unit)) return null;
   // A share of the exchange sites does not say how many there are.

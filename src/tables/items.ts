@@ -23,10 +23,14 @@ export const SATURATION_OF: Partial<Record<Item, Item>> = {
 export type ReportUnit =
   | 'ppm' | 'mg/kg' | 'mg/L' | 'mg/100g' | 'lb/acre' | 'kg/ha' | 'meq/100g' | 'cmol/kg' | 'mmolc/dm3' | 'cmol/dm3' | '%' | 'g/kg' | 'mmol/kg' | 'g/dm3'
   | 'dS/m' | 'mS/cm' | 'mmho/cm' | 'uS/cm' | 'mS/m' | 'pH' | 'index' | 'MAF' | 'g/cm3'
-  | 'lb/100sqft' | 'lb/1000sqft' | 'ton/acre' | 't/ha' | 'g/m2';
+  | 'lb/100sqft' | 'lb/1000sqft' | 'ton/acre' | 't/ha' | 'dt/ha' | 'g/m2'
+  | 'lb ENM/acre' | 'lb ENP/acre' | 't CaO/ha' | 'dt CaO/ha' | 'kg CaO/ha';
+
+/** Rates of lime that count something else than the carbonate. */
+export const COUNTED_RATES: readonly ReportUnit[] = ['lb ENM/acre', 'lb ENP/acre', 't CaO/ha', 'dt CaO/ha', 'kg CaO/ha'];
 
 /** Units of advice: an amount to bring out, never a content of the soil. */
-export const RATES: readonly ReportUnit[] = ['lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'g/m2'];
+export const RATES: readonly ReportUnit[] = ['lb/100sqft', 'lb/1000sqft', 'ton/acre', 't/ha', 'dt/ha', 'g/m2', ...COUNTED_RATES];
 
 export const METHODS = [
   'mehlich-1', 'mehlich-3', 'mehlich-3-colorimetric', 'olsen', 'bray-1', 'bray-2', 'morgan', 'modified-morgan', 'ammonium-acetate', 'ammonium-nitrate', 'cal', 'dl', 'colwell',

@@ -86,6 +86,7 @@ export const ACIDITY_NAMES: readonly NameSet[] = [
   { of: 'lime-buffer-capacity', language: 'en', mark: 'practice', names: ['lime buffer capacity', 'lbc', 'lbceq'] },
 
   { of: 'lime-requirement', language: 'en', mark: 'practice', names: ['lime requirement', 'lime req.', 'lime req', 'lime need', 'lime needed', 'lime recommendation', 'lime required', 'limestone', 'limestone requirement', 'limestone needed', 'ground limestone', 'agricultural limestone', 'agricultural lime', 'ag lime', 'aglime', 'dolomitic limestone', 'dolomitic lime'] },
+  { of: 'lime-requirement', language: 'en', mark: 'practice', names: ['enm requirement', 'enm required', 'enm needed', 'enp requirement', 'enp required', 'enp needed', 'effective neutralizing material', 'effective neutralizing power'] },
   { of: 'lime-requirement', language: 'en', mark: 'practice', exact: true, in: 'en', names: ['LR'] },
   { of: 'lime-requirement', language: 'es', mark: 'practice', names: ['necesidad de cal', 'necesidades de cal', 'requerimiento de cal', 'requerimientos de cal', 'necesidad de encalado', 'necesidades de encalado', 'dosis de cal'] },
   { of: 'lime-requirement', language: 'fr', mark: 'practice', names: ['besoin en chaux', 'besoins en chaux', 'besoin en amendement basique', 'besoin en bases'] },

@@ -6,10 +6,21 @@ const PER = ' ?(?:/|per|por|par|pro|je|al|an?\\b) ?';
 /** "mg/kg", "mg per kg", "mg kg-1", "mg.kg-1": `top` and `bottom` are patterns without blanks; `power` is the one printed, "-1". */
 const over = (top: string, bottom: string, power = '-1'): string => `${top}(?:${PER}(?:${bottom})\\b\\.?|[ .]?(?:${bottom})[ ^]?${power}(?!\\d))`;
 
+/** "lb ENM/acre", "lb/acre ENM", "lb/acre (ENM)": lime counted by what acts. */
+const acting = (of: string): string => `(?:lbs?\\.?|pounds?|#) ?(?:(?:of )?${of} ?(?:/|per|an?) ?(?:acre|ac\\b|a\\b)|(?:/|per|an?) ?(?:acre|ac\\b),? ?(?:(?:of |as )?${of}\\b|\\(${of}\\)))`;
+/** "t CaO/ha", "t/ha CaO", "t/ha (CaO)"; before a number CaO is a name of its own. */
+const burnt = (weight: string): string => `${weight} ?(?:cao ?(?:/|je|pro|per) ?ha\\b|(?:/|je|pro|per) ?ha\\b,? ?(?:cao\\b|\\(cao\\))(?! ?[:=]? ?\\d))`;
+
 /** Patterns are tried in order where one of their first letters starts a word; each is linear. Text is in small letters, without accents. */
 export const UNIT_PATTERNS: readonly (readonly [unit: ReportUnit, starts: string, pattern: string])[] = [
   ['lb/100sqft', 'l', 'lbs?\\.?,? ?(?:/|per) ?100 ?(?:sq\\.? ?(?:ft|feet)\\.?|square feet|ft2)'],
   ['lb/1000sqft', 'l', '(?:lbs?\\.?,? ?(?:/|per) ?1,?000 ?(?:sq\\.? ?(?:ft|feet)\\.?|square feet|ft2)|lbs?/m\\b)'],
+  ['lb ENM/acre', 'lp#', acting('enm')],
+  ['lb ENP/acre', 'lp#', acting('enp')],
+  ['t CaO/ha', 't', burnt('t(?:onn?en?)?')],
+  ['dt CaO/ha', 'd', burnt('d[tz]')],
+  ['kg CaO/ha', 'k', 'kg ?cao ?(?:/|je|pro|per) ?ha\\b'],
+  ['dt/ha', 'd', 'd[tz] ?(?:/|je|pro|per) ?ha\\b'],
   ['lb/acre', 'lp#', '(?:(?:lbs?\\.?|pounds?|libras?|#) ?(?:/|per|por|an?) ?(?:acre|ac\\b|a\\b)\\.?|lbs?[ .]?ac(?:re)?[ ^]?-1(?!\\d)|pp2m\\b)'],
   ['ton/acre', 't', 'tons?(?: ?100 ?%? ?ecce)? ?(?:/|per|an) ?(?:acre|ac\\b|a\\b)'],
   ['t/ha', 't', '(?:t(?:onn?es?)?|toneladas?|tonnellate)(?: ?(?:/|per|por|par|pro|je|a l\'|ad) ?(?:ha\\b|hectares?\\b|hectareas?\\b|ettaro\\b)|[ .]ha[ ^]?-1(?!\\d))'],

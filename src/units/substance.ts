@@ -10,9 +10,13 @@ export type Element = 'N' | 'P' | 'K' | 'Ca' | 'Mg' | 'S' | 'Na' | 'B' | 'Zn' | 
 /** The forms a lab may print an element in: oxides, and the ions of nitrogen, phosphorus and sulphur. */
 export type Oxide = 'Na2O' | 'P2O5' | 'K2O' | 'MgO' | 'CaO' | 'SO3' | 'NO3' | 'PO4' | 'SO4';
 
+/** What labs count lime in besides the carbonate: calcium oxide, or what acts of it by the schemes of Missouri (ENM), Minnesota and Ohio (ENP). */
+export const COUNTED_LIMES = ['CaO', 'ENM', 'ENP'] as const;
+export type CountedLime = (typeof COUNTED_LIMES)[number];
+
 /** What a figure measures: a nutrient, a product, or a thing of the orchard. */
 export type Substance =
-  | Nutrient | Element | Oxide
+  | Nutrient | Element | Oxide | CountedLime
   | 'product' | 'lime' | 'sulphur' | 'acidity' | 'organic matter' | 'soil' | 'salts'
   | 'crown' | 'trunk' | 'ring' | 'tree' | 'tub' | 'growth' | 'fruit' | 'compost' | 'leaf' | 'time' | 'dose';
 

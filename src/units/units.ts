@@ -35,6 +35,7 @@ export const UNITS = {
   'lb/acre': { kind: 'area rate', factor: POUND / ACRE },
   'ton/acre': { kind: 'area rate', factor: (2000 * POUND) / ACRE },
   't/ha': { kind: 'area rate', factor: 100 },
+  'dt/ha': { kind: 'area rate', factor: 10 },
   'lb/1000 sq ft': { kind: 'area rate', factor: POUND / (1000 * SQUARE_FOOT) },
   'lb/100 sq ft': { kind: 'area rate', factor: POUND / (100 * SQUARE_FOOT) },
   'g/mL': { kind: 'bulk density', factor: 1 },

@@ -16,7 +16,7 @@ const DEFINED: Record<Unit, number> = {
   m: 1, cm: 1 / 100, mm: 1 / 1000, in: FT / 12, ft: FT,
   m2: 1, 'sq ft': FT ** 2, ha: 100 * 100, acre: 43_560 * FT ** 2,
   mL: 1, L: 1000, cup: CUP, gal: 231 * 2.54 ** 3,
-  'g/m2': 1, 'kg/ha': 1000 / 10_000, 'lb/acre': LB / (43_560 * FT ** 2), 'ton/acre': (2000 * LB) / (43_560 * FT ** 2), 't/ha': 1e6 / 1e4, 'lb/1000 sq ft': LB / (1000 * FT ** 2), 'lb/100 sq ft': LB / (100 * FT ** 2),
+  'g/m2': 1, 'kg/ha': 1000 / 10_000, 'lb/acre': LB / (43_560 * FT ** 2), 'ton/acre': (2000 * LB) / (43_560 * FT ** 2), 't/ha': 1e6 / 1e4, 'dt/ha': 1e5 / 1e4, 'lb/1000 sq ft': LB / (1000 * FT ** 2), 'lb/100 sq ft': LB / (100 * FT ** 2),
   'g/mL': 1, 'oz/cup': LB / 16 / CUP, 'lb/ft3': LB / (FT * 100) ** 3, 'lb/yd3': LB / (3 * FT * 100) ** 3, 'g/L': 1,
   'lb/year': LB, 'oz/year': LB / 16, 'g/year': 1, 'lb/in': LB / (FT / 12), 'lb/ft': LB / FT,
   'kg/t': 1 / 1000, 'mg/kg': 1, ppm: 1, 'mg/100g': 1000 / 100, 'g/kg': 1e3, 'mg/L': 1, 'g/dm3': 1000, 'cmol/kg': 1, 'mmol/kg': 1 / 10, 'cmol/dm3': 1, 'mmolc/dm3': 1 / 10,
