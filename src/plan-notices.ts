@@ -27,7 +27,7 @@ import type { Nutrient } from './units/substance.ts';
 import { CACO3_PER_SULPHUR, NUTRIENTS } from './units/substance.ts';
 import { convert, FOOT, OUNCE } from './units/units.ts';
 import type { Season } from './when/season.ts';
-import { showDay, showGround, showMass, showNutrient } from './words/show.ts';
+import { showDay, showGround, showMass, showNutrient, showRate } from './words/show.ts';
 import { say } from './words/words.ts';
 
 /** One notice for all trees of one verdict, one reason and one goal. */
@@ -49,6 +49,13 @@ function withoutRange(plans: readonly TreePlan[], { zone, ph }: ZoneSoil, zones:
   if (!ph) return [];
   const mine = plans.filter((p) => !p.ph && p.tree.tub === undefined && (p.tree.zone === zone || (p.tree.zone === undefined && zones.length === 1)));
   return mine.length === 0 ? [] : [notice('ph-no-range', 'note', { zone, tree: mine.map((p) => p.tree.name).join(', '), now: ph.now.value })];
+}
+
+/** The lab's own lime where none is planned. */
+function labLimeLeft(plans: readonly TreePlan[], { zone, ph }: ZoneSoil, { where }: Orchard): Notice[] {
+  if (!ph?.lime || ph.lime.value === 0) return [];
+  const mine = plans.filter((p) => p.ph?.zone === zone && p.ph.plan.verdict !== 'lime' && p.ph.plan.reason !== 'retest' && p.ph.plan.reason !== 'stopped-lime');
+  return mine.length === 0 ? [] : [notice('ph-lab-left', 'note', { zone, tree: mine.map((p) => p.tree.name).join(', '), rate: showRate(convert(ph.lime.value, ph.lime.unit, 'g/m2'), where.units), now: Math.round(ph.now.value * 100) / 100 })];
 }
 
 /** Once for each zone: its most acid plants, where what suits them ends below the least that others take. */
@@ -131,7 +138,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...acidityNotices(plans, orchard), ...phNotices(plans), ...zones.flatMap((z) => [...withoutRange(plans, z, zones), ...twoWants(plans, z)])];
+  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...acidityNotices(plans, orchard), ...phNotices(plans), ...zones.flatMap((z) => [...withoutRange(plans, z, zones), ...labLimeLeft(plans, z, orchard), ...twoWants(plans, z)])];
 }
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */

@@ -34,7 +34,7 @@ import { addDays, day, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
 import type { LastDay, Season, Window } from './when/season.ts';
-import { isLate, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
+import { isLate, isTold, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
 
@@ -232,8 +232,7 @@ function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchar
 
 /** Whether lime or sulphur went on and no sample a year later tells what it did. Without a date of the sample, three years are waited. */
 function awaitsRetest(amended: readonly Day[], taken: Day | null, today: Day): boolean {
-  const months = (d: Day, n: number): Day => addDays(d, Math.round(n * 30.44));
-  return amended.some((d) => (taken === null ? months(d, AMENDMENT_RETEST.longest) > today : months(d, AMENDMENT_RETEST.months) > taken));
+  return amended.some((d) => (taken === null ? addDays(d, Math.round(AMENDMENT_RETEST.longest * 30.44)) > today : !isTold(d, taken)));
 }
 
 function amendmentPurchases(plans: readonly TreePlan[], orchard: Orchard): Purchase[] {

@@ -5,9 +5,9 @@ import { phSentence } from '../ph/ph.ts';
 import { isShort, printedStops, shortReason } from '../plan-notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
-import { retestYear } from '../when/season.ts';
+import { retestYear, yearTold } from '../when/season.ts';
 import type { Day } from '../units/date.ts';
-import { addDays, yearOf } from '../units/date.ts';
+import { addDays } from '../units/date.ts';
 import { LIME_TIME } from '../tables/lime.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { NUTRIENTS } from '../units/substance.ts';
@@ -182,10 +182,10 @@ function backOf(plan: Plan, w: Words): View['back'] {
   assumed.push(season.assumed.includes('first-frost') ? `${w('assumed-first-frost', { day: showDay(season.firstFrost) })} †` : w('assumed-first-frost', { day: showDay(season.firstFrost) }));
   if (plan.trees.some((t) => t.tree.flags.includes('fed lawn'))) assumed.push(w('assumed-lawn'));
   const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.facts.bed === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
-  // Where lime or sulphur goes on, a year later.
-  const afterAmendment = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0).map((t) => yearOf(t.ph!.window!.from) + 1);
-  const awaited = plan.trees.flatMap((t) => (t.ph?.plan.reason === 'retest' && t.ph.last ? [Math.max(yearOf(t.ph.last) + 1, season.year)] : []));
-  const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)), ...afterAmendment, ...awaited);
+  // Where lime or sulphur goes on, the first autumn whose sample tells what all of it did.
+  const { south } = plan.orchard.where;
+  const told = plan.trees.flatMap(({ ph }) => (ph && ph.g > 0 ? [yearTold(ph.window!.until, south)] : ph?.plan.reason === 'retest' && ph.last ? [Math.max(yearTold(ph.last, south), season.year)] : []));
+  const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)), ...(told.length > 0 ? [Math.max(...told)] : []));
   const used = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)))];
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
@@ -193,7 +193,7 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const curves = curvesOf(plan.trees, language, system);
   return {
     lime: limeOf(plan, w), curves, crowded: plan.trees.length + 2 * curves.length > BACK_HOLDS, whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
-    measure: measure ? w('measure-text', { trees: measure }) : '', again: w(afterAmendment.length + awaited.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
+    measure: measure ? w('measure-text', { trees: measure }) : '', again: w(told.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
       w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),
     ],

@@ -42,4 +42,4 @@ export const LIME_WINDOW = { from: 0, until: 60, beforeNitrogen: 30, cite: { sou
 /** Sulphur works in warm moist soil: in spring, days from bud break. */
 export const SULPHUR_WINDOW = { from: 0, until: 42, cite: { source: 'illinois-homeowners', at: 'spring application best', mark: 'read' } satisfies Cite } as const;
 /** Months after lime or sulphur before a sample tells what it did. */
-export const AMENDMENT_RETEST = { months: 12, longest: 36, cite: { source: 'north-carolina-lime-tips', at: 'lime may take up to 12 months to react', mark: 'read' } satisfies Cite } as const;
+export const AMENDMENT_RETEST = { months: 12, nearEnough: 11, longest: 36, cite: { source: 'north-carolina-lime-tips', at: 'lime may take up to 12 months to react', mark: 'read' } satisfies Cite } as const;

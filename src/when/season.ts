@@ -4,7 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { MonthDay, Orchard } from '../orchard/load.ts';
 import type { Crop } from '../tables/crops.ts';
 import { EVERGREEN } from '../tables/crops.ts';
-import { AFTER_HARVEST, BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_DATES, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
+import { AFTER_HARVEST, AMENDMENT_RETEST, BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_DATES, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, day, daysBetween, yearOf } from '../units/date.ts';
 
@@ -118,6 +118,16 @@ export function plantingWindow(season: Season, planting: { readonly year: number
 /** When to send soil again: three years after the sample, or this season where nobody said when it was taken. */
 export function retestYear(season: Season, taken: Day | null): number {
   return taken ? Math.max(yearOf(taken) + RETEST.years, season.year) : season.year;
+}
+
+/** Whether a soil sample tells what lime or sulphur did that went on so long before it: a year, or a month less. */
+const tellsFrom = (amended: Day): Day => addDays(amended, Math.round(AMENDMENT_RETEST.nearEnough * 30.44));
+export const isTold = (amended: Day, taken: Day): boolean => tellsFrom(amended) <= taken;
+
+/** The year of the first autumn whose sample tells it. */
+export function yearTold(amended: Day, south: boolean): number {
+  const from = tellsFrom(amended);
+  return from.slice(5) <= (south ? '05-31' : '11-30') ? yearOf(from) : yearOf(from) + 1;
 }
 
 /** Lime: in the leafless months before the first dose of nitrogen where two weeks of them are left, else after the next frost. */

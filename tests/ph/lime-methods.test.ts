@@ -315,3 +315,9 @@ describe('before planting', () => {
     expect(json.notices.map((n) => n.code)).toContain('ph-bed-missing');
   });
 });
+
+test('a lime rate of the lab that is not followed is told of', async () => {
+  const run = await medlar(['plan', '--json'], { 'orchard.yaml': 'where: Pennsylvania, US\nsoil:\n  bed: a.txt\ntrees:\n  A: pear, planted 2019, bed\n', 'a.txt': 'pH 6.6\nLime requirement 2 ton/acre\n' });
+  expect(run.json.result.ph[0].verdict).toBe('leave');
+  expect(run.json.notices.map((n) => n.code)).toContain('ph-lab-left');
+});

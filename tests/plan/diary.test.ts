@@ -113,6 +113,14 @@ describe('lime waits for a retest', () => {
     expect(json.result.ph.every((r: { reason: string }) => r.reason === 'retest')).toBe(true);
   });
   test('a sample a year later frees it', async () => expect(await verdict('2024-10-20,Gate apple,limed,garden lime,7 lb,\n', '3 Nov 2025')).toBe('lime'));
+  // Twelve months are meant (North Carolina); a fall sample ten days short of them is as good.
+  test('a sample ten days short of a year frees it as well', async () => expect(await verdict('2024-10-20,Gate apple,limed,garden lime,7 lb,\n', '10 Oct 2025')).toBe('lime'));
+  test('the sheet asks for a sample that the next plan takes', async () => {
+    const soil = SOUR('3 Nov 2025');
+    const text = async (today: string): Promise<string> => (await medlar(['sheet', '--as', 'text', '--today', today], { 'orchard.yaml': orchard(TWO), 'soil/2025.txt': soil })).stdout;
+    // Lime from mid October to December 2026: November 2027 is eleven months on. Lime in March 2026: fall 2027 is the first.
+    for (const [today, due] of [['2026-06-01', '2027'], ['2026-02-01', '2027']] as const) expect(/TEST AGAIN {2}fall (\d{4})/.exec(await text(today))?.[1], today).toBe(due);
+  });
   test('a sample too soon does not', async () => expect(await verdict('2025-06-20,Gate apple,limed,garden lime,7 lb,\n', '3 Nov 2025')).toBe('leave'));
 });
 
