@@ -32,10 +32,10 @@ import { say } from './words/words.ts';
 
 /** One notice for all trees of one verdict, one reason and one goal. */
 function phNotices(plans: readonly TreePlan[]): Notice[] {
-  const groups = new Map<string, { ph: Amended; code: ReturnType<typeof phSentence> | 'ph-bed-missing'; trees: string[] }>();
+  const groups = new Map<string, { ph: Amended; code: ReturnType<typeof phSentence> | 'ph-bed-missing' | 'ph-sulphur-late'; trees: string[] }>();
   for (const { ph, tree } of plans) {
     if (!ph || ph.plan.reason === 'inside') continue;
-    const code = ph.bed === null ? 'ph-bed-missing' : phSentence(ph.plan, tree.crop);
+    const code = ph.bed === null ? 'ph-bed-missing' : ph.bed && ph.plan.reason === 'sulphur' && ph.window === null ? 'ph-sulphur-late' : phSentence(ph.plan, tree.crop, ph.bed !== undefined);
     const key = `${ph.zone} ${code} ${ph.plan.goal.value} ${ph.plan.suits.low} ${ph.plan.suits.high} ${ph.plan.suits.absolute?.[1].value}`;
     const group = groups.get(key) ?? { ph, code, trees: [] };
     group.trees.push(tree.name);

@@ -34,7 +34,7 @@ import { addDays, day, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
 import type { LastDay, Season, Window } from './when/season.ts';
-import { isLate, isTold, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurWindow, windowsOf } from './when/season.ts';
+import { isLate, isTold, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurBedWindow, sulphurWindow, windowsOf } from './when/season.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
 
@@ -218,9 +218,9 @@ function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchar
   const asked = phPlan(ask);
   if (!asked) return null;
   const plan = asked.dose?.of === 'lime' && lime ? { ...asked, dose: withinOwnLimit(asked.dose, lime.amends) } : asked;
-  const dug = digIn && plan.verdict === 'lime';
+  const dug = digIn && (plan.verdict === 'lime' || plan.verdict === 'sulphur');
   const planting = facts.bed ? plantingWindow(season, facts.tree.planting!) : null;
-  const window = dug ? planting : plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
+  const window = dug ? planting && (plan.verdict === 'lime' ? planting : sulphurBedWindow(season, planting)) : plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
   // Lime and sulphur go on the plain ring: a wider one only thins nitrogen.
   const ring = ringOf(facts.tree, facts.crown);
   const area = dug ? facts.bed?.value ?? 0 : ring.area.value;

@@ -83,8 +83,9 @@ function leftAlone({ crop, soil: { now } }: PhAsk, { low, limeBelow }: Suits): P
 }
 
 /** The key of the sentence that says a plan: a tree that stands too high is spoken of otherwise than a bush that wants acid soil, and a bush far from it otherwise than one that is near. */
-export function phSentence(plan: PhPlan, crop: Crop | null): `ph-${PhReason}` | 'ph-too-high-tree' | 'ph-free-lime-tree' | 'ph-sulphur-hard' {
+export function phSentence(plan: PhPlan, crop: Crop | null, bed = false): `ph-${PhReason}` | 'ph-too-high-tree' | 'ph-free-lime-tree' | 'ph-sulphur-hard' | 'ph-sulphur-bed' {
   if (crop !== 'blueberry' && (plan.reason === 'too-high' || plan.reason === 'free-lime')) return `ph-${plan.reason}-tree`;
+  if (bed && plan.reason === 'sulphur') return 'ph-sulphur-bed';
   return plan.reason === 'sulphur' && plan.now.value > SULPHUR_HOPELESS.hard ? 'ph-sulphur-hard' : `ph-${plan.reason}`;
 }
 
@@ -97,8 +98,8 @@ export function phFacts({ now, goal, suits, swallowed, range }: PhPlan, tree: st
   };
 }
 
-/** Lime before planting is dug in six to eight inches (Penn State's home garden notes). */
-const PLANTING_DEPTH_M = 6 * INCH;
+/** Before planting it is dug in six to eight inches (Penn State's home garden notes, of lime). */
+export const PLANTING_DEPTH_M = 6 * INCH;
 /** So far under what suits, a test that asks for no lime is doubted; ours. */
 const TEST_DISAGREES = 0.3;
 
@@ -120,7 +121,7 @@ function limed({ soil: told, strength, region, goal: asked, digIn = false, stopp
   return { verdict: 'lime', reason: need.by, goal, dose, dugIn: need, range: sorted.length > 1 ? [sorted[0]!, sorted.at(-1)!] : null, rates: sorted };
 }
 
-function acidified({ crop, soil, strength, goal: asked, stopped }: PhAsk, goal: Figure<'pH', 'soil'>, { absolute, high }: Suits): Found {
+function acidified({ crop, soil, strength, goal: asked, stopped, digIn = false }: PhAsk, goal: Figure<'pH', 'soil'>, { absolute, high }: Suits): Found {
   const { all: rates, followed } = sulphurRates(soil, goal, crop);
   const range = rates.length > 0 ? [rates[0]!, rates.at(-1)!] as const : null;
   const now = soil.now.value;
@@ -135,5 +136,5 @@ function acidified({ crop, soil, strength, goal: asked, stopped }: PhAsk, goal: 
   if (crop !== 'blueberry' && asked === undefined) return { verdict: 'leave', reason: absolute && now > Math.max(absolute[1].value, high) ? 'beyond' : 'tolerated' };
   if (stopped) return { verdict: 'leave', reason: 'stopped', range, rates };
   if (!followed) return { verdict: 'cannot', reason: 'no-rate' };
-  return { verdict: 'sulphur', reason: 'sulphur', range, rates, dose: sulphurDose(followed, strength.sulphur), instead: insteadOf(sulphurDose(followed, 1), crop, goal.value) };
+  return { verdict: 'sulphur', reason: 'sulphur', range, rates, dose: sulphurDose(followed, strength.sulphur, digIn), instead: insteadOf(sulphurDose(followed, 1, digIn), crop, goal.value) };
 }

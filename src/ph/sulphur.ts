@@ -4,7 +4,7 @@ import { figure } from '../reason/figure.ts';
 import type { Crop } from '../tables/crops.ts';
 import type { TextureClass } from '../tables/sulphur.ts';
 import {
-  FREE_LIME, SULPHUR_BY_CEC, SULPHUR_FROM_NEUTRAL, SULPHUR_LIMIT, SULPHUR_LIMITS_ELSEWHERE, SULPHUR_RATES, SULPHUR_TO_45, TEXTURE_BY_CEC,
+  FREE_LIME, SULPHUR_BY_CEC, SULPHUR_FROM_NEUTRAL, SULPHUR_LIMIT, SULPHUR_LIMIT_DUG, SULPHUR_LIMITS_ELSEWHERE, SULPHUR_RATES, SULPHUR_TO_45, TEXTURE_BY_CEC,
 } from '../tables/sulphur.ts';
 import type { Unit } from '../units/units.ts';
 import { convert, INCH } from '../units/units.ts';
@@ -67,10 +67,18 @@ export const sulphurLimit = (): Sulphur<'g/m2'> => {
   return figure(convert(SULPHUR_LIMIT.value, SULPHUR_LIMIT.unit, 'g/m2'), 'g/m2', 'sulphur', 'sulphur-limit', SULPHUR_LIMIT.cite, elsewhere);
 };
 
-/** This year's dose of a product: the least that any publication gives, at most the yearly limit. */
-export function sulphurDose(least: Sulphur<'g/m2'>, strength: number): Sulphur<'g/m2'> {
+/** All of what is mixed in before planting, or so much of it as goes first. */
+function dugIn(least: Sulphur<'g/m2'>): Sulphur<'g/m2'> {
+  const { value, unit, over, cite } = SULPHUR_LIMIT_DUG;
+  const most = figure(convert(value, unit, 'g/m2'), 'g/m2', 'sulphur', 'sulphur-limit', cite);
+  return least.value <= most.value ? least : figure(least.value * over.share, 'g/m2', 'sulphur', 'sulphur-first', cite, [least, most]);
+}
+
+/** This year's dose of a product: the least that any publication gives, on the surface at most the yearly limit. */
+export function sulphurDose(least: Sulphur<'g/m2'>, strength: number, digIn = false): Sulphur<'g/m2'> {
   const limit = sulphurLimit();
-  const pure = least.value <= limit.value ? least : figure(limit.value, 'g/m2', 'sulphur', 'sulphur-limited', limit.cite, [least, limit]);
+  const onTop = least.value <= limit.value ? least : figure(limit.value, 'g/m2', 'sulphur', 'sulphur-limited', limit.cite, [least, limit]);
+  const pure = digIn ? dugIn(least) : onTop;
   if (strength === 1) return pure;
   return figure(pure.value / strength, 'g/m2', 'sulphur', 'sulphur-strength', { source: 'definition', at: 'pure sulphur ÷ its share', mark: 'derived' }, [pure, figure(strength * 100, '%', 'sulphur', 'strength', { source: 'grower', at: 'label', mark: 'read' })]);
 }

@@ -1,7 +1,7 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
 import type { Feed } from '../bags/doses.ts';
 import { bagName } from '../orchard/bag.ts';
-import { phSentence } from '../ph/ph.ts';
+import { phSentence, PLANTING_DEPTH_M } from '../ph/ph.ts';
 import { isShort, printedStops, shortReason } from '../plan-notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
@@ -233,7 +233,7 @@ function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
   const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value)))].join(', ');
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => ({ box: true, text: amendmentLine(plan, t, w) }));
-  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop))).map((n) => say(language, 'notice', n.code, n.facts));
+  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop, t.ph!.bed !== undefined))).map((n) => say(language, 'notice', n.code, n.facts));
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
   return [...neither.map(said), ...doses, ...(doses.length > 0 ? [said(w('lime-once', { months: LIME_TIME.months }))] : []), ...nos.map(said)];
 }
@@ -245,7 +245,7 @@ function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
   const [from, to] = showSpan(showLength(ph.ring.from.value, system), showLength(ph.ring.to.value, system));
   const material = ph.bag?.label ?? say(language, 'plan', ph.plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur');
   const weak = ph.plan.reason === 'texture' || isWeak(ph.plan.dose!) ? ' †' : '';
-  if (ph.bed) return w('lime-dug', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), depth: showShort(ph.plan.dugIn!.depthM, system), area: showGround(ph.bed.value * t.tree.count, system) });
+  if (ph.bed) return w('lime-dug', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), depth: showShort(ph.plan.dugIn?.depthM ?? PLANTING_DEPTH_M, system), area: showGround(ph.bed.value * t.tree.count, system) });
   return w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), from, to });
 }
 

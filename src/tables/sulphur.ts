@@ -52,6 +52,9 @@ export const SULPHUR_LIMITS_ELSEWHERE = [
   { value: 1000, unit: 'lb/acre', cite: { source: 'maine-254', at: 'established wild blueberries, a year', mark: 'read' } satisfies Cite },
 ] as const;
 
+/** Mixed into the soil before planting: over this the lesser share goes on now, and a soil test says whether the rest is wanted. */
+export const SULPHUR_LIMIT_DUG = { value: 30, unit: 'lb/1000 sq ft', over: { share: 2 / 3 }, cite: { source: 'tennessee-blueberry-ph', at: 'over 30 lb two thirds first, the rest after a test some three months later', mark: 'read' } satisfies Cite } as const;
+
 /** Months until the pH has come down, by warmth and moisture, and the warmth of soil that its bacteria need. */
 export const SULPHUR_TIME = { months: [3, 12], cite: { source: 'ontario-blueberry-ph', at: '3 to 12 months, by temperature and moisture', mark: 'read' } satisfies Cite } as const;
 export const SULPHUR_WARMTH = { fahrenheit: 55, cite: { source: 'sulphur-consultant', at: 'soil above 55 °F', mark: 'read' } satisfies Cite } as const;

@@ -5,6 +5,7 @@ import type { MonthDay, Orchard } from '../orchard/load.ts';
 import type { Crop } from '../tables/crops.ts';
 import { EVERGREEN } from '../tables/crops.ts';
 import { AFTER_HARVEST, AMENDMENT_RETEST, BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_DATES, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
+import { SULPHUR_TIME } from '../tables/sulphur.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, day, daysBetween, yearOf } from '../units/date.ts';
 
@@ -113,6 +114,14 @@ export function plantingWindow(season: Season, planting: { readonly year: number
   const ready = addDays(until, -DIG_IN_DAYS);
   const from = ready > season.today ? ready : season.today;
   return { from, until: until > from ? until : from, why: figure(0, 'day', 'time', 'before-planting', { source: 'colorado-1216', at: 'P and K worked in before planting', mark: 'read' }) };
+}
+
+/** Sulphur in the ground of what is still to be planted: from now until its bacteria have had their least time. Null where that is too late. */
+export function sulphurBedWindow(season: Season, planting: Window): Window | null {
+  const days = Math.round(SULPHUR_TIME.months[0] * 30.44);
+  const until = addDays(planting.until, -days);
+  if (daysBetween(season.today, until) < SHORTEST) return null;
+  return { from: season.today, until, why: figure(days, 'day', 'time', 'sulphur-before', SULPHUR_TIME.cite) };
 }
 
 /** When to send soil again: three years after the sample, or this season where nobody said when it was taken. */

@@ -2,7 +2,7 @@
 // Tennessee SP307-A 6.0 to 6.5 for fruit trees; Washington EM119E 6.0 to 7.5; Nebraska 5.6 to 7.0; Florida HS1234 5.8 to 7.0
 // for most fruit and SL253 6.0 to 6.5 for citrus, limed below 5.5; Georgia fig 5.5 to 6.5; FAO EcoCrop for the world.
 import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { medlar } from '../medlar.ts';
 
 type Row = { tree: string; verdict: string; reason: string; now: number; goal: number; suits: [number, number]; gPerM2: number; ranges: { source: string; low: number; high: number }[]; freeLime?: { percent: number; years: number } };
@@ -86,4 +86,30 @@ test('one zone with two wants says so once, with its plants', async () => {
   expect((await planned('Ohio, US', ['P: plum', 'B: blueberry, tub 15 gal'], 'Soil pH 5.4\nTexture: loam')).codes).not.toContain('ph-zone-two-wants');
   // Figs of 6 to 7 stand with pecans of 5.5 to 7.
   expect((await planned('Ohio, US', ['F: fig', 'P: pecan'], 'Soil pH 6.2')).codes).not.toContain('ph-zone-two-wants');
+});
+
+// Tennessee: sulphur for blueberries is worked in before planting, over 30 lb to 1,000 sq ft two thirds of it first; it wants 3 to 12 months (Ontario).
+describe('a bed of blueberries still to be planted', () => {
+  const row = async (ph: string, texture: string, planting: string, bed = ', bed 20 x 5 ft') => {
+    const run = await medlar(['ph', '--json', '--today', '2026-03-01'], { 'orchard.yaml': `where: Ohio, US\nsoil:\n  a: a.txt\ntrees:\n  Blues: 6 blueberry, planting ${planting}${bed}, a\n`, 'a.txt': `Soil pH ${ph}\nTexture: ${texture}\ndepth: 6 in\n` });
+    return { row: (run.json.result as { ph: { verdict: string; g: number; gPerM2: number; range: [number, number] | null; doses: { from: string; until: string }[] }[] }).ph[0]!, codes: run.json.notices.map((n) => n.code) };
+  };
+  const LB_1000 = 453.59237 / (1000 * 0.3048 ** 2);
+  test('the whole way goes through the whole bed, months before', async () => {
+    // The least page on sand is Purdue's 7 lb to a unit: 1.4 units from 6.4 to 5.0 are 9.8 lb; a sixth of 100 sq ft each.
+    const { row: r, codes } = await row('6.4', 'sand', 'March 2027');
+    expect(r.gPerM2).toBeCloseTo(9.8 * LB_1000, 4);
+    expect(Math.abs(r.g - (9.8 / 10 / 6) * 453.59237)).toBeLessThan(15);
+    expect([r.doses[0]!.from, r.doses[0]!.until <= '2026-12-01']).toEqual(['2026-03-01', true]);
+    expect(codes).toContain('ph-sulphur-bed');
+  });
+  test('too late for this planting: it is put off, nothing goes on', async () => {
+    const { row: r, codes } = await row('6.4', 'sand', 'April 2026');
+    expect([r.g, r.doses, codes.includes('ph-sulphur-late')]).toEqual([0, [], true]);
+  });
+  test('without a bed its size is asked for', async () => expect((await row('6.4', 'sand', 'March 2027', '')).codes).toContain('ph-bed-missing'));
+  test('over 30 lb two thirds go first', async () => {
+    // Purdue on clay: 17 lb to a unit, 1.9 units are 32.3 lb.
+    expect((await row('6.9', 'clay', 'March 2027')).row.gPerM2).toBeCloseTo(((32.3 * 2) / 3) * LB_1000, 4);
+  });
 });
