@@ -308,7 +308,7 @@ export const enUS = {
   step: {
     told: '{value}: you wrote it.',
     age: '{value} since it was planted.',
-    'printed-by-lab': 'The lab printed it.',
+    'printed-by-lab': 'The report gives {value}.',
     'content-unit': '{0} is {value}.',
     'lab-doubling': 'The lab doubles ppm to get lb/acre, so {0} is {value}.',
     'charge-to-mass': 'Milliequivalents times the weight of one: {value}.',
