@@ -45,6 +45,8 @@ const PART = '(\\d+(?:[.,]\\d{1,2})?)';
 const GRADE = new RegExp(`(?:n-?p-?k:? *)?(?<![\\d.,])${PART}${DASH}${PART}${DASH}${PART}(?:-\\d+(?:\\.\\d+)?(?![\\d.])(?: *%? *[A-Za-z]{1,3}\\b)?| *\\+ *[\\d.]+ *%? *[A-Za-z]+| *\\(? *\\d+(?:[.,]\\d+)? *%? *(?:SO3|S|CaO|Ca|MgO|Mg|Fe|TE)\\b\\)?)*`, 'i');
 /** A number or a currency that stands alone, such as a weight without its unit. */
 const LOST = /[$£€]|^[-+]?\d(?![\d.,]*\s*%)|(?:^|\s)[-+]?\d[\d.,]*$|\bleft$/;
+/** Sold to acidify, and told of beside sulphur alone. */
+const ACIDIFIER = /\b(?:iron(?: ?\(?ii\)?)?|ferrous|alumini?um) sul(?:ph|f)ate\b|\bcopperas\b/i;
 /** 2,000 lb in grams, rounded down. */
 const TON = 900_000;
 /** A price by a measure that says no weight, or a rate. */
@@ -114,6 +116,7 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
   for (const fault of amends?.lime?.faults ?? []) notices.push(notice(fault.code, 'error', { ...fault.facts, bag: label || text }, place));
   if (amends) return { bag: notices.length > 0 ? null : amendmentBag(label || text, amends, { g, price, left: inShed ? inHandOf(g, left) : null, place }), notices };
   if (grade === null && notices.length === 0 && isNeutralSalt(text)) return { bag: null, notices: [notice('not-lime', 'warning', { bag: label || text }, place)] };
+  if (grade === null && notices.length === 0 && ACIDIFIER.test(text)) return { bag: null, notices: [notice('acidifier-told', 'warning', { bag: label || text }, place)] };
   if (grade === null) {
     notices.push(notice('grade-missing', 'error', { bag: text }, place));
     return { bag: null, notices };

@@ -173,6 +173,7 @@ export const enUS = {
     'ph-none-needed': '{tree}: soil pH {now} is under the {low} that suits it, yet the test asks for no lime. Test again in three years.',
     'ph-test-disagrees': '{tree}: soil pH {now} is well under the {low} that suits it, yet the test asks for no lime. The two do not go together (on sand a buffer misses small needs), so nothing is planned. Check both numbers against the paper, and ask the lab for its own lime rate.',
     'ph-lab-left': '{tree}: the report asks for {rate} of lime, and none is planned: soil pH {now} needs none for these plants. If the lab knew another crop or another goal, ask it.',
+    'acidifier-told': '{bag}: no bag is planned of it. Where sulfur is wanted, medlar ph says how much of it does the same work.',
     'ph-near-goal': '{tree}: soil pH {now} is just under the {low} that suits it, too little to lime for. Leave it; test again in three years.',
     'ph-buffer-under': '{tree}: the buffer pH on the report lies well under the soil pH of {now}, which no soil does. Perhaps the two lines are swapped: check them against the paper. No lime until then.',
     'ph-stopped-lime': '{tree}: soil pH {now} is under the {low} that suits it, but see to the salts or sodium first; no lime until then.',

@@ -20,6 +20,10 @@ describe('the grade', () => {
     'Balanced: 10-10-10', 'Balanced (10-10-10)', '10.0-10.0-10.0', '10,0-10,0-10,0', '10-10-10 40 lb $21.50', '40 lb bag of 10-10-10', '10-10-10-5S', '10-10-10 +5S', '10-10-10 +5 S +2MgO', '10-10-10 (5S)', '10-10-10 with iron', '10-10-10 plus 2% iron',
     '10-10-10, 10-10-10, 20 lb, $9',
   ])('%s', (text) => { expect(percent(text)).toEqual([10, 10, 10]); });
+  test.each(['Iron sulphate, 5 lb, $8', 'Ferrous sulfate 20 % Fe, 10 kg', 'Aluminum sulfate, 4 lb', 'Copperas, 5 lb'])('an acidifier stops no plan: %s', (text) => {
+    const { bag: none, notices } = read(text);
+    expect([none, notices.map((n) => [n.code, n.severity])]).toEqual([null, [['acidifier-told', 'warning']]]);
+  });
   test('two grades that differ are asked about', () => expect(codes('10-10-10, 5-10-10, 20 lb')).not.toEqual([]));
   test('with decimals and with what follows it', () => {
     expect(percent('Calcium nitrate 15.5-0-0 +26CaO')).toEqual([15.5, 0, 0]);
