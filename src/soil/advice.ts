@@ -57,10 +57,12 @@ export function adviceOf(sample: Sample): Advice[] {
   });
 }
 
-/** The amounts that one line recommends; `ground` where a heading above told it. */
+/** The amounts that one line recommends; `ground` where a heading above told it, else it may head the line itself. */
 export function amountsIn(printed: string, line: number, ground: string | null = null): Advice[] {
   if (printed.length > 400 || NOT_ADVICE.test(printed)) return [];
-  const text = ground === null ? printed : onGround(printed, ground);
+  // "Recommendation, per 1,000 sq ft: N 2 lb, P2O5 1 lb".
+  const own = ground ?? groundIn(printed.slice(0, printed.indexOf(':') + 1));
+  const text = own === null ? printed : onGround(printed, own);
   let rest = text.replace(LIST, onGround);
   const found: { at: number; advice: Advice[] }[] = [];
   // "P2O5 40 lb/acre K2O 60 lb/acre": the first amount is none of potash.

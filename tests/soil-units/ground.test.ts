@@ -30,6 +30,10 @@ describe('what stands below it', () => {
   test.each(['N 2 lb    P2O5 1 lb    K2O 3 lb', '2 lb N, 1 lb P2O5, 3 lb K2O', 'Nitrogen: 2 lb; Phosphate: 1 lb; Potash: 3 lb'])('%s', (line) => {
     expect(feed(`${HEAD}${line}\n`)).toEqual(['2 lb/1000 sq ft N', '1 lb/1000 sq ft P2O5', '3 lb/1000 sq ft K2O']);
   });
+  test.each(['Recommendation, per 1,000 sq ft: N 2 lb, P2O5 1 lb, K2O 3 lb', 'Apply per 1,000 sq ft: 2 lb N, 1 lb P2O5, 3 lb K2O', 'Recommended per 1,000 sq ft: N 2 lb    P2O5 1 lb    K2O 3 lb'])('at the head of the line itself: %s', (line) => {
+    expect(feed(`Soil pH 5.2\n${line}\n`)).toEqual(['2 lb/1000 sq ft N', '1 lb/1000 sq ft P2O5', '3 lb/1000 sq ft K2O']);
+    expect(readReport(`Soil pH 5.2\n${line}\n`, 'r.txt').notices.map((n) => n.code)).not.toContain('line-unclear');
+  });
   test('lime between the heading and the feed', () => { expect(feed(`${HEAD}Ground limestone: 46 lb\nN 2 lb\n`)).toEqual(['2 lb/1000 sq ft N']); });
   test('none of it is a content of the soil', () => { expect(sample(`Phosphorus 38 lb/A\n${HEAD}N 2 lb    P2O5 1 lb    K2O 3 lb\n`).readings.map((r) => r.item)).toEqual(['phosphorus', 'ph']); });
   test.each([['per tree', 'N 0.5 lb, K2O 1 lb', ['0.5 lb N', '1 lb K2O']], ['per m²', 'N 5 g, K2O 8 g', ['5 g/m2 N', '8 g/m2 K2O']]])('%s', (ground, line, expected) => { expect(feed(`Soil pH 5.2\nRecommended ${ground}:\n${line}\n`)).toEqual(expected); });
