@@ -128,7 +128,8 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const doubted = aboveStart(soil);
   const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? doubted : [why, ...doubted, ...read];
   const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
-  const range = plan.range ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
+  // Beside a no an amount would read as a dose; JSON has it.
+  const range = plan.range && plan.verdict !== 'cannot' ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
   const roots = [...(plan.dose ? [plan.dose] : []), ...(lime && lime.strength.from.length > 0 ? [lime.strength] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
   const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...(dose.length > 0 && plan.verdict === 'lime' ? [expectLime(true, L, system)] : []), ...range, ...insteadText(plan, L, system), ...curveText(curve, plan.verdict, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);

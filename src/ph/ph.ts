@@ -131,7 +131,7 @@ function acidified({ crop, soil, strength, goal: asked, stopped, digIn = false }
     const percent = limy ? soil.carbonate! : 1;
     const sulphur = freeLime(percent);
     const years = Math.ceil(convert(sulphur.value, sulphur.unit, 'g/m2') / sulphurLimit().value);
-    return { verdict: 'cannot', reason: limy ? 'free-lime' : 'too-high', swallowed: { sulphur, percent, years } };
+    return { verdict: 'cannot', reason: limy ? 'free-lime' : 'too-high', range, rates, swallowed: { sulphur, percent, years } };
   }
   if (crop !== 'blueberry' && asked === undefined) return { verdict: 'leave', reason: absolute && now > Math.max(absolute[1].value, high) ? 'beyond' : 'tolerated' };
   if (stopped) return { verdict: 'leave', reason: 'stopped', range, rates };
