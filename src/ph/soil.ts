@@ -1,5 +1,5 @@
 /** What the planner of pH knows of a soil: from a rated report, or told piece by piece. */
-import { lengthOf } from '../orchard/measure.ts';
+import { depthOf } from '../rating/depth.ts';
 import { organicMatterOf } from '../rating/organic.ts';
 import type { Rated } from '../rating/rate.ts';
 import { waterPhOf } from '../rating/salt-ph.ts';
@@ -100,7 +100,6 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
   if (!now) return null;
   const charge = (item: string): number | null => { const r = read(item); return r ? (TENTHS.includes(r.unit) ? r.value! / 10 : r.value!) : null; };
   const ions = cationSum({ readings: rated.map((r) => r.reading) })?.ions;
-  const said = depth === undefined ? null : lengthOf(depth);
   return {
     now, acidity: charge('acidity'), cec: charge('cec'), ecec: null,
     // By charge alone: aluminium of a strong extract is not what the soil exchanges.
@@ -108,7 +107,7 @@ export function phSoilOf(rated: readonly Rated[], depth: string | undefined): Ph
     calcium: ions?.Ca ?? null, exchangeableMagnesium: ions?.Mg ?? null, baseSaturation: baseSaturationOf(value),
     // Laboratories print it as at equilibrium now; an older one would ask for more.
     bufferCapacity: value('lime-buffer-capacity') === null ? null : { value: value('lime-buffer-capacity')!, after: 'equilibrium' },
-    carbonate: carbonateOf(rated), depthM: typeof said === 'number' ? said : null,
+    carbonate: carbonateOf(rated), depthM: depth === undefined ? null : depthOf(depth),
     buffer: buffer ? bufferOf(buffer.value!, buffer.method) : null,
     lime: lime ? labLime(lime, cite(lime)) : null,
     texture: classOf(rated.map((r) => r.reading)), ...(kindIn(rated.map((r) => r.reading)) === 'organic' ? { peat: true } : {}),

@@ -17,6 +17,7 @@ import { daysBetween } from '../units/date.ts';
 import { MG_PER_CMOL } from '../units/substance.ts';
 import { INCH } from '../units/units.ts';
 import { cationSum } from './cations.ts';
+import { depthOf } from './depth.ts';
 import { volumeOf } from './content.ts';
 import { organicMatterOf } from './organic.ts';
 import type { Rated } from './rate.ts';
@@ -246,20 +247,13 @@ function texture(sample: Sample, rated: readonly Rated[]): Notice[] {
   return found;
 }
 
-const LENGTH: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01, m: 1, in: INCH, inch: INCH, inches: INCH, '"': INCH, ft: 12 * INCH, foot: 12 * INCH, feet: 12 * INCH };
-/** The lower end of a printed depth in inches: "0-15 cm", "6 in"; null without a unit. */
-function depthOf(text: string): number | null {
-  const m = /(\d{1,4}(?:[.,]\d{1,3})?)\s?(mm|cm|m|inches|inch|in|"|ft|foot|feet)(?![a-z])/i.exec(text);
-  return m ? (Number(m[1]!.replace(',', '.')) * LENGTH[m[2]!.toLowerCase()]!) / INCH : null;
-}
-
 const YEAR = 365.25;
 /** What was sampled how deep and when; told at the sample's first line, for lack of its own. */
 function sampling(sample: Sample, rated: readonly Rated[], today: Day): Notice[] {
   const first = rated[0]?.reading.place;
   const where: Place | undefined = first ? { ...first, column: 1, length: 1 } : undefined;
   const said = sample.depth === undefined ? null : depthOf(sample.depth);
-  const depth = said === null ? null : Number(said.toFixed(3));
+  const depth = said === null ? null : Number((said / INCH).toFixed(3));
   const years = sample.taken === undefined ? NaN : daysBetween(sample.taken, today) / YEAR;
   const facts = { taken: sample.taken ?? '', years: Number(years.toFixed(1)) };
   return [

@@ -53,3 +53,12 @@ test('a town called Washington does not take the state’s table', async () => {
   // Salts by Washington alone are rated at home only where a paste is named; potassium serves fruit anywhere, so the word is the same.
   expect([ratingCite?.source, ours?.scale]).toEqual(['washington-em119e', 'washington.potassium']);
 });
+
+test.each([['Bayern, Deutschland', 'DE'], ['Tirol, Österreich', 'AT'], ['Valencia, España', 'ES'], ['Puglia, Italia', 'IT'], ['Polska', 'PL'], ['Paraná, Brasil', 'BR'], ['Gelderland, Nederland', 'NL']])('a country by its own name: %s', (said, country) => {
+  expect(parseWhere(said)).toMatchObject({ country, units: 'metric' });
+});
+test('the year of the growth with a word before it or without', async () => {
+  const { json } = await medlar(['plan', '--json', '--today', '2026-03-14'], { 'orchard.yaml': 'where: Ohio, US\ntrees:\n  A: apple, planted 2019, 12 ft across, shoots 6 in in 2025\n  B: apple, planted 2019, 12 ft across, shoots 6 in 2025\n' });
+  const [a, b] = (json.result as { trees: { need: { N: number } }[] }).trees;
+  expect(a!.need.N).toBe(b!.need.N);
+});

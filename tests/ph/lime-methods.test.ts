@@ -321,3 +321,9 @@ test('a lime rate of the lab that is not followed is told of', async () => {
   expect(run.json.result.ph[0].verdict).toBe('leave');
   expect(run.json.notices.map((n) => n.code)).toContain('ph-lab-left');
 });
+
+// A layer of 20 cm, of which the surface reaches two inches: 180 × 5.08 ÷ 20 = 45.7 g/m².
+test.each(['20 cm', '0-20 cm', '0 - 20 cm', '0 to 20 cm', '0–200 mm'])('the layer of the sample, printed as %s', async (depth) => {
+  const run = await medlar(['plan', '--json'], { 'orchard.yaml': 'where: Germany\nsoil:\n  bed: a.txt\ntrees:\n  A: apple, planted 2010, 4 m across, bed\n', 'a.txt': `depth: ${depth}\npH 5.2\nLime requirement 180 g/m2\n` });
+  expect(run.json.result.ph[0].gPerM2).toBeCloseTo((180 * 5.08) / 20, 6);
+});
