@@ -107,11 +107,11 @@ const hasRules = (f: Pick<Facts, 'crop' | 'rules'>): boolean => leadersFor(f).le
 /** The nearest kin with rules of its own, for a grower to choose; null where none is held. */
 export const kinOf = (word: string): Crop | null => (KIN[word] ?? []).find((crop) => hasRules({ crop, rules: [] })) ?? null;
 
-/** What the leaflets of the grower's own country give, for gardens; of all countries where it has fewer than three. */
+/** What the leaflets of the grower's own country give, for gardens; of all countries where fewer than three publications do. */
 export function leaflets(f: Facts): Nitrogen[] {
   const { country } = f.where;
   const near = span(f, 'N', (r) => r.label === undefined && country !== null && (r.region === country || r.region.startsWith(`${country}-`)));
-  return near.length >= 3 ? near : span(f, 'N', (r) => r.label === undefined);
+  return new Set(near.map((r) => r.cite.source)).size >= 3 ? near : span(f, 'N', (r) => r.label === undefined);
 }
 
 /** What every published rule that fits the tree gives of a nutrient, low and high. */

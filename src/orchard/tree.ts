@@ -172,7 +172,7 @@ function readItem(item: string, zones: readonly string[]): Read {
   if (wide) return measure(wide[2] as 'across' | 'high', lengthOf(wide[1]!));
   const spacing = /^spacing +(.+?)(?: +x +(.+))?$/.exec(lower);
   if (spacing) return sides('spacing', spacing[1]!, spacing[2] ?? spacing[1]!);
-  const shoots = /^shoots +(.+?)(?: +(?:in +)?(\d{4}))?$/.exec(lower);
+  const shoots = /^shoots +(.+?)(?:(?:(?<=[a-z"]) +in)? +(\d{4}))?$/.exec(lower);
   if (shoots) {
     const none = /^(?:none|0)\b/.test(shoots[1]!);
     return none ? { key: 'shoots', value: { m: 0, ...(shoots[2] ? { year: Number(shoots[2]) } : {}) } } : measure('shoots', lengthOf(shoots[1]!), (m) => ({ m, ...(shoots[2] ? { year: Number(shoots[2]) } : {}) }));

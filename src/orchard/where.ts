@@ -19,7 +19,7 @@ const COUNTRIES: Readonly<Record<string, string>> = {
   chile: 'CL', cl: 'CL', argentina: 'AR', ar: 'AR', brazil: 'BR', br: 'BR', uruguay: 'UY', germany: 'DE', de: 'DE', austria: 'AT', at: 'AT', switzerland: 'CH',
   france: 'FR', fr: 'FR', spain: 'ES', es: 'ES', portugal: 'PT', italy: 'IT', it: 'IT', poland: 'PL', pl: 'PL', netherlands: 'NL', belgium: 'BE', denmark: 'DK',
   sweden: 'SE', norway: 'NO', finland: 'FI', 'czech republic': 'CZ', czechia: 'CZ', slovakia: 'SK', hungary: 'HU', slovenia: 'SI', croatia: 'HR', serbia: 'RS', romania: 'RO', bulgaria: 'BG', greece: 'GR', turkey: 'TR', turkiye: 'TR', ukraine: 'UA', lithuania: 'LT', latvia: 'LV', estonia: 'EE', luxembourg: 'LU',
-  deutschland: 'DE', österreich: 'AT', schweiz: 'CH', españa: 'ES', italia: 'IT', polska: 'PL', brasil: 'BR', belgique: 'BE', nederland: 'NL', danmark: 'DK', sverige: 'SE', norge: 'NO', suomi: 'FI', méxico: 'MX', perú: 'PE',
+  deutschland: 'DE', osterreich: 'AT', schweiz: 'CH', espana: 'ES', italia: 'IT', polska: 'PL', brasil: 'BR', belgique: 'BE', nederland: 'NL', danmark: 'DK', sverige: 'SE', norge: 'NO', suomi: 'FI',
   india: 'IN', japan: 'JP', 'south korea': 'KR', korea: 'KR', china: 'CN', taiwan: 'TW', bangladesh: 'BD', pakistan: 'PK', nepal: 'NP', 'sri lanka': 'LK', philippines: 'PH', thailand: 'TH', vietnam: 'VN', indonesia: 'ID',
   iran: 'IR', israel: 'IL', egypt: 'EG', morocco: 'MA', tunisia: 'TN', kenya: 'KE', uganda: 'UG', tanzania: 'TZ', ethiopia: 'ET', zimbabwe: 'ZW', nigeria: 'NG', mexico: 'MX', peru: 'PE', colombia: 'CO', paraguay: 'PY', bolivia: 'BO',
 };

@@ -58,7 +58,7 @@ test.each([['Bayern, Deutschland', 'DE'], ['Tirol, Österreich', 'AT'], ['Valenc
   expect(parseWhere(said)).toMatchObject({ country, units: 'metric' });
 });
 test('the year of the growth with a word before it or without', async () => {
-  const { json } = await medlar(['plan', '--json', '--today', '2026-03-14'], { 'orchard.yaml': 'where: Ohio, US\ntrees:\n  A: apple, planted 2019, 12 ft across, shoots 6 in in 2025\n  B: apple, planted 2019, 12 ft across, shoots 6 in 2025\n' });
+  const { json } = await medlar(['plan', '--json', '--today', '2026-03-14'], { 'orchard.yaml': 'where: Ohio, US\ntrees:\n  A: apple, planted 2019, 12 ft across, shoots 6 in in 2025, bearing\n  B: apple, planted 2019, 12 ft across, shoots 6 in 2025, bearing\n' });
   const [a, b] = (json.result as { trees: { need: { N: number } }[] }).trees;
   expect(a!.need.N).toBe(b!.need.N);
 });
