@@ -20,12 +20,12 @@ export function insteadText({ instead }: PhPlan, L: Language, system: System): s
   return [say(L, 'ph', 'instead'), ...lines, ...(instead.some((i) => i.id === 'aluminium-sulphate') ? [] : [`  ${say(L, 'ph', 'no-aluminium')}`])];
 }
 
-/** What the whole way to each tenth takes. */
-export function curveText(curve: readonly CurvePoint[], verdict: PhPlan['verdict'], L: Language, system: System, trees = ''): string[] {
+/** What the whole way to each tenth takes; `ends` names at a pH the plants that go no further. */
+export function curveText(curve: readonly CurvePoint[], verdict: PhPlan['verdict'], L: Language, system: System, ends: ReadonlyMap<number, string> = new Map()): string[] {
   if (curve.length < 2) return [];
   const amount = ({ low, high }: CurvePoint): string => {
     const [a, b] = showSpan(showRate(low, system), showRate(high, system));
     return low === high ? b : say(L, 'say', 'span-ph', { low: a, high: b });
   };
-  return [say(L, 'ph', verdict === 'lime' ? 'curve-lime' : 'curve-sulphur', { trees }), ...curve.slice(1).map((p) => `  pH ${String(p.ph).padEnd(5)} ${amount(p)}`)];
+  return [say(L, 'ph', verdict === 'lime' ? 'curve-lime' : 'curve-sulphur'), ...curve.slice(1).map((p) => `  pH ${String(p.ph).padEnd(5)} ${amount(p)}${ends.has(p.ph) ? `   ${ends.get(p.ph)!}` : ''}`)];
 }

@@ -22,6 +22,7 @@ import { figure } from '../reason/figure.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
+import { curveGroups } from '../sheet/curves.ts';
 import type { Crop } from '../tables/crops.ts';
 import { CROP_WORDS } from '../tables/crops.ts';
 import { LIME_TIME, SURFACE_DEPTH } from '../tables/lime.ts';
@@ -79,12 +80,11 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
   const limed = trees.filter((t) => t.ph!.g > 0 && t.ph!.plan.verdict === 'lime');
   const expected = limed.length > 0 ? [expectLime(limed.some((t) => t.ph!.bed === undefined), L, system)] : [];
   const instead = [...new Set(trees.filter((t) => t.ph!.g > 0).map((t) => insteadText(t.ph!.plan, L, system).join('\n')).filter(Boolean))];
-  // Plants of one goal share their lines.
-  const amended = trees.filter((t) => t.ph!.g > 0);
-  const lines = (t: TreePlan, names: string): string => curveText(t.ph!.curve, t.ph!.plan.verdict, L, system, names).join('\n');
-  const curves = [...new Set(amended.map((t) => lines(t, '')))].filter(Boolean).map((same) => {
-    const mine = amended.filter((t) => lines(t, '') === same);
-    return lines(mine[0]!, mine.map((t) => t.tree.name).join(', '));
+  const curves = curveGroups(trees).flatMap((group) => {
+    const { curve, plan: { verdict } } = group[0]!.ph;
+    // Whose way ends at a pH is named there.
+    const ends = new Map(group.map((t) => [t.ph.curve.at(-1)!.ph, group.filter((o) => o.ph.curve.length === t.ph.curve.length).map((o) => o.tree.name).join(', ')]));
+    return curveText(curve, verdict, L, system, ends);
   });
   return `${[...fine, ...told.map((n) => noticeText(n, L)), ...doses, ...expected, ...instead, ...curves, '', say(L, 'ph', 'next-why', { tree: trees[0]!.tree.name })].join('\n')}\n`;
 }

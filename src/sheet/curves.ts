@@ -9,20 +9,21 @@ import { drawCurve } from './drawings.ts';
 export type Curve = { readonly drawing: string; readonly text: string };
 type Limed = TreePlan & { readonly ph: NonNullable<TreePlan['ph']> };
 
-/** Nothing for a plant that gets neither lime nor sulphur, or whose rate the lab gave for one goal alone. */
-export function curvesOf(trees: readonly TreePlan[], language: Language, system: System): Curve[] {
-  const drawn = trees.filter((t): t is Limed => t.ph !== null && t.ph.g > 0 && t.ph.curve.length > 1).sort((a, b) => b.ph.curve.length - a.ph.curve.length);
+/** Plants that go one way, the one that goes furthest first; none that gets neither lime nor sulphur, or whose rate the lab gave for one goal alone. */
+export function curveGroups(trees: readonly TreePlan[]): Limed[][] {
+  const limed = trees.filter((t): t is Limed => t.ph !== null && t.ph.g > 0 && t.ph.curve.length > 1).sort((a, b) => b.ph.curve.length - a.ph.curve.length);
   const groups: Limed[][] = [];
-  for (const t of drawn) {
+  for (const t of limed) {
     const group = groups.find(([first]) => first!.ph.zone === t.ph.zone && first!.ph.plan.verdict === t.ph.plan.verdict && JSON.stringify(first!.ph.curve.slice(0, t.ph.curve.length)) === JSON.stringify(t.ph.curve));
     if (group) group.push(t);
     else groups.push([t]);
   }
-  return groups.map((group, i) => curveOf(group, i, language, system));
+  return groups;
 }
 
-/** The longest way first. */
-function curveOf(group: readonly Limed[], at: number, language: Language, system: System): Curve {
+export const curvesOf = (trees: readonly TreePlan[], language: Language, system: System): Curve[] => curveGroups(trees).map((group, i) => drawn(group, i, language, system));
+
+function drawn(group: readonly Limed[], at: number, language: Language, system: System): Curve {
   const { curve, plan } = group[0]!.ph;
   const ends = [...new Set(group.map((t) => t.ph.curve.length))].map((length) => {
     const { ph, low, high } = curve[length - 1]!;

@@ -555,7 +555,7 @@ export const enUS = {
     burns: '{read} burns skin, eyes and roots, so it is never planned. Take ground limestone.', 'lime-raises': 'Lime raises the pH, and {goal} is below {now}. Sulfur lowers it.', 'sulphur-lowers': 'Sulfur lowers the pH, and {goal} is above {now}. Lime raises it.',
     'fruit-trees': 'Fruit trees', 'no-soil': 'No soil report gives a pH for these trees.', dose: '{tree}: {amount} {material} ({rate})[dug|, dug in {dug} deep], {window}', 'dose-flags': 'This year: {rate} of {material}, {window}[amount|; {amount} for the area]. Then test again before any more.',
     'expect-lime': 'Lime takes up to {months} months to act[depth|; from the surface it reaches about {depth} deep]. Feed goes on a month apart from it.', 'range-lime': 'Pages differ: {low} to {high}.', 'range-sulphur': 'For the whole way publications give {low} to {high} of pure sulfur.', 'next-why': 'Why? medlar why "{tree}" lime',
-    'curve-lime': 'The whole way[trees| for {trees}], dug in, by the pH that is to be reached:', 'curve-sulphur': 'The whole way[trees| for {trees}], by the pH that is to be reached:',
+    'curve-lime': 'The whole way, dug in, by the pH that is to be reached:', 'curve-sulphur': 'The whole way, by the pH that is to be reached:',
     instead: 'Sulfur comes first. As strong as this year\'s of it:', 'instead-line': '{material}: {rate}[most|, at most {most} in one go, the rest a month or two later][nitrogen|, which brings {nitrogen} of nitrogen: no more of it than the nitrogen that is due]',
     'no-aluminium': 'not aluminum sulfate: it harms roots in acid soil', 'aluminium-sulphate': 'aluminum sulfate (18 H2O)', 'iron-sulphate': 'iron sulfate (7 H2O)', 'ammonium-sulphate': 'ammonium sulfate',
   },

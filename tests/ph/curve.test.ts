@@ -66,5 +66,5 @@ test('ph says it line by line, once for a zone', async () => {
   // Sand, 6.0 to 5.0: Purdue's 7 lb to Maine's 1,000 lb an acre, 23 lb to 1000 sq ft.
   const { stdout } = await medlar(['ph'], files);
   expect(stdout.match(/^ {2}pH 5\.5 .*$/gm)).toHaveLength(1);
-  expect(stdout).toMatch(/^ {2}pH 5 {5}7 to 23 lb\/1,000 sq ft$/m);
+  expect(stdout).toMatch(/^ {2}pH 5 {5}7 to 23 lb\/1,000 sq ft {3}A, B$/m);
 });
