@@ -12,7 +12,7 @@ import { areaOf, lengthOf, numberOf, rateOf } from '../orchard/measure.ts';
 import { NOWHERE, parseWhere } from '../orchard/where.ts';
 import { curveOf } from '../ph/curve.ts';
 import type { PhAsk, PhPlan } from '../ph/ph.ts';
-import { phFacts, phPlan, phSentence, PLANTING_DEPTH_M } from '../ph/ph.ts';
+import { phFacts, phPlan, phSentence, plantingDepth } from '../ph/ph.ts';
 import type { PhSoil } from '../ph/soil.ts';
 import { bufferTest, isLimeIndex, pureLime } from '../ph/soil.ts';
 import type { Plan, TreePlan } from '../plan.ts';
@@ -75,7 +75,7 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
   const system = plan.orchard.where.units;
   const doses = trees.filter((t) => t.ph!.g > 0).map((t) => {
     const ph = t.ph!;
-    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn?.depthM ?? PLANTING_DEPTH_M, system) : '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
+    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn?.depthM ?? plantingDepth(), system) : '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
   });
   const limed = trees.filter((t) => t.ph!.g > 0 && t.ph!.plan.verdict === 'lime');
   const expected = limed.length > 0 ? [expectLime(limed.some((t) => t.ph!.bed === undefined), L, system)] : [];

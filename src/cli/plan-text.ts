@@ -1,6 +1,6 @@
 /** A plan in a few lines: what each tree gets, what to buy, when to stop. */
 import { bagName } from '../orchard/bag.ts';
-import { PLANTING_DEPTH_M } from '../ph/ph.ts';
+import { plantingDepth } from '../ph/ph.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { printedStops } from '../plan-notices.ts';
 import { idleReason, isTiny } from '../sheet/build.ts';
@@ -35,7 +35,7 @@ export function phLines(plan: Plan): string[] {
   return plan.trees.filter((t) => (t.ph?.g ?? 0) > 0).map((t) => {
     const said = showMass(t.ph!.g, system);
     const amount = t.tree.count > 1 ? say(L, 'plan', 'each', { amount: said, count: t.tree.count }) : said;
-    return say(L, 'plan', 'ph-line', { tree: t.tree.name, amount, material: materialOf(t.ph!, L) ?? '', dug: t.ph!.bed ? showShort(t.ph!.plan.dugIn?.depthM ?? PLANTING_DEPTH_M, system) : '', window: showWindow(t.ph!.window!.from, t.ph!.window!.until) });
+    return say(L, 'plan', 'ph-line', { tree: t.tree.name, amount, material: materialOf(t.ph!, L) ?? '', dug: t.ph!.bed ? showShort(t.ph!.plan.dugIn?.depthM ?? plantingDepth(), system) : '', window: showWindow(t.ph!.window!.from, t.ph!.window!.until) });
   });
 }
 

@@ -6,10 +6,10 @@ import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Facts } from '../reason/notice.ts';
 import type { Crop } from '../tables/crops.ts';
-import { LIME_LEAST_WAY } from '../tables/lime.ts';
+import { LIME_LEAST_WAY, PLANTING_DEPTH, TEST_DISAGREES } from '../tables/lime.ts';
 import { OVER_ACID } from '../tables/ph-ranges.ts';
 import { FREE_LIME_PH, SULPHUR_HOPELESS, SULPHUR_TIME, SULPHUR_WARMTH } from '../tables/sulphur.ts';
-import { convert, INCH } from '../units/units.ts';
+import { convert } from '../units/units.ts';
 import type { Instead } from './acidifiers.ts';
 import { chelateFor, insteadOf } from './acidifiers.ts';
 import type { LimeNeed, NoLime } from './lime.ts';
@@ -98,10 +98,8 @@ export function phFacts({ now, goal, suits, swallowed, range }: PhPlan, tree: st
   };
 }
 
-/** Before planting it is dug in six to eight inches (Penn State's home garden notes, of lime). */
-export const PLANTING_DEPTH_M = 6 * INCH;
-/** So far under what suits, a test that asks for no lime is doubted; ours. */
-const TEST_DISAGREES = 0.3;
+/** Metres that the ground of a tree to come is dug. */
+export const plantingDepth = (): number => convert(PLANTING_DEPTH.value, PLANTING_DEPTH.unit, 'm');
 
 type Found = Pick<PhPlan, 'verdict' | 'reason'> & Partial<PhPlan>;
 
@@ -110,12 +108,12 @@ function limed({ soil: told, strength, region, goal: asked, digIn = false, stopp
   const now = told.now.value;
   if (asked === undefined && wanted.value - now < LIME_LEAST_WAY.value - 1e-9) return { verdict: 'leave', reason: 'near-goal' };
   // A tree is planted in a whole spit, however shallow the sample; the lab's own rate is for its own layer.
-  const soil = digIn && !told.lime && told.depthM !== null ? { ...told, depthM: Math.max(told.depthM, PLANTING_DEPTH_M) } : told;
+  const soil = digIn && !told.lime && told.depthM !== null ? { ...told, depthM: Math.max(told.depthM, plantingDepth()) } : told;
   const need = limeNeed(soil, wanted, region, { low: asked ?? suits.low, high: asked ?? suits.high });
   if (typeof need === 'string') return { verdict: 'cannot', reason: need };
   const { goal } = need;
   const dose = limeDose(need, strength.lime, soil, digIn);
-  if (dose.value <= 0) return { verdict: 'leave', reason: suits.low - now > TEST_DISAGREES ? 'test-disagrees' : 'none-needed', goal, dugIn: need };
+  if (dose.value <= 0) return { verdict: 'leave', reason: suits.low - now > TEST_DISAGREES.value ? 'test-disagrees' : 'none-needed', goal, dugIn: need };
   const rates = limeRates(need, digIn);
   const sorted = [...rates].sort((a, b) => a.value - b.value);
   return { verdict: 'lime', reason: need.by, goal, dose, dugIn: need, range: sorted.length > 1 ? [sorted[0]!, sorted.at(-1)!] : null, rates: sorted };

@@ -1,7 +1,7 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
 import type { Feed } from '../bags/doses.ts';
 import { bagName } from '../orchard/bag.ts';
-import { phSentence, PLANTING_DEPTH_M } from '../ph/ph.ts';
+import { phSentence, plantingDepth } from '../ph/ph.ts';
 import { isShort, printedStops, shortReason } from '../plan-notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
@@ -245,7 +245,7 @@ function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
   const [from, to] = showSpan(showLength(ph.ring.from.value, system), showLength(ph.ring.to.value, system));
   const material = ph.bag?.label ?? say(language, 'plan', ph.plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur');
   const weak = ph.plan.reason === 'texture' || isWeak(ph.plan.dose!) ? ' †' : '';
-  if (ph.bed) return w('lime-dug', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), depth: showShort(ph.plan.dugIn?.depthM ?? PLANTING_DEPTH_M, system), area: showGround(ph.bed.value * t.tree.count, system) });
+  if (ph.bed) return w('lime-dug', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), depth: showShort(ph.plan.dugIn?.depthM ?? plantingDepth(), system), area: showGround(ph.bed.value * t.tree.count, system) });
   return w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), from, to });
 }
 

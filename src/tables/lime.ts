@@ -21,6 +21,11 @@ export const LIME_LEAST_WAY = { value: 0.2, unit: 'pH', cite: { source: 'tri-sta
 /** A buffer pH so far under the soil's own is none: the mixture lies between the two, but for the salts of the buffer. */
 export const BUFFER_UNDER = { value: 0.5, unit: 'pH', cite: { source: 'medlar', at: 'buffer-under', mark: 'judgement' } satisfies Cite } as const;
 
+/** How deep the ground of a tree to come is dug, at the least, however shallow the sample. */
+export const PLANTING_DEPTH = { value: 6, unit: 'in', cite: { source: 'penn-home-garden', at: 'lime dug in 6 to 8 in before planting', mark: 'read' } satisfies Cite } as const;
+/** So far under what suits, a test that asks for no lime is doubted. */
+export const TEST_DISAGREES = { value: 0.3, unit: 'pH', cite: { source: 'medlar', at: 'test-disagrees', mark: 'judgement' } satisfies Cite } as const;
+
 /** Months until lime has acted, at the latest. */
 export const LIME_TIME = { months: 12, cite: { source: 'north-carolina-lime-tips', at: 'several months to 12', mark: 'read' } satisfies Cite } as const;
 

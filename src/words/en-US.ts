@@ -442,6 +442,7 @@ export const enUS = {
     'fact-missing': 'its table goes by a fact that nobody told',
     'size-unknown': 'neither its age nor its width is known',
     'water-undoes': 'an inch of such water a week through a summer undoes near half of a year\'s sulfur',
+    'test-disagrees': 'a lab reads a pH to about a tenth or two, so three tenths are more than its scatter',
     'buffer-under': 'its salts may take a buffer a little under the soil\'s pH in water, not half a unit',
     'lime-goal': 'half a unit above the low edge, so that the soil does not fall out of range at once, and not over 6.5, where trace elements get scarce',
     'lime-dug-most': 'about four to five tons an acre; British arable land over 10 t/ha gets it in two halves',

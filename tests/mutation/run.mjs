@@ -5,8 +5,7 @@
  * (two standard errors of a share, drawn without putting back); sampled.mjs says how it is drawn.
  * MEDLAR_WORKERS=4 uses four processors.
  */
-import { existsSync, statSync } from 'node:fs';
-import { relative } from 'node:path';
+import { existsSync, readdirSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Stryker } from '@stryker-mutator/core';
 import { isSampled } from './sampled.mjs';
@@ -38,14 +37,20 @@ for (const room of ROOMS) {
   const parts = asked.length > 0 ? asked.filter((part) => part.startsWith(`src/${room}`)) : [`src/${room}`];
   if (parts.length === 0) continue;
   process.env.MEDLAR_ROOM = room;
-  const all = await new Stryker({
-    configFile: 'tests/mutation/stryker.config.mjs',
-    plugins: ['@stryker-mutator/vitest-runner', fileURLToPath(new URL('sampled.mjs', import.meta.url))],
-    testRunner: 'sampled',
-    reporters: asked.length > 0 || every > 1 ? ['survivors'] : [],
-    mutate: parts.map((part) => (existsSync(part) && statSync(part).isDirectory() ? `${part}/**/*.ts` : part)),
-  }).runMutationTest();
-  const mutants = all.filter((m) => isSampled(m.id));
-  if (asked.length > 0 && every === 1) for (const file of new Set(mutants.map((m) => relative('', m.fileName)))) line(file, mutants.filter((m) => relative('', m.fileName) === file));
+  const files = parts.flatMap((part) => (existsSync(part) && statSync(part).isDirectory() ? readdirSync(part).map((file) => `${part}/${file}`) : [part]));
+  const mutants = [];
+  // One at a time: which test reaches which mutant of a whole room is more than a process holds.
+  for (const file of files) {
+    const all = await new Stryker({
+      configFile: 'tests/mutation/stryker.config.mjs',
+      plugins: ['@stryker-mutator/vitest-runner', fileURLToPath(new URL('sampled.mjs', import.meta.url))],
+      testRunner: 'sampled',
+      reporters: asked.length > 0 || every > 1 ? ['survivors'] : [],
+      mutate: [file],
+    }).runMutationTest();
+    const mine = all.filter((m) => isSampled(m.id));
+    if (asked.length > 0 && every === 1) line(file, mine);
+    mutants.push(...mine);
+  }
   line(room, mutants);
 }

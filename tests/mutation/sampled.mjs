@@ -1,6 +1,6 @@
 /**
  * Stryker's vitest runner, that leaves out what a sample leaves out, and a reporter that names each survivor as soon as it is known and says how far it is.
- * The sample is each nth mutant by Stryker's own numbering, which follows the files by name and each file from its top: no choice of ours,
+ * The sample is each nth mutant of a file by Stryker's own numbering, from its top: no choice of ours,
  * and every file, and every kind of mutant, has its share. What is left out is answered as an error, which no score counts.
  */
 import { relative } from 'node:path';

@@ -11,6 +11,4 @@ export default {
   concurrency: Number(process.env.MEDLAR_WORKERS ?? 1),
   timeoutMS: 10_000,
   dryRunTimeoutMinutes: 20,
-  // Which test reaches which of the room's thousands of mutants is held for every test at once: above the usual limit.
-  testRunnerNodeArgs: ['--max-old-space-size=8192'],
 };
