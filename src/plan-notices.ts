@@ -58,6 +58,13 @@ function labLimeLeft(plans: readonly TreePlan[], { zone, ph }: ZoneSoil, { where
   return mine.length === 0 ? [] : [notice('ph-lab-left', 'note', { zone, tree: mine.map((p) => p.tree.name).join(', '), rate: showRate(convert(ph.lime.value, ph.lime.unit, 'g/m2'), where.units), now: Math.round(ph.now.value * 100) / 100 })];
 }
 
+/** Once for each zone: whose lime table leads where none of the grower's own place is held for the test. */
+function limeElsewhere(plans: readonly TreePlan[], { zone }: ZoneSoil, { where }: Orchard): Notice[] {
+  const mine = plans.filter((p) => p.ph?.zone === zone && p.ph.plan.verdict === 'lime' && p.ph.plan.dugIn?.elsewhere);
+  const source = mine[0]?.ph?.plan.dugIn?.elsewhere?.source;
+  return source === undefined ? [] : [notice('ph-lime-elsewhere', 'note', { zone, tree: mine.map((p) => p.tree.name).join(', '), where: where.text, source: sourceOf(source)?.publisher ?? source })];
+}
+
 /** Once for each zone: its most acid plants, where what suits them ends below the least that others take. */
 function twoWants(plans: readonly TreePlan[], { zone }: ZoneSoil): Notice[] {
   const mine = plans.flatMap((p) => (p.ph?.zone === zone ? [{ name: p.tree.name, suits: p.ph.plan.suits }] : []));
@@ -138,7 +145,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     if (plan.facts.soil === null && tree.tub === undefined) notices.push(notice('no-soil', 'note', { tree: name }));
     if (plan.feeds.some((f) => f.serves === 'P2O5')) notices.push(notice('phosphate-slow', 'note', { tree: name }));
   }
-  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...acidityNotices(plans, orchard), ...phNotices(plans), ...zones.flatMap((z) => [...withoutRange(plans, z, zones), ...labLimeLeft(plans, z, orchard), ...twoWants(plans, z)])];
+  return [...notices, ...waterNotices(plans, orchard), ...leadNotices(plans, orchard), ...zones.flatMap((z) => adviceNotices(z, plans, orchard)), ...zones.flatMap((z) => zoneNotices(z, plans, orchard)), ...limeNotices(plans, zones, orchard), ...acidityNotices(plans, orchard), ...phNotices(plans), ...zones.flatMap((z) => [...withoutRange(plans, z, zones), ...labLimeLeft(plans, z, orchard), ...limeElsewhere(plans, z, orchard), ...twoWants(plans, z)])];
 }
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */

@@ -1,5 +1,5 @@
 /** How much lime: the lab's own rate, else its test by the place's own method or a general one, else the texture. First dug in, then as a surface dose under standing trees. */
-import type { Figure } from '../reason/figure.ts';
+import type { Cite, Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import { BUFFER_UNDER, LIME_BY_TEXTURE, LIME_LIMIT, LIME_LIMIT_DUG, LIME_LIMIT_LIGHT, LIME_LIMITS_ELSEWHERE, LIME_PER_UNIT, SURFACE_DEPTH } from '../tables/lime.ts';
 import type { LimeFormula } from '../tables/lime-equations.ts';
@@ -23,6 +23,8 @@ export type LimeNeed = {
   readonly depthM: number;
   /** What other publications of this test or of this texture ask for, each for its own layer; this one among them. */
   readonly others: readonly { readonly rate: Rate; readonly depthM: number; readonly surface?: true }[];
+  /** The table's, where it is another place's than the grower's. */
+  readonly elsewhere?: Cite;
 };
 
 type Span = { readonly low: number; readonly high: number };
@@ -66,12 +68,13 @@ export function limeNeed(soil: PhSoil, wanted: Ph, region: string | null, suits:
       const value = testValue(soil, test);
       if (value === null) continue;
       const rules = suited.filter((r) => r.test.includes(test) && (serves(r) || isOwn(r)));
-      const lead = rules.filter((r) => r.label === undefined && serves(r)).map((r) => rated(r, rules, test, value, wanted, suits, soil)).find((x) => x !== 'lacks');
-      if (lead === undefined) continue;
+      const tried = rules.filter((r) => r.label === undefined && serves(r)).map((rule) => ({ rule, found: rated(rule, rules, test, value, wanted, suits, soil) })).find((x) => x.found !== 'lacks');
+      if (!tried || tried.found === 'lacks') continue;
+      const { rule, found: lead } = tried;
       if (lead === 'beyond') return 'no-rate';
       const spans = rules.filter((r) => r.label === 'span').map((r) => rated(r, [r], test, value, lead.goal, suits, soil)).filter((x) => typeof x === 'object');
       const others = spans.length === 0 ? [] : [lead, ...spans].map((x) => ({ rate: x.dugIn, depthM: x.depthM }));
-      return { ...lead, by: test, others };
+      return { ...lead, by: test, others, ...(region !== null && !isOwn(rule) ? { elsewhere: rule.cite } : {}) };
     }
   }
   if (matter !== null) return 'organic-soil';

@@ -113,3 +113,19 @@ describe('a bed of blueberries still to be planted', () => {
     expect((await row('6.9', 'clay', 'March 2027')).row.gPerM2).toBeCloseTo(((32.3 * 2) / 3) * LB_1000, 4);
   });
 });
+
+test('another place\'s lime table is told by its publisher where the own has none for the test', async () => {
+  const limed = async (where: string, test: string) => planned(where, ['A: apple'], `Soil pH 5.2\n${test}\nTexture: loam`);
+  const ohio = await limed('Ohio, US', 'Mehlich buffer pH 6.1');
+  expect(ohio.rows[0]!.verdict).toBe('lime');
+  for (const part of ['bed', 'Ohio', 'North Carolina']) expect(ohio.text('ph-lime-elsewhere')).toContain(part);
+  expect((await limed('North Carolina, US', 'Mehlich buffer pH 6.1')).codes).not.toContain('ph-lime-elsewhere');
+  expect((await limed('Ohio, US', 'SMP buffer pH 6.5')).codes).not.toContain('ph-lime-elsewhere');
+  expect((await limed('Ohio, US', 'Lime requirement 2 tons/acre')).codes).not.toContain('ph-lime-elsewhere');
+});
+
+test('where lime goes on, the sheet says which plants to keep it from', async () => {
+  const sheet = async (ph: string): Promise<string> => (await medlar(['sheet', '--as', 'text'], folder('Ohio, US', ['B: blueberry', 'A: apple'], `Soil pH ${ph}\nTexture: loam`))).stdout;
+  expect(await sheet('5.4')).toContain('keep lime well away');
+  expect(await sheet('6.6')).not.toContain('keep lime well away');
+});
