@@ -52,7 +52,7 @@ export function showLength(m: number, system: System): string {
 }
 
 /** Shoots and trunks: whole inches, or centimetres. */
-export const showShort = (m: number, system: System): string => (system === 'us' ? `${rounded(m / INCH, 3)} in` : `${Math.round(m * 100)} cm`);
+export const showShort = (m: number, system: System): string => (system === 'us' ? `${Math.round((10 * m) / INCH) / 10} in` : `${Math.round(m * 100)} cm`);
 
 /** "1 1/2 cups", "2 tablespoons", "1/2 teaspoon"; metric in millilitres, two figures at most and fives from 20 on. Nothing where it is too little to measure. */
 export function showVolume(mL: number, system: System): string {
