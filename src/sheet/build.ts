@@ -221,8 +221,8 @@ function shortsOf(plan: Plan, w: Words): string[] {
   return [...groups.values()].map(({ why, last, trees }) => w(SHORT[why], { day: showDay(last), trees: [...trees].map(([name, amounts]) => `${name} ${amounts.join(', ')}`).join('; ') }));
 }
 
-/** Whose table leads and what water does are for whoever plans, not for the day of work; where else to plant counts only where lime goes on. */
-const PLANNING: readonly string[] = ['ph-water-undoes', 'ph-lime-elsewhere'];
+/** Where else to plant, whose table leads and what water does are for whoever plans, not for the day of work. */
+const PLANNING: readonly string[] = ['ph-zone-two-wants', 'ph-water-undoes', 'ph-lime-elsewhere'];
 
 /** What suits, what goes on this year and where, and each no with its reason. */
 function limeOf(plan: Plan, w: Words): View['back']['lime'] {
@@ -233,9 +233,10 @@ function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
   const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value)))].join(', ');
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => ({ box: true, text: amendmentLine(plan, t, w) }));
-  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && (n.code !== 'ph-zone-two-wants' || doses.length > 0) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop, t.ph!.bed !== undefined))).map((n) => say(language, 'notice', n.code, n.facts));
+  const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop, t.ph!.bed !== undefined))).map((n) => say(language, 'notice', n.code, n.facts));
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
-  return [...neither.map(said), ...doses, ...(doses.length > 0 ? [said(w('lime-once', { months: LIME_TIME.months }))] : []), ...nos.map(said)];
+  const acid = known.some((t) => t.ph!.g > 0 && t.ph!.plan.verdict === 'lime') ? plan.notices.filter((n) => n.code === 'ph-zone-two-wants').map((n) => n.facts.acid).join(', ') : '';
+  return [...neither.map(said), ...doses, ...(doses.length > 0 ? [said(w('lime-once', { months: LIME_TIME.months, acid }))] : []), ...nos.map(said)];
 }
 
 function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {

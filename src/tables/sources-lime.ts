@@ -25,5 +25,6 @@ export const SOURCES_LIME = {
   'australia-lime-texture': { title: 'Lime application rates', publisher: 'a lime supplier in Australia', year: 2019, url: 'https://pacificfertiliser.com/2019/03/lime-application-rates', note: 'weak page' },
   'iung-lime': { title: 'Assessment of liming demands', publisher: 'Institute of Soil Science and Plant Cultivation, Poland', url: 'https://dpr.iung.pl/en/assessment-of-liming-demands' },
   'nsw-ac19-lime': { title: 'Agfact AC.19, lime rates by exchange capacity', publisher: 'New South Wales Department of Primary Industries', note: 'recalled' },
+  'missouri-lime-law': { title: 'Agricultural liming materials', publisher: 'Missouri Agricultural Experiment Station, Fertilizer and Ag Lime Control Services', url: 'http://aes.missouri.edu/pfcs/index.stm' },
   'alabama-texture': { title: 'Choosing effective liming materials', publisher: 'Alabama Cooperative Extension', url: 'https://www.aces.edu/blog/topics/crop-production/choosing-effective-liming-materials/' },
 } as const satisfies Record<string, Source>;
