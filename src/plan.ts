@@ -1,9 +1,14 @@
 /** The season's plan: calls the rooms in order. Plain data in, plain data out; files, clock and terminal are elsewhere. */
+import type { Plant, Share } from './bags/allot.ts';
+import { allot } from './bags/allot.ts';
 import { amendmentBagOf, magnesiumRule, withinOwnLimit } from './bags/amend.ts';
 import type { Purchase } from './bags/buy.ts';
-import { purchasesOf } from './bags/buy.ts';
-import type { Feed, PlannedDose } from './bags/doses.ts';
-import { dosesOf, roundDoses } from './bags/doses.ts';
+import { isSameProduct, purchasesOf } from './bags/buy.ts';
+import { byYalps } from './bags/by-yalps.ts';
+import { mayFeed } from './bags/choose.ts';
+import type { Feed, Wanted } from './bags/doses.ts';
+import { dosesOf, roundDoses, wantedOf } from './bags/doses.ts';
+import type { Solver } from './bags/program.ts';
 import type { Remaining } from './bags/remaining.ts';
 import { remainingOf } from './bags/remaining.ts';
 import { roundAmendment, ROUNDING } from './bags/round.ts';
@@ -40,11 +45,11 @@ import { say } from './words/words.ts';
 
 export type { Plan, TreePlan, WorkingDay } from './planned.ts';
 
-/** `only`: one tree, by its name. `known`: the bags that the diary speaks of, where they are not those of the orchard. */
-export type PlanOptions = { readonly only?: string | undefined; readonly diary?: readonly Entry[]; readonly known?: readonly Bag[] };
+/** `only`: one tree, by its name. `known`: the bags that the diary speaks of, where they are not those of the orchard. `solver` chooses the bags. */
+export type PlanOptions = { readonly only?: string | undefined; readonly diary?: readonly Entry[]; readonly known?: readonly Bag[]; readonly solver?: Solver };
 
 export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, options: PlanOptions = {}): Plan {
-  const { only, diary = [], known = [...orchard.shed, ...orchard.store] } = options;
+  const { only, diary = [], known = [...orchard.shed, ...orchard.store], solver = byYalps } = options;
   const season = seasonOf(orchard, today);
   const trees = only === undefined ? orchard.trees : orchard.trees.filter((t) => t.name.toLowerCase() === only.toLowerCase());
   const drafts = trees.map((tree) => draftOf(tree, season, zones, orchard, diary, known));
@@ -53,79 +58,54 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   // The plan as it stood when the first feed went on; what the diary has is ticked off from it.
   const firstFed = drafts.flatMap((d) => d.history.thisSeason.map((f) => f.date)).sort()[0];
   const then = firstFed !== undefined && firstFed < today ? seasonOf(orchard, firstFed) : season;
-  const { feeds: planned, notices } = cheapestFeeds(drafts, then.year === season.year ? then : season, orchard);
+  const { feeds: planned, notices, sure } = plannedFeeds(drafts, then.year === season.year ? then : season, orchard, () => NOTHING_FED, solver);
   const atFirst = drafts.map((d, i) => finished(d, { feeds: planned[i]!, fed: [] }, null));
   const numbers = new Map(daysOf(atFirst).flatMap((day, i) => day.doses.map((x) => [x.feed.planned, i + 1] as const)));
-  const left = drafts.map((d, i) => (firstFed === undefined ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard)));
+  const left = drafts.map((d, i) => (firstFed === undefined ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard, solver)));
   const plans = drafts.map((d, i) => finished(d, left[i]!, amended[i]!));
   const used = new Map<Bag, number>();
   for (const p of plans) for (const f of p.feeds) used.set(f.bag, (used.get(f.bag) ?? 0) + f.g * p.tree.count);
   return {
-    orchard, season, zones, trees: plans, days: withNumbers(daysOf(plans), numbers), buy: [...purchasesOf(used, orchard.store), ...amendmentPurchases(plans, orchard)],
+    orchard, season, zones, trees: plans, days: withNumbers(daysOf(plans), numbers), buy: [...purchasesOf(used, orchard.store, orchard.shed), ...amendmentPurchases(plans, orchard)], sure,
     notices: [...notices, ...noticesOf(plans, zones, season, orchard)], questions: [...plans.flatMap((p) => p.need.questions), ...phQuestions(plans, zones)],
   };
 }
 
-type Planned = { readonly feeds: readonly Feed[][]; readonly used: ReadonlyMap<Bag, number>; readonly notices: readonly Notice[] };
+type Planned = { readonly feeds: readonly Feed[][]; readonly notices: readonly Notice[]; readonly sure: boolean };
 
-/** A cheap bag by the pound may be dear by the bag: bags of the store are left out one by one while that costs less and serves no worse. */
-function cheapestFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard): Planned {
-  const leftOut = new Set<Bag>();
-  let best = plannedFeeds(drafts, season, orchard, leftOut);
-  for (;;) {
-    const cost = costOf(best, orchard);
-    const dear = [...best.used.keys()].filter((b) => b.left === null && orchard.store.some((o) => !best.used.has(o) && o.price !== null && o.price.amount < cost));
-    const tries = dear.map((bag) => ({ bag, plan: plannedFeeds(drafts, season, orchard, new Set([...leftOut, bag])) }))
-      .filter(({ plan }) => costOf(plan, orchard) < cost - 0.005 && servesAsWell(plan, best, drafts)).sort((a, b) => costOf(a.plan, orchard) - costOf(b.plan, orchard));
-    if (!tries[0]) return best;
-    leftOut.add(tries[0].bag);
-    best = tries[0].plan;
-  }
-}
-
-/** Of whole bags; not comparable where a price is missing or currencies differ. */
-function costOf({ used }: Planned, orchard: Orchard): number {
-  const bought = purchasesOf(used, orchard.store);
-  const currencies = new Set(bought.filter((p) => p.bag.left === null).map((p) => p.bag.price?.currency));
-  return currencies.size > 1 || bought.some((p) => p.cost === null) ? Infinity : bought.reduce((sum, p) => sum + p.cost!, 0);
-}
-
-/** Within a gram a plant: the same nutrients reach each. */
-function servesAsWell(a: Planned, b: Planned, drafts: readonly Draft[]): boolean {
-  const fault = (feeds: readonly Feed[], { need }: Draft, n: Nutrient): number => Math.abs(feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0) - need[n].value);
-  return drafts.every((d, i) => NUTRIENTS.every((n) => fault(a.feeds[i]!, d, n) <= fault(b.feeds[i]!, d, n) + Math.max(1, 0.03 * d.need[n].value)));
-}
-
-/** The doses of every plant. A bag in the shed feeds in walking order; a plant that it can no longer feed whole is planned again without it. */
-function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard, leftOut: ReadonlySet<Bag>): Planned {
+/** The doses of every plant, out of the bags that serve them all best and then cost least. */
+function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard, fedOf: (d: Draft) => readonly Fed[], solver: Solver): Planned {
+  const bags = [...orchard.shed, ...orchard.store];
   const system = orchard.where.units;
-  const bags = [...orchard.shed, ...orchard.store].filter((b) => !leftOut.has(b));
-  const without = drafts.map(() => new Set<Bag>());
-  for (;;) {
-    const doses = drafts.flatMap((d, i) => treeDoses(d, season, bags.filter((b) => !without[i]!.has(b)), system, NOTHING_FED).map((dose) => ({ dose, i })));
-    const rounded = roundDoses(doses.map((x) => x.dose), system).flatMap((feed, k) => (feed ? [{ feed, i: doses[k]!.i }] : []));
-    const used = new Map<Bag, number>();
-    const empty = rounded.find(({ feed: { bag, g }, i }) => {
-      used.set(bag, (used.get(bag) ?? 0) + g * drafts[i]!.facts.tree.count);
-      return bag.left !== null && used.get(bag)! > bag.left * (1 + 1e-9);
-    });
-    if (!empty) {
-      const notices = bags.flatMap((bag) => {
-        const lacking = drafts.filter((_, i) => without[i]!.has(bag)).map((d) => d.facts.tree.name);
-        return lacking.length === 0 ? [] : [notice(used.has(bag) ? 'shed-runs-out' : 'shed-not-enough', 'note', { bag: bag.label, trees: lacking.join(', ') })];
-      });
-      return { feeds: drafts.map((_, i) => rounded.filter((x) => x.i === i).map((x) => x.feed)), used, notices };
-    }
-    without[empty.i]!.add(empty.feed.bag);
-  }
+  const wanted = drafts.map((d) => treeWants(d, season, fedOf(d)));
+  const plants = drafts.map(({ facts: { tree } }, i): Plant => ({
+    wants: wanted[i]?.wants ?? NOTHING_WANTED, mostQuick: wanted[i]?.mostQuick ?? Infinity, count: tree.count, usable: bags.filter((b) => mayFeed(b, tree.crop, tree.tub !== undefined)),
+  }));
+  const { shares, stock, sure } = allot(plants, orchard.shed, orchard.store, solver);
+  const doses = drafts.flatMap(({ facts, need }, i) => (wanted[i] ? dosesOf(facts, need, wanted[i], shares[i]!, system).map((dose) => ({ dose, i })) : []));
+  const feeds = roundDoses(doses.map((x) => x.dose), system, stock).flatMap((feed, k) => (feed ? [{ feed, i: doses[k]!.i }] : []));
+  return { feeds: drafts.map((_, i) => feeds.filter((x) => x.i === i).map((x) => x.feed)), notices: [...emptied(plants, shares, drafts, orchard), ...(sure ? [] : [notice('mix-unsure', 'note')])], sure };
+}
+
+const NOTHING_WANTED: Amounts = { N: 0, P2O5: 0, K2O: 0 };
+
+/** Bags in the shed that are used up before every plant that could take them has had its share. */
+function emptied(plants: readonly Plant[], shares: readonly (readonly Share[])[], drafts: readonly Draft[], orchard: Orchard): Notice[] {
+  return orchard.shed.flatMap((bag) => {
+    const ofBag = (b: Bag): boolean => b === bag || isSameProduct(b, bag);
+    const used = shares.reduce((sum, mine, i) => sum + plants[i]!.count * mine.filter((s) => ofBag(s.bag)).reduce((g, s) => g + s.g, 0), 0);
+    if (bag.left === null || used < bag.left - 1) return [];
+    const brings = (b: Bag): Nutrient[] => NUTRIENTS.filter((n) => b.grade[n] > 0);
+    const lacking = drafts.filter((_, i) => plants[i]!.usable.includes(bag) && shares[i]!.some((s) => !(ofBag(s.bag) && used <= bag.left! + 1) && brings(s.bag).join() === brings(bag).join()));
+    return lacking.length === 0 ? [] : [notice('shed-runs-out', 'note', { bag: bag.label, trees: lacking.map((d) => d.facts.tree.name).join(', ') })];
+  });
 }
 
 /** The planned doses less those in the diary; where the diary has something else, the rest of the need is planned afresh. */
-function afterDiary(draft: Draft, planned: readonly Feed[], season: Season, orchard: Orchard): Remaining {
+function afterDiary(draft: Draft, planned: readonly Feed[], season: Season, orchard: Orchard, solver: Solver): Remaining {
   const ticked = remainingOf(planned, draft.history.thisSeason);
   if (ticked) return { fed: ticked.fed, feeds: reopened(ticked.feeds, season, draft) };
-  const rest = treeDoses(draft, season, [...orchard.shed, ...orchard.store], orchard.where.units, draft.history.thisSeason);
-  return { fed: draft.history.thisSeason, feeds: roundDoses(rest, orchard.where.units).filter((f) => f !== null) };
+  return { fed: draft.history.thisSeason, feeds: plannedFeeds([draft], season, orchard, (d) => d.history.thisSeason, solver).feeds[0]! };
 }
 
 /** A dose whose window has passed opens again for two weeks while the season lasts; the next of the same bag keeps its distance. */
@@ -186,13 +166,13 @@ function sumsOf(fed: readonly Fed[], need: Need): Amounts {
 
 const NOTHING_FED: readonly Fed[] = [];
 
-/** The doses still to give: the need less what was fed, in the windows after the last feed. */
-function treeDoses({ facts, need, last: stop }: Draft, season: Season, bags: readonly Bag[], system: 'us' | 'metric', fed: readonly Fed[]): PlannedDose[] {
-  if (need.verdict !== 'feed') return [];
+/** What may still be given: the need less what was fed, in the windows after the last feed. */
+function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: readonly Fed[]): Wanted | null {
+  if (need.verdict !== 'feed') return null;
   const sandy = facts.soil?.heaviness === 'light';
   const dates = [...new Set(fed.map((f) => f.date))].sort();
   const latest = dates.at(-1);
-  if (facts.bed !== undefined) return dosesOf(facts, need, { N: 0, P2O5: need.P2O5.value, K2O: need.K2O.value }, bags, { windows: [plantingWindow(season, facts.tree.planting!)], done: 0, late: false }, system);
+  if (facts.bed !== undefined) return wantedOf(facts, need, { N: 0, P2O5: need.P2O5.value, K2O: need.K2O.value }, { windows: [plantingWindow(season, facts.tree.planting!)], done: 0, late: false });
   const afterHarvest = need.nitrogen.lead?.rule.when === 'after-harvest';
   const until = (last: Day): Window[] => windowsOf(season, 6 + dates.length, { sandy, last, afterHarvest }).slice(dates.length)
     .filter((w) => latest === undefined || daysBetween(latest, w.until) > SECOND_DOSE.from - FIRST_DOSE.until);
@@ -202,7 +182,7 @@ function treeDoses({ facts, need, last: stop }: Draft, season: Season, bags: rea
   const windows = over ? until(lastDayOf(season, facts.crop, null).day) : forN;
   const had = sumsOf(fed, need);
   const left = (n: Nutrient): number => (need[n].value - had[n] <= ROUNDING * need[n].value ? 0 : need[n].value - had[n]);
-  return dosesOf(facts, need, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]) }, system);
+  return wantedOf(facts, need, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]) });
 }
 
 /** Lime or sulphur over the ring of one plant, or lime dug into the bed of one to come; a tub stands in its own mix and has no zone here. */

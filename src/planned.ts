@@ -56,6 +56,8 @@ export type WorkingDay = { readonly number: number; readonly from: Day; readonly
 export type Plan = {
   readonly orchard: Orchard;
   readonly season: Season;
+  /** Whether no cheaper bags serve as well; false where a limit was reached in looking for them. */
+  readonly sure: boolean;
   readonly zones: readonly ZoneSoil[];
   readonly trees: readonly TreePlan[];
   readonly days: readonly WorkingDay[];

@@ -10,23 +10,41 @@ export type Purchase = {
   readonly leftG: number | null;
 };
 
-/** `store` is where other sizes of a used product may stand. */
-export function purchasesOf(used: ReadonlyMap<Bag, number>, store: readonly Bag[]): Purchase[] {
-  return [...used].filter(([, needG]) => needG > 0).flatMap(([bag, needG]): Purchase[] => {
-    if (bag.left !== null) return [{ bag, needG, bags: 0, cost: 0, leftG: Math.max(0, bag.left - needG) }];
-    if (bag.g === null || bag.g <= 0) return [{ bag, needG, bags: null, cost: null, leftG: null }];
-    const sizes = [...new Set([bag, ...store.filter((b) => isSameProduct(b, bag))])].filter((b) => b.g !== null && b.g > 0 && (b.price !== null || bag.price === null));
-    let open = needG;
-    return cheapestSizes(needG, sizes).map(({ bag: b, bags }) => {
-      const mine = Math.min(open, bags * b.g!);
-      open -= mine;
-      return { bag: b, needG: mine, bags, cost: b.price ? bags * b.price.amount : null, leftG: bags * b.g! - mine };
+/** `store` is where other sizes of a used product may stand, `shed` where some of it may be left: that goes first. */
+export function purchasesOf(used: ReadonlyMap<Bag, number>, store: readonly Bag[], shed: readonly Bag[] = []): Purchase[] {
+  const taken = new Map<Bag, number>();
+  const take = (bag: Bag, g: number): Purchase => {
+    taken.set(bag, (taken.get(bag) ?? 0) + g);
+    return { bag, needG: g, bags: 0, cost: 0, leftG: Math.max(0, bag.left! - taken.get(bag)!) };
+  };
+  return [...used].filter(([, needG]) => needG > 0).flatMap(([bag, all]): Purchase[] => {
+    if (bag.left !== null) return [take(bag, all)];
+    const mine = shed.filter((b) => isSameProduct(b, bag) && !used.has(b) && b.left! > 0);
+    let needG = all;
+    const before = mine.flatMap((b) => {
+      const g = Math.min(needG, b.left!);
+      needG -= g;
+      return g > 0 ? [take(b, g)] : [];
     });
+    if (needG <= 1e-6) return before;
+    return [...before, ...bought(bag, needG, store)];
   });
 }
 
-const isSameProduct = (a: Bag, b: Bag): boolean =>
-  a.label.toLowerCase() === b.label.toLowerCase() && a.printed === b.printed && a.slow === b.slow && a.amends?.strength === b.amends?.strength && a.price?.currency === b.price?.currency;
+function bought(bag: Bag, needG: number, store: readonly Bag[]): Purchase[] {
+  if (bag.g === null || bag.g <= 0) return [{ bag, needG, bags: null, cost: null, leftG: null }];
+  const sizes = [...new Set([bag, ...store.filter((b) => isSameProduct(b, bag))])].filter((b) => b.g !== null && b.g > 0 && (b.price !== null || bag.price === null));
+  let open = needG;
+  return cheapestSizes(needG, sizes).map(({ bag: b, bags }) => {
+    const mine = Math.min(open, bags * b.g!);
+    open -= mine;
+    return { bag: b, needG: mine, bags, cost: b.price ? bags * b.price.amount : null, leftG: bags * b.g! - mine };
+  });
+}
+
+/** The same in another size, or in the shed. */
+export const isSameProduct = (a: Bag, b: Bag): boolean =>
+  a.label.toLowerCase() === b.label.toLowerCase() && a.printed === b.printed && a.slow === b.slow && a.amends?.strength === b.amends?.strength && (a.price === null || b.price === null || a.price.currency === b.price.currency);
 
 /** More combinations than this are not tried; one size then serves. */
 const MOST_TRIES = 20_000;

@@ -7,13 +7,14 @@ import { ringOf } from '../orchard/geometry.ts';
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Nutrient } from '../units/substance.ts';
+import { NUTRIENTS } from '../units/substance.ts';
 import { LATE_SINGLE } from '../tables/timing.ts';
 import type { Window } from '../when/season.ts';
-import type { Portion } from './choose.ts';
-import { choose } from './choose.ts';
+import type { Share } from './allot.ts';
+import { isQuick } from './choose.ts';
 import type { Wants } from './mix.ts';
 import type { System } from './round.ts';
-import { roundTogether, stepOf, volumeOf } from './round.ts';
+import { roundTogether, stepOf, volumeOf, withinStock } from './round.ts';
 import type { Spread } from './spread.ts';
 import { spread } from './spread.ts';
 
@@ -32,44 +33,55 @@ export type PlannedDose = { readonly portion: Portion; readonly planned: Figure<
 
 /** When the doses may go on: the windows still open, how many doses the diary has, and whether a year's one dose opens late in the season. */
 export type Open = { readonly windows: readonly Window[]; readonly done: number; readonly late: boolean };
+export type Portion = { readonly bag: Bag; readonly g: number; readonly serves: Nutrient };
 
-/** `wants` is what is left of the need. */
-export function dosesOf(facts: Facts, need: Need, wants: Wants, bags: readonly Bag[], { windows, done, late }: Open, system: System): PlannedDose[] {
-  const { tree } = facts;
-  if (windows.length === 0) return [];
+/** What one plant may be given in the windows that are open: `share` of its nitrogen, and of that no more than `mostQuick` grams that act at once. */
+export type Wanted = { readonly wants: Wants; readonly open: Open; readonly asked: number; readonly missed: boolean; readonly half: boolean; readonly mostQuick: number };
+
+/** `left` is what is left of the need. Null where no window is open. */
+export function wantedOf(facts: Facts, need: Need, left: Wants, open: Open): Wanted | null {
+  const { windows, done, late } = open;
+  if (windows.length === 0) return null;
+  const inTub = facts.tree.tub !== undefined;
   // A table of several doses opened late is not made up in the few that are left.
   const asked = Math.max(1, need.nitrogen.doses - done);
-  const missed = windows.length < asked && tree.tub === undefined;
-  const half = !missed && asked === 1 && late && tree.tub === undefined;
+  const missed = windows.length < asked && !inTub;
+  const half = !missed && asked === 1 && late && !inTub;
   const share = missed ? windows.length / asked : half ? LATE_SINGLE.share : 1;
+  const mostQuick = inTub ? Infinity : spread(Infinity, asked, windows.length, (s) => ringOf(facts.tree, facts.crown, s)).n;
+  return { wants: { ...left, N: left.N * share }, open, asked, missed, half, mostQuick };
+}
+
+export function dosesOf(facts: Facts, need: Need, { wants, open: { windows }, asked, missed, half, mostQuick }: Wanted, shares: readonly Share[], system: System): PlannedDose[] {
+  const { tree } = facts;
   const inTub = tree.tub !== undefined;
   const inBed = facts.bed !== undefined;
-  const portions = choose({ ...wants, N: wants.N * share }, bags, tree.crop, inTub);
-  const isQuick = (p: Portion): boolean => p.bag.grade.N > 0 && !p.bag.slow && !inTub;
+  const quick = (bag: Bag): boolean => isQuick(bag) && !inTub;
+  const portions = shares.map(({ bag, g }): Portion => ({ bag, g, serves: NUTRIENTS.find((n) => wants[n] > 1e-9 && bag.grade[n] > 0) ?? 'N' }))
+    .sort((a, b) => NUTRIENTS.indexOf(a.serves) - NUTRIENTS.indexOf(b.serves));
   // Quick nitrogen of several bags falls on the same roots: the limit holds for their sum.
-  const quickN = portions.filter(isQuick).reduce((sum, p) => sum + p.g * p.bag.grade.N, 0);
+  const quickN = portions.filter((p) => quick(p.bag)).reduce((sum, p) => sum + p.g * p.bag.grade.N, 0);
   const once: Spread = { doses: 1, ring: ringOf(tree, facts.crown), n: 0, cut: false, mostPerDose: Infinity };
   const how = quickN > 0 ? spread(quickN, asked, windows.length, (s) => ringOf(tree, facts.crown, s)) : once;
+  const cut = wants.N > mostQuick * (1 + 1e-9) && quickN >= mostQuick * (1 - 1e-6);
   const sandy = facts.soil?.heaviness === 'light';
   return portions.flatMap((portion) => {
-    const quick = isQuick(portion);
-    const part = quick ? (portion.g * portion.bag.grade.N) / quickN : 0;
+    const isNow = quick(portion.bag);
+    const part = isNow ? (portion.g * portion.bag.grade.N) / quickN : 0;
     // Potash on sand goes in halves, unless half would be too little to weigh.
-    const halves = !quick && portion.serves === 'K2O' && sandy && portion.g / 2 >= stepOf(system);
-    const doses = halves ? Math.min(2, windows.length) : quick ? how.doses : 1;
-    const cut = quick && how.cut;
-    const g = (cut ? (portion.g * how.n) / quickN : portion.g) / doses;
-    const most = portion.bag.grade.N > 0 ? Math.min(quick ? how.mostPerDose * part : Infinity, (need.nitrogen.cap * (quick ? part : 1)) / doses) / portion.bag.grade.N : Infinity;
+    const halves = !isNow && portion.serves === 'K2O' && sandy && portion.g / 2 >= stepOf(system);
+    const doses = halves ? Math.min(2, windows.length) : isNow ? how.doses : 1;
+    const most = portion.bag.grade.N > 0 ? Math.min(isNow ? how.mostPerDose * part : Infinity, (need.nitrogen.cap * (isNow ? part : 1)) / doses) / portion.bag.grade.N : Infinity;
     const from: Figure[] = [need[portion.serves], ...(inTub || inBed ? [] : [how.ring.area])];
     return windows.slice(0, doses).map((window): PlannedDose => ({
       portion, window, most, count: tree.count, ring: inTub || inBed ? null : how.ring,
-      planned: figure(g, 'g', 'product', cut ? 'dose-cut' : quick && missed ? 'dose-late' : quick && half ? 'dose-half' : doses > 1 ? 'dose-split' : 'dose', quick && half ? LATE_SINGLE.cite : { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
+      planned: figure(portion.g / doses, 'g', 'product', isNow && cut ? 'dose-cut' : isNow && missed ? 'dose-late' : isNow && half ? 'dose-half' : doses > 1 ? 'dose-split' : 'dose', isNow && half ? LATE_SINGLE.cite : { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
     }));
   });
 }
 
-/** Rounds the doses of each product together, so that the orchard's total stays true; a dose that rounds to nothing is null. */
-export function roundDoses(doses: readonly PlannedDose[], system: System): (Feed | null)[] {
+/** Rounds the doses of each product together, so that the orchard's total stays true and no more is used than there is; a dose that rounds to nothing is null. */
+export function roundDoses(doses: readonly PlannedDose[], system: System, stock: ReadonlyMap<Bag, number>): (Feed | null)[] {
   const groups = new Map<string, number[]>();
   const bagsSeen: Bag[] = [];
   doses.forEach((dose, i) => {
@@ -81,6 +93,10 @@ export function roundDoses(doses: readonly PlannedDose[], system: System): (Feed
   for (const group of groups.values()) {
     const rounded = roundTogether(group.map((i) => doses[i]!).map((d) => ({ g: d.planned.value, most: d.most, count: d.count, share: d.portion.bag.grade[d.portion.serves] })), system);
     group.forEach((i, k) => (grams[i] = rounded[k]!));
+  }
+  for (const bag of bagsSeen) {
+    const mine = doses.map((_, i) => i).filter((i) => doses[i]!.portion.bag === bag);
+    withinStock(mine.map((i) => grams[i]!), mine.map((i) => doses[i]!.count), stock.get(bag) ?? Infinity, system).forEach((g, k) => (grams[mine[k]!] = g));
   }
   return doses.map((d, i) => {
     const g = grams[i]!;

@@ -39,6 +39,18 @@ export function roundTogether(doses: readonly Doses[], system: System): number[]
   return rounded;
 }
 
+/** Rounds down what all together would take more than there is: the largest doses by a step, until it is enough. */
+export function withinStock(rounded: readonly number[], counts: readonly number[], stock: number, system: System): number[] {
+  const grams = [...rounded];
+  const step = stepOf(system);
+  const total = (): number => grams.reduce((sum, g, i) => sum + g * counts[i]!, 0);
+  for (const i of grams.map((_, k) => k).sort((a, b) => grams[b]! - grams[a]! || a - b)) {
+    if (total() <= stock * (1 + 1e-6)) break;
+    if (grams[i]! > step) grams[i] = grams[i]! - step;
+  }
+  return grams;
+}
+
 /** Millilitres of a dose, by the denser end of the product's printed spread; null where the product is unknown. */
 export function volumeOf(g: number, material: Material | null): number | null {
   if (!material?.ozPerCup) return null;

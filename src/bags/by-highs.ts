@@ -1,0 +1,31 @@
+/** The strong solver, HiGHS. Heavy to load: only ever imported when the small one has given up. */
+import load from 'highs';
+import type { Program, Solver, Sum } from './program.ts';
+import { keeps } from './program.ts';
+
+/** Seconds for one aim. */
+const MOST_SECONDS = 3;
+
+/** HiGHS takes a program as text; columns have names of our own, since some words mean something to it. */
+export async function highsSolver(): Promise<Solver> {
+  const highs = await load();
+  return (program, least) => {
+    const found = highs.solve(textOf(program, least), { output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-9, time_limit: MOST_SECONDS, random_seed: 0 });
+    if (found.Status === 'Infeasible') return { status: 'none' };
+    if (found.Status !== 'Optimal') return { status: 'gave-up' };
+    const columns = found.Columns as Readonly<Record<string, { readonly Primal?: number } | undefined>>;
+    const x = Array.from({ length: program.columns }, (_, i) => columns[`x${i}`]?.Primal ?? 0).map((v, i) => (program.whole.has(i) ? Math.round(v) : Math.max(0, v)));
+    return keeps(program, x) ? { status: 'best', x, value: found.ObjectiveValue } : { status: 'gave-up' };
+  };
+}
+
+function textOf({ columns, whole, rows }: Program, least: Sum): string {
+  const sum = (of: Sum): string => (of.size === 0 ? '0 x0' : [...of].map(([c, n]) => `${n < 0 ? '-' : '+'} ${Math.abs(n)} x${c}`).join('\n '));
+  const lines = rows.flatMap(({ of, least: min = -Infinity, most: max = Infinity }, r) => [
+    ...(min === max ? [`e${r}: ${sum(of)} = ${min}`] : []),
+    ...(min > -Infinity && min !== max ? [`l${r}: ${sum(of)} >= ${min}`] : []),
+    ...(max < Infinity && min !== max ? [`m${r}: ${sum(of)} <= ${max}`] : []),
+  ]);
+  const names = Array.from({ length: columns }, (_, i) => `x${i} >= 0`);
+  return ['Minimize', `least: ${sum(least)}`, 'Subject To', ...lines, 'Bounds', ...names, ...(whole.size > 0 ? ['General', ...[...whole].map((i) => `x${i}`)] : []), 'End'].join('\n');
+}

@@ -1,0 +1,39 @@
+/** Linear programs in plain data, and several aims in the order of their weight. What solves them is passed in. */
+
+/** `of` has the number that goes with a column. */
+export type Sum = ReadonlyMap<number, number>;
+export type Row = { readonly of: Sum; readonly least?: number; readonly most?: number };
+/** Columns from nought up, counted from 0; those of `whole` are whole numbers. */
+export type Program = { readonly columns: number; readonly whole: ReadonlySet<number>; readonly rows: readonly Row[] };
+/** The least of a sum. `gave-up`: a limit was reached before the least was sure. */
+export type Solved = { readonly status: 'best'; readonly x: readonly number[]; readonly value: number } | { readonly status: 'none' | 'gave-up' };
+export type Solver = (program: Program, least: Sum) => Solved;
+
+/** An aim, and how far a later one may take it off its least. */
+export type Aim = { readonly of: Sum; readonly within: number };
+
+/** The first aim first, the next among what is as good, and so on. What served the aims before serves where the next one's program is too narrow for the solver's arithmetic. */
+export function inOrder(program: Program, aims: readonly Aim[], solver: Solver): Solved {
+  let rows = program.rows;
+  let best: readonly number[] | null = null;
+  for (const { of, within } of aims) {
+    const found = solver({ ...program, rows }, of);
+    if (found.status === 'gave-up') return found;
+    if (found.status === 'best') best = found.x;
+    if (!best) return found;
+    rows = [...rows, { of, most: valueOf(of, best) + within }];
+  }
+  return best ? { status: 'best', x: best, value: 0 } : { status: 'none' };
+}
+
+export const valueOf = (of: Sum, x: readonly number[]): number => [...of].reduce((sum, [column, n]) => sum + n * x[column]!, 0);
+
+/** Whether x keeps every row, whole numbers and nought, by plain arithmetic: what a solver says is believed only then. */
+export function keeps({ columns, whole, rows }: Program, x: readonly number[], slack = 1e-6): boolean {
+  return x.length === columns && x.every((v, i) => v >= -slack && (!whole.has(i) || Math.abs(v - Math.round(v)) <= slack))
+    && rows.every(({ of, least = -Infinity, most = Infinity }) => {
+      const value = valueOf(of, x);
+      const off = slack * Math.max(1, ...[...of].map(([c, n]) => Math.abs(n * x[c]!)));
+      return value >= least - off && value <= most + off;
+    });
+}
