@@ -1,15 +1,23 @@
 /** A bag as its label says it: name, grade, weight, price, what is left, and words that matter. */
 import type { Cite } from '../reason/figure.ts';
-import type { Notice, Place } from '../reason/notice.ts';
+import type { Facts, Notice, Place } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
-import type { Material } from '../tables/materials.ts';
-import { ELEMENTAL_LABELS, MATERIALS } from '../tables/materials.ts';
+import type { Material, MaterialKind } from '../tables/materials.ts';
+import { CUP_ODD, ELEMENTAL_LABELS, SAID_ELEMENTAL, WIDE_SPREAD } from '../tables/materials.ts';
 import { ELEMENT_SHARE } from '../units/substance.ts';
+import type { NoticeId } from '../words/words.ts';
 import type { Amendment } from './amendment.ts';
 import { amendmentOf } from './amendment.ts';
-import { amountsIn } from './label-amounts.ts';
+import type { Form, Read } from './label-grade.ts';
+import { gradeIn, MARK } from './label-grade.ts';
+import { fits, materialNamed, materialOfGrade, spansOf, strengthBehind } from './label-material.ts';
+import type { OtherShares } from './label-others.ts';
+import { othersOf } from './label-others.ts';
+import type { Parts } from './label-parts.ts';
+import { partsIn } from './label-parts.ts';
+import { weighed } from './label-weight.ts';
+import { bringsNitrate, carriesChloride, isFresh, isSlow, killsWeeds, organicKind, saysLiquid, sayingsIn, slowShareOf } from './label-words.ts';
 import { isNeutralSalt } from './lime-label.ts';
-import { numberOf } from './measure.ts';
 
 /** N, P2O5 and K2O as shares from 0 to 1. */
 export type Grade = { readonly N: number; readonly P2O5: number; readonly K2O: number };
@@ -19,13 +27,26 @@ export type Bag = {
   /** The three numbers as printed. */
   readonly printed: string;
   readonly grade: Grade;
+  /** S, Ca, Mg and Cl as elements, shares from 0 to 1; what is not told is not there. */
+  readonly others: OtherShares;
   /** Where the label prints P and K as elements: the rule by which they became oxides. */
   readonly elemental?: Cite;
   readonly g: number | null;
+  /** g/mL of a liquid or of what is sold by volume; 1 where the label counts grams in 100 mL, so that `g` is its millilitres. */
+  readonly density?: number;
+  /** Grams that one level US cup of it weighs, by the grower's own scale. */
+  readonly cupG?: number;
   readonly price: { readonly amount: number; readonly currency: string } | null;
   /** Grams in hand; only for what stands in the shed. */
   readonly left: number | null;
   readonly material: Material | null;
+  /** What grew or lived. */
+  readonly organic: Exclude<MaterialKind, 'mineral'> | null;
+  /** Raw manure. */
+  readonly fresh?: true;
+  readonly nitrate: boolean;
+  /** Of its nitrogen, from 0 to 1; `slow` from a half on. */
+  readonly slowShare: number;
   readonly slow: boolean;
   readonly liquid: boolean;
   readonly chloride: boolean;
@@ -39,146 +60,124 @@ export type Bag = {
 
 export type BagResult = { readonly bag: Bag | null; readonly notices: readonly Notice[] };
 
-const DASH = ' *[-‐‑‒–—−/:] *';
-const PART = '(\\d+(?:[.,]\\d{1,2})?)';
-/** Three numbers, and behind them what the label adds: "+24S", "-24S", "(2 MgO)". */
-const GRADE = new RegExp(`(?:n-?p-?k:? *)?(?<![\\d.,])${PART}${DASH}${PART}${DASH}${PART}(?:-\\d+(?:\\.\\d+)?(?![\\d.])(?: *%? *[A-Za-z]{1,3}\\b)?| *\\+ *[\\d.]+ *%? *[A-Za-z]+| *\\(? *\\d+(?:[.,]\\d+)? *%? *(?:SO3|S|CaO|Ca|MgO|Mg|Fe|TE)\\b\\)?)*`, 'i');
-/** A number or a currency that stands alone, such as a weight without its unit. */
-const LOST = /[$£€]|^[-+]?\d(?![\d.,]*\s*%)|(?:^|\s)[-+]?\d[\d.,]*$|\bleft$/;
 /** Sold to acidify, and told of beside sulphur alone. */
 const ACIDIFIER = /\b(?:iron(?: ?\(?ii\)?)?|ferrous|alumini?um) sul(?:ph|f)ate\b|\bcopperas\b/i;
-/** 2,000 lb in grams, rounded down. */
-const TON = 900_000;
-/** A price by a measure that says no weight, or a rate. */
-const BY_MEASURE = /(?:^| )(?:per|an?|\/) *(?:cubic )?(?:yards?|yd|m3|m³|bale|scoop|bucket|load|cu(?:bic)? ft|acre|hectare|ha|[\d,]* *(?:sq\.? ?ft|square feet|m2|m²))$/i;
-/** How strong a sulphur is: read from the whole label. */
-const STRENGTH = /^\d+(?:[.,]\d+)? *%/;
-const SAYS_NO_NAME = /weed|herbicide|slow|coated|controlled|release|liquid|soluble|organic|sulphate|sulfate|chloride|muriate|granul|crystal|pellet/i;
+/** No label is longer. */
+const LONGEST = 1000;
 
 /** Reads a label such as `Sulphate of ammonia, 21-0-0 +24S, 4 lb, $9`. */
 export function parseBag(text: string, country: string | null, inShed: boolean, place: Place, state: string | null = null): BagResult {
-  const notices: Notice[] = [];
-  const amending = GRADE.test(text) ? null : amendmentOf(text, { country, state });
-  const parts = (amending?.lime?.rest ?? text).split(/,\s+/).map((p) => p.trim()).filter(Boolean);
-  let label = '';
-  let grade: [number, number, number] | null = null;
-  let printed = '';
-  let g: number | null = null;
-  let price: Bag['price'] = null;
-  let left: { share?: number; g?: number } | null = null;
-  let per: number | null = null;
-  const words = text.toLowerCase();
-  const unknown = (part: string): unknown => notices.push(notice('bag-part-unknown', 'error', { read: part, bag: text }, place));
-  for (const [i, part] of parts.entries()) {
-    // A bag known by its grade alone has it as its name too.
-    if (parts.indexOf(part) < i && GRADE.exec(part)?.[0] === part) continue;
-    const graded: RegExpExecArray | null = grade === null ? GRADE.exec(part) : null;
-    if (graded) {
-      const numbers: string[] = [graded[1]!, graded[2]!, graded[3]!].map((n) => n.replace(',', '.'));
-      grade = [Number(numbers[0]), Number(numbers[1]), Number(numbers[2])];
-      printed = numbers.join('-');
-    }
-    const pieces = graded ? [part.slice(0, graded.index), part.slice(graded.index + graded[0].length)] : [part];
-    for (const [at, piece] of pieces.entries()) {
-      const found = amountsIn(piece, country);
-      per ??= found.per;
-      for (const weight of found.weights) {
-        if (weight !== null && typeof weight === 'object') notices.push(notice('number-two-ways', 'error', { read: weight.unclear, dot: weight.unclear.replace(',', '.'), plain: weight.unclear.replace(',', '') }, place));
-        // A second weight is the same in other units, or nobody knows which holds.
-        else if (!weight || (g !== null && Math.abs(weight - g) > 0.03 * g)) unknown(part);
-        else g ??= weight;
-      }
-      for (const cost of found.prices) {
-        if (cost && 'read' in cost) notices.push(notice('number-unclear', 'error', { ...cost }, place));
-        else if (!cost || price !== null) unknown(part);
-        else price = cost;
-      }
-      if (found.left) left = found.left;
-      if (found.left && found.left.g === undefined && found.left.share === undefined) unknown(part);
-      const rest = found.rest.replace(at === 0 && graded ? /[\s:(,–-]+$/ : /[\s,;]+$/, '');
-      if (rest === '' || (graded && at === 1 && !LOST.test(rest)) || (!amending?.lime && STRENGTH.test(rest))) continue;
-      if (BY_MEASURE.test(rest)) unknown(part);
-      // Whatever is a number on a bag of lime has been read by now.
-      else if (amending?.lime && /\d/.test(rest)) unknown(part);
-      else if (/[$£€]|\bleft$/.test(rest) || ((label !== '' || grade !== null) && (LOST.test(rest) || numberOf(rest) !== null))) unknown(part);
-      else if (label === '') label = rest;
-      else if (!SAYS_NO_NAME.test(rest)) label += graded ? '' : `, ${rest}`;
-    }
+  if (text.length > LONGEST) return { bag: null, notices: [notice('bag-long', 'error', { read: text.slice(0, 40), most: LONGEST }, place)] };
+  const said = sayingsIn(text, country);
+  const read = gradeIn(said.rest, country);
+  const named = namedIn(read, said.rest);
+  const feeds = read.numbers !== null || (named !== null && named.material.kind !== 'ash' && named.material.sold.grade.some((x) => x > 0) && amendmentOf(named.before, { country, state }) === null);
+  const amending = feeds ? null : amendmentOf(said.rest, { country, state });
+  const told = read.numbers === null ? null : read.printed;
+  const parts = partsIn(amending?.lime?.rest ?? (amending ? said.rest : read.rest), { whole: text, country, place, told, amends: amending !== null, lime: amending?.lime !== undefined });
+  const notices: Notice[] = [...parts.notices];
+  const bagWord = parts.label || told || text;
+  const tell = (severity: 'error' | 'note', { code, facts }: { code: NoticeId; facts: Facts }): unknown => notices.push(notice(code, severity, { ...facts, bag: bagWord }, place));
+  if (said.cup !== null && (said.cup < CUP_ODD.low || said.cup > CUP_ODD.high)) tell('error', { code: 'cup-odd', facts: { g: Math.round(said.cup), low: CUP_ODD.low, high: CUP_ODD.high } });
+  if (amending) {
+    for (const fault of amending.lime?.faults ?? []) notices.push(notice(fault.code, 'error', { ...fault.facts, bag: parts.label || text }, place));
+    const g = parts.g ?? parts.per;
+    return { bag: notices.length > 0 ? null : amendmentBag(parts.label || text, amending, { g, price: priceOf(parts, parts.g, null), left: inShed ? inHandOf(g, parts.left) : null, place, ...(said.cup === null ? {} : { cupG: said.cup }) }), notices };
   }
-  // Tons without a price may be meant for an acre.
-  if (notices.length === 0 && g !== null && g >= TON && price === null && left === null) unknown(parts.find((p) => /\d *t(?:on|\b)/i.test(p)) ?? text);
-  // Sold by weight: so much of it as the label says, else one such weight at a time.
-  if (per !== null && price !== null && g !== null) price = { ...price, amount: (price.amount * g) / per };
-  g ??= per;
-  const material = materialOf(label, grade);
-  grade ??= material ? [...material.grade] : null;
-  const amends = grade === null ? amending : null;
-  for (const fault of amends?.lime?.faults ?? []) notices.push(notice(fault.code, 'error', { ...fault.facts, bag: label || text }, place));
-  if (amends) return { bag: notices.length > 0 ? null : amendmentBag(label || text, amends, { g, price, left: inShed ? inHandOf(g, left) : null, place }), notices };
-  if (grade === null && notices.length === 0 && isNeutralSalt(text)) return { bag: null, notices: [notice('not-lime', 'warning', { bag: label || text }, place)] };
-  if (grade === null && notices.length === 0 && ACIDIFIER.test(text)) return { bag: null, notices: [notice('acidifier-told', 'warning', { bag: label || text }, place)] };
-  if (grade === null) {
-    notices.push(notice('grade-missing', 'error', { bag: text }, place));
-    return { bag: null, notices };
+  for (const fault of read.faults) tell('error', fault);
+  const strength = read.numbers === null && named ? strengthBehind(named, said.rest) : null;
+  const material = named && (read.numbers === null || fits(named.material, read.numbers)) ? named.material : read.numbers ? materialOfGrade(read.numbers) : null;
+  const known = material !== null && material.sold.grade.some((x) => x > 0);
+  if (read.numbers === null && strength === null && !known) {
+    const none = notices.length > 0 ? null : isNeutralSalt(text) ? 'not-lime' : ACIDIFIER.test(text) ? 'acidifier-told' : null;
+    return { bag: null, notices: none ? [notice(none, 'warning', { bag: parts.label || text }, place)] : [...notices, notice('grade-missing', 'error', { bag: text }, place)] };
   }
-  printed ||= grade.join('-');
-  const fault = faultOf(grade, country);
-  if (fault) {
-    notices.push(notice(fault, 'error', { read: printed, bag: label || text }, place));
-    return { bag: null, notices };
-  }
-  const elemental = country ? ELEMENTAL_LABELS[country] : undefined;
-  const [n, p, k] = grade;
-  const oxide = elemental ? { P2O5: 1 / ELEMENT_SHARE.P2O5.share, K2O: 1 / ELEMENT_SHARE.K2O.share } : { P2O5: 1, K2O: 1 };
+  if (read.numbers === null && strength === null && material!.bagOnly) tell('error', { code: 'material-bag-only', facts: { spread: spreadOf(material!) } });
+  const own = read.numbers ?? strength;
+  const form = formsOf(read, said.basis, country, own !== null);
+  const numbers = own ?? material!.sold.grade;
+  const printed = told ?? (own ?? asPrintedIn(country, numbers)).join('-');
+  const fault = faultOf(numbers, form);
+  if (fault) notices.push(notice(fault, 'error', { read: printed, bag: bagWord }, place));
+  const byVolume = said.byVolume || read.byVolume;
+  const weight = weighed({ ...parts, mL: parts.mL ?? (parts.g === null ? parts.perVolume : null), density: said.density, byVolume, material, printed: form.p === 'oxide' && !byVolume ? numbers : null, system: country === 'US' ? 'us' : 'metric' });
+  if (weight.fault) tell('error', weight.fault);
   if (notices.length > 0) return { bag: null, notices };
+  for (const note of [...read.notes, ...(weight.note ? [weight.note] : [])]) tell('note', note);
+  if (read.numbers === null && strength === null && isWide(material!)) tell('note', { code: 'material-spread', facts: { grade: printed, spread: spreadOf(material!) } });
+  const g = weight.g ?? parts.per;
+  const words = text.toLowerCase();
+  // Percent by volume: a millilitre weighs what the label says, or counts as a gram.
+  const share = byVolume ? 100 * (weight.density ?? 1) : 100;
+  const grade = { N: numbers[0] / share, P2O5: (numbers[1] * form.toP2O5) / share, K2O: (numbers[2] * form.toK2O) / share };
+  const slowShare = slowShareOf(said.slow, numbers[0], words, material);
   return {
     notices,
     bag: {
-      label: label || printed, printed, place, g, price, material,
-      grade: { N: n / 100, P2O5: (p * oxide.P2O5) / 100, K2O: (k * oxide.K2O) / 100 },
-      ...(elemental ? { elemental } : {}),
-      left: inShed ? inHandOf(g, left) : null,
-      slow: /slow|coated|controlled/.test(words),
-      liquid: /liquid/.test(words),
-      chloride: k > 0 && carriesChloride(words, material),
-      weedKiller: /(?<!sea ?)weed|herbicide|moss ?kill|2,4-d|dicamba|atrazine/.test(words),
+      label: parts.label || printed, printed, place, g, material, grade,
+      others: othersOf(read.others, material, share),
+      ...(form.cite ? { elemental: form.cite } : {}),
+      ...(weight.density === null ? {} : { density: weight.density }),
+      ...(said.cup === null ? {} : { cupG: said.cup }),
+      price: priceOf(parts, g, parts.mL),
+      left: inShed ? inHandOf(g, parts.left) : null,
+      organic: organicKind(words, material),
+      ...(isFresh(words, material, read.numbers !== null) ? { fresh: true as const } : {}),
+      nitrate: bringsNitrate(words, material, grade),
+      slowShare, slow: isSlow(slowShare),
+      liquid: saysLiquid(words) || material?.liquid === true || (parts.mL !== null && parts.ofLiquid && material?.bulk === undefined),
+      chloride: grade.K2O > 0 && carriesChloride(words, material),
+      weedKiller: killsWeeds(words),
     },
   };
 }
 
+/** The material in front of the numbers, or else behind them and before what they are made from. */
+function namedIn(read: Read, whole: string): ReturnType<typeof materialNamed> {
+  if (!read.rest.includes(MARK)) return materialNamed(whole);
+  const [before, after] = read.rest.split(MARK) as [string, string];
+  return materialNamed(before) ?? materialNamed(after.split(/\b(?:with|contains?|containing|from|plus|and|mit|con|avec)\b|[,;]/i)[0]!);
+}
+
+type Forms = { readonly p: Form; readonly toP2O5: number; readonly toK2O: number; readonly cite: Cite | null };
+
+/** What P and K are: as the label says, else as the country's labels are; a table's own numbers are oxides. */
+function formsOf(read: Read, basis: Form, country: string | null, own: boolean): Forms {
+  const home = country !== null && Object.hasOwn(ELEMENTAL_LABELS, country) ? ELEMENTAL_LABELS[country]! : null;
+  const of = (form: Form): boolean => own && (form ?? basis ?? (home ? 'element' : 'oxide')) === 'element';
+  const [p, k] = [of(read.p), of(read.k)];
+  const cite = !p && !k ? null : read.p === 'element' || read.k === 'element' ? ELEMENTAL_LABELS.ZA! : basis === 'element' ? SAID_ELEMENTAL : home;
+  return { p: p ? 'element' : 'oxide', toP2O5: p ? 1 / ELEMENT_SHARE.P2O5.share : 1, toK2O: k ? 1 / ELEMENT_SHARE.K2O.share : 1, cite };
+}
+
+/** A table's oxides as a bag there would print them. */
+const asPrintedIn = (country: string | null, numbers: readonly number[]): readonly number[] =>
+  country !== null && Object.hasOwn(ELEMENTAL_LABELS, country) ? [1, ELEMENT_SHARE.P2O5.share, ELEMENT_SHARE.K2O.share].map((share, i) => Math.round(numbers[i]! * share * 10) / 10) : numbers;
+
+/** Sold by weight or volume: so much of it as the label says, else one such measure at a time. */
+function priceOf(parts: Parts, g: number | null, mL: number | null): Bag['price'] {
+  if (parts.price === null) return null;
+  if (parts.per !== null && g !== null) return { ...parts.price, amount: (parts.price.amount * g) / parts.per };
+  return parts.perVolume !== null && mL !== null ? { ...parts.price, amount: (parts.price.amount * mL) / parts.perVolume } : parts.price;
+}
+
 /** What stands in the shed: the weight said to be left, else that share of the bag. */
-const inHandOf = (g: number | null, left: { share?: number; g?: number } | null): number | null => left?.g ?? (g === null ? null : g * (left?.share ?? 1));
+const inHandOf = (g: number | null, left: Parts['left']): number | null => left?.g ?? (g === null ? null : g * (left?.share ?? 1));
 
 /** A bag that feeds nothing. */
-export function amendmentBag(label: string, amends: Amendment, rest: Pick<Bag, 'g' | 'price' | 'left' | 'place' | 'unlisted'>): Bag {
-  return { label, printed: '', grade: { N: 0, P2O5: 0, K2O: 0 }, material: null, slow: false, liquid: false, chloride: false, weedKiller: false, amends, ...rest };
+export function amendmentBag(label: string, amends: Amendment, rest: Pick<Bag, 'g' | 'price' | 'left' | 'place' | 'unlisted' | 'cupG'>): Bag {
+  return { label, printed: '', grade: { N: 0, P2O5: 0, K2O: 0 }, others: {}, material: null, organic: null, nitrate: false, slowShare: 0, slow: false, liquid: false, chloride: false, weedKiller: false, amends, ...rest };
 }
 
-/** The potash of a blend is nearly always chloride unless the label says sulphate or names something grown (memory). */
-function carriesChloride(words: string, material: Material | null): boolean {
-  if (/chloride[- ]free|no chloride/.test(words)) return false;
-  if (/chloride|muriate/.test(words)) return true;
-  if (/sul(?:ph|f)ate/.test(words)) return false;
-  if (material && material.id !== '10-10-10') return material.chloride === true;
-  return !/organic|meal|manure|seaweed|kelp|compost|\bash\b/.test(words);
+function faultOf(numbers: readonly number[], form: Forms): 'grade-empty' | 'grade-impossible' | null {
+  const [n = 0, p = 0, k = 0] = numbers;
+  if (n + p + k === 0) return 'grade-empty';
+  return n + p * form.toP2O5 + k * form.toK2O > 100 ? 'grade-impossible' : null;
 }
 
-function faultOf(grade: readonly number[], country: string | null): 'grade-empty' | 'grade-impossible' | null {
-  const sum = grade.reduce((a, b) => a + b, 0);
-  if (sum === 0) return 'grade-empty';
-  const [n = 0, p = 0, k = 0] = grade;
-  const elemental = country !== null && ELEMENTAL_LABELS[country] !== undefined;
-  const held = elemental ? n + p / ELEMENT_SHARE.P2O5.share + k / ELEMENT_SHARE.K2O.share : sum;
-  return held > 100 ? 'grade-impossible' : null;
-}
-
-/** The material a label names; failing a name, the one whose grade it prints. */
-function materialOf(label: string, grade: readonly [number, number, number] | null): Material | null {
-  const words = label.toLowerCase();
-  const named = MATERIALS.find((m) => m.names.some((n) => new RegExp(`\\b${n}\\b`).test(words)));
-  if (named) return named;
-  return grade ? MATERIALS.find((m) => m.temptsDogs === undefined && m.grade.every((x, i) => x === grade[i])) ?? null : null;
-}
+const isWide = (m: Material): boolean => spansOf(m).some(([low, high]) => high - low > WIDE_SPREAD.share * Math.max(...m.sold.grade));
+/** "10 to 15 % N, up to 3 % P2O5". */
+const spreadOf = (m: Material): string => spansOf(m).flatMap(([low, high], i) => (high > 0 ? [`${low === high ? high : `${low}–${high}`} % ${['N', 'P2O5', 'K2O'][i]!}`] : [])).join(', ');
 
 /** Label and numbers. */
 export const bagName = (bag: Bag): string => (bag.printed === '' || bag.label.includes(bag.printed) ? bag.label : `${bag.label} ${bag.printed}`);

@@ -1,6 +1,8 @@
-/** Weight, price and what is left, found anywhere in the words of a label: "40-lb bag $21.50", "2,5 kg", "12,50 €". */
+/** Weight, volume, price and what is left, found anywhere in the words of a label: "40-lb bag $21.50", "2,5 kg", "2 cu ft", "12,50 €". */
 import type { Measured } from './measure.ts';
 import { massOf } from './measure.ts';
+import type { Volume } from './label-volume.ts';
+import { volumesIn, VOLUME_UNIT, volumeOfUnit } from './label-volume.ts';
 
 export type Price = { readonly amount: number; readonly currency: string };
 /** A number that can be read two ways, with both. */
@@ -15,6 +17,10 @@ export type Amounts = {
   readonly left: { readonly share?: number; readonly g?: number } | null;
   /** Grams that the price is for, where it is told by weight. */
   readonly per: number | null;
+  /** Millilitres; null where the number is none. */
+  readonly volumes: readonly Volume[];
+  /** Millilitres that the price is for. */
+  readonly perVolume: number | null;
 };
 
 const SHARE: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3, all: 1, none: 0, 'three quarters': 3 / 4, 'two thirds': 2 / 3 };
@@ -26,10 +32,15 @@ const PRICE = new RegExp(`(?<![\\w.,-])(?:([A-Z]{0,2}[$£€]|${CODE}) *(${NUMBE
 /** Behind a price: the weight that it buys. */
 const PER = ' *(?:/|(?:per|an?|the)\\b) *(kg|kilo|ounce|oz|pound|lb|(?:short |metric )?ton|tonne|t)\\b\\.?';
 const PRICED = new RegExp(`${PRICE.source}${PER}`, 'gi');
+const PRICED_VOLUME = new RegExp(`${PRICE.source} *(?:/|(?:per|an?|the)\\b) *${VOLUME_UNIT}`, 'giu');
 const MASS = new RegExp(`(?<![\\w.,/-])${WEIGHT}`, 'gi');
 const LEFT = new RegExp(`(?<![\\w.,/-])(?:(${Object.keys(SHARE).reverse().join('|')})(?: +of it| +full)? +left|(half|quarter) +full|${WEIGHT}(?: +of it)? +left)\\b`, 'i');
 const BEFORE = /^(?:(?:bags?|sacks?|box|tubs?|buckets?|pails?|jars?|bottles?|packs?|packets?|of|each)(?!\w) *)+/i;
 const AFTER = /(?: *(?<!\w)(?:bags?|sacks?|box|tubs?|of|for|at|each|@))+$/i;
+/** Said beside a weight or a volume. */
+const HELD_IN = / *(?<!\w)(?:buckets?|pails?|jugs?|bottles?|cans?|canisters?|drums?)$/i;
+/** "40lb$21.50" */
+const TOUCHING = /(?<=\d *(?:kg|g|oz|lbs?|l|gal))(?=[$£€])/gi;
 
 /** A ton is 2,000 lb in the United States, a tonne elsewhere. */
 function weightOf(n: string, unit: string, country: string | null): Measured {
@@ -41,12 +52,13 @@ function weightOf(n: string, unit: string, country: string | null): Measured {
 
 export function amountsIn(text: string, country: string | null): Amounts {
   const kept = LEFT.exec(text);
-  let words = kept ? text.replace(LEFT, ' ') : text;
+  let words = (kept ? text.replace(LEFT, ' ') : text).replace(TOUCHING, ' ');
   const said = (kept?.[1] ?? kept?.[2] ?? '').toLowerCase();
   const weighed = kept?.[3] ? weightOf(kept[3], kept[4]!, country) : null;
   const left = kept === null ? null : typeof weighed === 'number' ? { g: weighed } : Object.hasOwn(SHARE, said) ? { share: SHARE[said]! } : {};
   const prices: Amounts['prices'][number][] = [];
   let per: number | null = null;
+  let perVolume: number | null = null;
   const priced = (sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined): string => {
     const amount = priceOf((n ?? m)!);
     const currency = (sign ?? mark)!.toUpperCase();
@@ -57,15 +69,22 @@ export function amountsIn(text: string, country: string | null): Amounts {
     per = weightOf('1', unit, country) as number;
     return priced(sign, n, m, mark);
   });
+  words = words.replace(PRICED_VOLUME, (_, sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined, unit: string) => {
+    perVolume = volumeOfUnit(unit, country);
+    return priced(sign, n, m, mark);
+  });
   words = words.replace(PRICE, (_, ...found: (string | undefined)[]) => priced(found[0], found[1], found[2], found[3]));
+  const held = volumesIn(words, country);
+  words = held.rest;
   const weights: Measured[] = [];
   words = words.replace(MASS, (_, n: string, unit: string) => {
     weights.push(weightOf(n, unit, country));
     return ' ';
   });
   words = words.replace(/\s+/g, ' ').replace(/\( *\)/g, '').trim();
-  const taken = prices.length + weights.length > 0 || kept !== null;
-  return { rest: taken ? words.replace(BEFORE, '').replace(AFTER, '').trim() : words, weights, prices, left, per };
+  if (weights.length + held.volumes.length > 0) words = words.replace(HELD_IN, '');
+  const taken = prices.length + weights.length + held.volumes.length > 0 || kept !== null;
+  return { rest: taken ? words.replace(BEFORE, '').replace(AFTER, '').trim() : words, weights, prices, left, per, volumes: held.volumes, perVolume };
 }
 
 /** "21.50", "12,50", "1,299.00"; "1.299" and "1.299,00" can be read two ways. */

@@ -1,49 +1,49 @@
 /**
- * Fertiliser materials: grade, and weight of a US cup (oz) as low and high of the printed spread.
- * Used for measures by the cup, and only where the label is silent for anything else.
+ * Fertiliser materials: what each mostly holds and weighs, used only where the label is silent. The weight of a US cup (oz) is
+ * the low and high of the printed spread. And what the numbers of a label are, by country.
  */
 import type { Cite } from '../reason/figure.ts';
+import type { Material } from './material.ts';
+import { MANURES } from './materials-manures.ts';
+import { MEALS } from './materials-meals.ts';
+import { MINERALS } from './materials-mineral.ts';
 
-export type Material = {
-  readonly id: string;
-  readonly names: readonly string[];
-  /** N, P2O5, K2O in % as usually sold; a label outranks it. */
-  readonly grade: readonly [n: number, p: number, k: number];
-  readonly ozPerCup?: readonly [low: number, high: number];
-  readonly chloride?: true;
-  readonly temptsDogs?: true;
-  readonly cite: Cite;
-};
+export type { Material, MaterialKind, OtherForm, Span } from './material.ts';
 
-const handout: Cite = { source: 'bulk-density-handout', at: 'bulk densities, × 0.13368', mark: 'derived' };
-const feeds: Cite = { source: 'fao-s4314e', at: 'bulk densities', mark: 'derived' };
-const lsu: Cite = { source: 'lsu-tons-to-teaspoons', at: 'ounces a pint', mark: 'read' };
-const household: Cite = { source: 'medlar', at: 'household-density', mark: 'memory' };
+/** Both spellings of sulphur. */
+const spelt = (names: readonly string[]): string[] => [...new Set(names.flatMap((n) => [n, n.replace(/sulph/g, 'sulf')]))];
 
-export const MATERIALS: readonly Material[] = [
-  { id: 'ammonium-sulphate', names: ['ammonium sulphate', 'ammonium sulfate', 'sulphate of ammonia', 'sulfate of ammonia'], grade: [21, 0, 0], ozPerCup: [6.3, 8.8], cite: handout },
-  { id: 'urea', names: ['urea'], grade: [46, 0, 0], ozPerCup: [5.9, 6.4], cite: handout },
-  { id: 'ammonium-nitrate', names: ['ammonium nitrate'], grade: [34, 0, 0], ozPerCup: [6.5, 7.8], cite: handout },
-  { id: 'calcium-nitrate', names: ['calcium nitrate', 'nitrate of lime'], grade: [15.5, 0, 0], ozPerCup: [8.3, 8.3], cite: household },
-  { id: 'sodium-nitrate', names: ['sodium nitrate', 'nitrate of soda'], grade: [16, 0, 0], ozPerCup: [11.5, 11.5], cite: lsu },
-  { id: 'map', names: ['monoammonium phosphate', 'map'], grade: [11, 52, 0], ozPerCup: [8.0, 8.7], cite: handout },
-  { id: 'dap', names: ['diammonium phosphate', 'dap'], grade: [18, 46, 0], ozPerCup: [7.4, 8.0], cite: handout },
-  { id: 'triple-superphosphate', names: ['triple superphosphate', 'triple super'], grade: [0, 46, 0], ozPerCup: [8.7, 10.0], cite: handout },
-  { id: 'superphosphate', names: ['superphosphate', 'single superphosphate'], grade: [0, 20, 0], ozPerCup: [8.3, 9.2], cite: household },
-  { id: 'potassium-chloride', names: ['muriate of potash', 'potassium chloride'], grade: [0, 0, 60], ozPerCup: [7.8, 8.7], chloride: true, cite: handout },
-  { id: 'potassium-sulphate', names: ['sulphate of potash', 'sulfate of potash', 'potassium sulphate', 'potassium sulfate'], grade: [0, 0, 50], ozPerCup: [10.9, 10.9], cite: household },
-  { id: 'potassium-magnesium-sulphate', names: ['potassium magnesium sulphate', 'potassium magnesium sulfate', 'patentkali', 'kalimagnesia', 'sulphate of potash magnesia', 'sulfate of potash magnesia'], grade: [0, 0, 22], ozPerCup: [12.0, 13.1], cite: handout },
-  { id: '10-10-10', names: [], grade: [10, 10, 10], ozPerCup: [8, 8], cite: { source: 'virginia-note-21', at: 'half a pound is one cup', mark: 'read' } },
-  { id: 'blood-meal', names: ['blood meal', 'dried blood'], grade: [12, 1, 0.6], ozPerCup: [5.1, 5.1], temptsDogs: true, cite: feeds },
-  { id: 'bone-meal', names: ['bone meal', 'bonemeal'], grade: [3, 15, 0], ozPerCup: [6.7, 8.0], temptsDogs: true, cite: feeds },
-  { id: 'fish-meal', names: ['fish meal'], grade: [10, 6, 2], ozPerCup: [4.0, 5.3], temptsDogs: true, cite: feeds },
-  { id: 'feather-meal', names: ['feather meal'], grade: [12, 0, 0], ozPerCup: [4.5, 5.0], temptsDogs: true, cite: feeds },
-  { id: 'cottonseed-meal', names: ['cottonseed meal'], grade: [6, 2.5, 1.5], ozPerCup: [4.9, 5.3], cite: lsu },
-];
+export const MATERIALS: readonly Material[] = [...MINERALS, ...MEALS, ...MANURES].map((m) => ({ ...m, names: spelt(m.names) }));
 
-/** Countries whose labels print P and K as elements. New Zealand's rests on memory. */
+/** A spread this wide, as a share of the chief nutrient, is told. */
+export const WIDE_SPREAD = { share: 0.2, cite: { source: 'medlar', at: 'material-spread', mark: 'judgement' } satisfies Cite } as const;
+
+/** Countries whose labels print P and K as elements. That of New Zealand rests on memory, and that the P and K of South Africa are no oxides. */
 export const ELEMENTAL_LABELS: Readonly<Record<string, Cite>> = {
   AU: { source: 'stylemanual-au', at: 'elemental N-P-K-S', mark: 'read' },
   IE: { source: 'irish-journal-labels', at: 'elemental P and K on the bag', mark: 'read' },
   NZ: { source: 'medlar', at: 'new-zealand-labels', mark: 'memory' },
+  ZA: { source: 'medlar', at: 'south-africa-labels', mark: 'memory' },
 };
+/** What a label says in so many words. */
+export const SAID_ELEMENTAL: Cite = { source: 'grower', at: 'label', mark: 'read' };
+
+/** A ratio with the total behind it in brackets: 2:3:2 (22) holds 22 × 2/7 % N. */
+export const RATIO_LABELS = { countries: ['ZA'], cite: { source: 'south-africa-grades', at: '4:3:4 (33)', mark: 'read' } satisfies Cite } as const;
+/** Where a fourth number without a name is sulphur. That of New Zealand rests on memory. */
+export const FOURTH_IS_SULPHUR = { countries: ['AU', 'NZ'], cite: { source: 'western-australia-composition', at: '0:8.8:0:11', mark: 'read' } satisfies Cite } as const;
+/** What the brackets of a Polish label hold: the oxides of what its list names. */
+export const LISTED_AS = { forms: { S: 'SO3', Ca: 'CaO', Mg: 'MgO' }, cite: { source: 'poland-label', at: 'NPK (Ca,S) 4-12-12 (14-29)', mark: 'read' } satisfies Cite } as const;
+
+/** Pounds in a US gallon of liquids whose three numbers are percent by weight. */
+export type LiquidDensity = { readonly grade: readonly [n: number, p: number, k: number]; readonly low: number; readonly high: number; readonly unit: 'lb/gal'; readonly cite: Cite };
+const handout: Cite = { source: 'bulk-density-handout', at: 'liquids', mark: 'read' };
+const cornell: Cite = { source: 'cornell-nrcca', at: 'liquids', mark: 'read' };
+const liquid = (grade: LiquidDensity['grade'], low: number, high: number, cite: Cite): LiquidDensity => ({ grade, low, high, unit: 'lb/gal', cite });
+export const LIQUID_DENSITIES: readonly LiquidDensity[] = [
+  liquid([28, 0, 0], 10.67, 10.7, handout), liquid([32, 0, 0], 11.06, 11.06, handout), liquid([10, 34, 0], 11.65, 11.7, handout), liquid([9, 18, 9], 11.7, 11.7, cornell), liquid([12, 0, 0], 11.04, 11.04, handout), liquid([7, 21, 7], 11.2, 11.2, handout),
+  liquid([4, 10, 10], 10.3, 10.3, handout), liquid([8, 21, 4], 11.3, 11.3, handout), liquid([9, 18, 4], 11.3, 11.3, handout), liquid([18, 13, 0], 11.3, 11.3, handout), liquid([9, 20, 2], 11.4, 11.4, handout),
+];
+/** No liquid that feeds is lighter or heavier, g a mL; and no level US cup of a feed weighs less or more, g. */
+export const DENSITY_ODD = { low: 0.9, high: 1.7, unit: 'g/mL', cite: { source: 'medlar', at: 'density-odd', mark: 'judgement' } satisfies Cite } as const;
+export const CUP_ODD = { low: 20, high: 500, unit: 'g', cite: { source: 'medlar', at: 'density-odd', mark: 'judgement' } satisfies Cite } as const;
