@@ -1,6 +1,6 @@
 /** Builds `dist`: one bundle split by command, so that nothing heavy loads until it is needed; types by tsc. */
 import { execFileSync } from 'node:child_process';
-import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, copyFileSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { buildPage, templates } from './page.build.mjs';
@@ -15,6 +15,14 @@ const setApart = {
   name: 'set apart',
   setup(b) {
     b.onResolve({ filter: /\/(?:schema|own-template)\.ts$/ }, ({ path, kind }) => (kind === 'dynamic-import' ? { path: `./${path.split('/').pop().replace('.ts', '.js')}`, external: true } : null));
+  },
+};
+
+/** The strong solver comes as it is, with its program for all machines beside it. */
+const solver = {
+  name: 'solver',
+  setup(b) {
+    b.onResolve({ filter: /^highs$/ }, () => ({ path: './highs.mjs', external: true }));
   },
 };
 
@@ -35,7 +43,8 @@ const shared = {
   alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
 };
 
-await build({ ...shared, entryPoints: { medlar: 'src/cli/medlar.ts', index: 'src/index.ts' }, plugins: [templates, setApart] });
+await build({ ...shared, entryPoints: { medlar: 'src/cli/medlar.ts', index: 'src/index.ts' }, plugins: [templates, setApart, solver] });
+for (const file of ['build/highs.mjs', 'build/highs.wasm', 'LICENSE']) copyFileSync(`${root}/node_modules/highs/${file}`, `${root}/dist/${file === 'LICENSE' ? 'highs.LICENSE' : file.slice(6)}`);
 await build({ ...shared, entryPoints: apart, plugins: [templates] });
 await buildPage();
 chmodSync(`${root}/dist/medlar.js`, 0o755);

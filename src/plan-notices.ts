@@ -1,6 +1,7 @@
 /** What a plan has to say beside its doses, and what it asks of a zone's soil. */
 import { limeOfYear } from './bags/acidity.ts';
 import { isWelcome, magnesiumRule } from './bags/amend.ts';
+import { mayFeed } from './bags/choose.ts';
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
 import { advised, counted, isFollowed } from './need/advice.ts';
@@ -9,7 +10,9 @@ import { groundOf, growthOf } from './need/facts.ts';
 import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
 import { tubRate } from './need/tub.ts';
+import type { Bag } from './orchard/bag.ts';
 import type { Orchard } from './orchard/load.ts';
+import type { Tree } from './orchard/tree.ts';
 import { phFacts, phSentence } from './ph/ph.ts';
 import type { Amended, Plan, TreePlan } from './planned.ts';
 import type { Notice, Question } from './reason/notice.ts';
@@ -88,7 +91,7 @@ export function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil
 }
 
 /** Why a nutrient stays short: the ring holds no more, the season is too far on, a tub takes coated feed alone, what may hold chloride is kept from what takes it badly, or no bag brings it. */
-export function shortReason({ tree, feeds, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-half' | 'short-date' {
+export function shortReason({ tree, need, feeds, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' {
   const isStep = (step: string): boolean => n === 'N' && feeds.some((f) => f.planned.step === step);
   if (isStep('dose-cut')) return 'short-ring';
   if (isStep('dose-late')) return 'short-late';
@@ -96,7 +99,29 @@ export function shortReason({ tree, feeds, last }: TreePlan, n: Nutrient, { orch
   if (n === 'N' && last.printed && last.day < season.today) return 'short-date';
   if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
-  return withheld ? 'short-chloride' : 'short';
+  if (withheld) return 'short-chloride';
+  return limitOf({ tree, need }, n, orchard) ? 'short-limit' : keptBag(tree, n, orchard) ? 'short-kept' : 'short';
+}
+
+const listed = ({ shed, store }: Orchard): Bag[] => [...shed, ...store].filter((b) => !b.amends);
+
+/** A bag that this plant may have and that brings the nutrient, and what else it would bring too much of. */
+function limitOf({ tree, need }: Pick<TreePlan, 'tree' | 'need'>, n: Nutrient, orchard: Orchard): { bag: Bag; limit: Nutrient } | null {
+  const over = (b: Bag): Nutrient | undefined => NUTRIENTS.find((m) => m !== n && b.grade[m] > 0 && (m === 'N' ? need.N.value * b.grade[n] < need[n].value * b.grade.N : need[m].value === 0));
+  const bag = listed(orchard).find((b) => b.grade[n] > 0 && mayFeed(b, tree.crop, tree.tub !== undefined) && over(b) !== undefined);
+  return bag ? { bag, limit: over(bag)! } : null;
+}
+
+/** A bag that brings the nutrient but is kept from this plant. */
+const keptBag = (tree: Tree, n: Nutrient, orchard: Orchard): Bag | null => listed(orchard).find((b) => b.grade[n] > 0 && !mayFeed(b, tree.crop, tree.tub !== undefined)) ?? null;
+
+/** Names for the reason: the bag, and what it would pass or why it is kept away. */
+function shortFacts(plan: TreePlan, n: Nutrient, code: ReturnType<typeof shortReason>, orchard: Orchard): Record<string, string> {
+  const { language } = orchard.where;
+  const limit = code === 'short-limit' ? limitOf(plan, n, orchard) : null;
+  if (limit) return { bag: limit.bag.label, limit: say(language, 'none', `limit-${limit.limit}`) };
+  const bag = code === 'short-kept' ? keptBag(plan.tree, n, orchard) : null;
+  return bag ? { bag: bag.label, why: say(language, 'none', bag.weedKiller ? 'kept-weed-killer' : bag.liquid ? 'kept-liquid' : plan.tree.crop === 'blueberry' ? 'kept-nitrate' : 'kept-chloride') } : {};
 }
 
 /** The last days that places print for their crops, each with its plants. */
@@ -129,9 +154,9 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
       if (n !== 'N' && tree.tub !== undefined && plan.feeds.length === 0) continue;
       if (isShort(plan, n)) {
         const code = shortReason(plan, n, { orchard, season });
-        if (code !== 'short-ring') notices.push(notice(code, 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], orchard.where.units), ...(code === 'short-date' ? { day: showDay(plan.last.day), source: sourceOf(plan.last.why.cite.source)?.publisher ?? '' } : {}) }));
+        if (code !== 'short-ring') notices.push(notice(code, 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], orchard.where.units), ...shortFacts(plan, n, code, orchard), ...(code === 'short-date' ? { day: showDay(plan.last.day), source: sourceOf(plan.last.why.cite.source)?.publisher ?? '' } : {}) }));
       }
-      if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > 1) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], orchard.where.units) }));
+      if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > (need[n].value > 0 ? OUNCE / 10 : 1)) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], orchard.where.units) }));
     }
     const { area, share } = plan.facts.crown;
     if (share && tree.across !== undefined && Math.abs(share.value - area.value) > AREAS_DIFFER * Math.max(share.value, area.value)) notices.push(notice('area-two-ways', 'note', { tree: name, crown: showGround(area.value, orchard.where.units), share: showGround(share.value, orchard.where.units) }));

@@ -51,8 +51,7 @@ export type PlanOptions = { readonly only?: string | undefined; readonly diary?:
 export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, options: PlanOptions = {}): Plan {
   const { only, diary = [], known = [...orchard.shed, ...orchard.store], solver = byYalps } = options;
   const season = seasonOf(orchard, today);
-  const trees = only === undefined ? orchard.trees : orchard.trees.filter((t) => t.name.toLowerCase() === only.toLowerCase());
-  const drafts = trees.map((tree) => draftOf(tree, season, zones, orchard, diary, known));
+  const drafts = orchard.trees.map((tree) => draftOf(tree, season, zones, orchard, diary, known));
   const amended = drafts.map((d) => amendedOf(d, season, orchard));
 
   // The plan as it stood when the first feed went on; what the diary has is ticked off from it.
@@ -62,7 +61,8 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   const atFirst = drafts.map((d, i) => finished(d, { feeds: planned[i]!, fed: [] }, null));
   const numbers = new Map(daysOf(atFirst).flatMap((day, i) => day.doses.map((x) => [x.feed.planned, i + 1] as const)));
   const left = drafts.map((d, i) => (firstFed === undefined ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard, solver)));
-  const plans = drafts.map((d, i) => finished(d, left[i]!, amended[i]!));
+  // The bags serve the whole orchard, so one tree's plan is its part of that of all.
+  const plans = drafts.map((d, i) => finished(d, left[i]!, amended[i]!)).filter((p) => only === undefined || p.tree.name.toLowerCase() === only.toLowerCase());
   const used = new Map<Bag, number>();
   for (const p of plans) for (const f of p.feeds) used.set(f.bag, (used.get(f.bag) ?? 0) + f.g * p.tree.count);
   return {
@@ -81,10 +81,10 @@ function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard
   const plants = drafts.map(({ facts: { tree } }, i): Plant => ({
     wants: wanted[i]?.wants ?? NOTHING_WANTED, mostQuick: wanted[i]?.mostQuick ?? Infinity, count: tree.count, usable: bags.filter((b) => mayFeed(b, tree.crop, tree.tub !== undefined)),
   }));
-  const { shares, stock, sure } = allot(plants, orchard.shed, orchard.store, solver);
+  const { shares, stock, dearerAtMost } = allot(plants, orchard.shed, orchard.store, solver);
   const doses = drafts.flatMap(({ facts, need }, i) => (wanted[i] ? dosesOf(facts, need, wanted[i], shares[i]!, system).map((dose) => ({ dose, i })) : []));
   const feeds = roundDoses(doses.map((x) => x.dose), system, stock).flatMap((feed, k) => (feed ? [{ feed, i: doses[k]!.i }] : []));
-  return { feeds: drafts.map((_, i) => feeds.filter((x) => x.i === i).map((x) => x.feed)), notices: [...emptied(plants, shares, drafts, orchard), ...(sure ? [] : [notice('mix-unsure', 'note')])], sure };
+  return { feeds: drafts.map((_, i) => feeds.filter((x) => x.i === i).map((x) => x.feed)), notices: [...emptied(plants, shares, drafts, orchard), ...(dearerAtMost > 0.005 ? [notice('mix-unsure', 'note', { amount: dearerAtMost.toFixed(2) })] : [])], sure: dearerAtMost <= 0.005 };
 }
 
 const NOTHING_WANTED: Amounts = { N: 0, P2O5: 0, K2O: 0 };

@@ -9,14 +9,14 @@ import { isSameProduct } from './buy.ts';
 import { isQuick } from './choose.ts';
 import type { Brought, Wants } from './mix.ts';
 import { bestBrought, compareFaults, exactly, faultsOf } from './mix.ts';
-import type { Aim, Program, Row, Solved, Solver } from './program.ts';
-import { inOrder } from './program.ts';
+import type { Aim, Program, Row, Solved, Solver, Sum } from './program.ts';
+import { inOrder, valueOf } from './program.ts';
 
 /** `wants` in grams for one plant. No more than `mostQuick` of its nitrogen may be quick. */
 export type Plant = { readonly wants: Wants; readonly usable: readonly Bag[]; readonly mostQuick: number; readonly count: number };
 export type Share = { readonly bag: Bag; readonly g: number };
-/** `shares` of one plant each, in the order of the plants; `sure` is false where a limit was reached, so that something cheaper might be found. */
-export type Allotted = { readonly shares: readonly (readonly Share[])[]; readonly stock: ReadonlyMap<Bag, number>; readonly sure: boolean };
+/** `shares` of one plant each, in the order of the plants; `dearerAtMost` is nought where the purchase is proved the cheapest; where a limit was reached it tells by how much it might be too dear. */
+export type Allotted = { readonly shares: readonly (readonly Share[])[]; readonly stock: ReadonlyMap<Bag, number>; readonly dearerAtMost: number };
 
 /** One product: what stands of it in the shed, and the sizes in which it is sold. */
 type Product = { readonly shed: readonly Bag[]; readonly sizes: readonly Bag[]; readonly grade: Bag['grade']; readonly left: number; readonly endless: boolean };
@@ -27,18 +27,16 @@ export function allot(plants: readonly Plant[], shed: readonly Bag[], store: rea
   const products = productsOf(shed, store);
   const groups = groupsOf(plants, products);
   const model = modelOf(products, groups, false);
-  let sure = true;
   let found = solved(model, solver);
   // What stands in the shed alone may be too little for all to be served as well as could be.
   const short = found.status === 'none';
   const used = short ? modelOf(products, groups, true) : model;
   if (short) found = solved(used, solver);
-  if (found.status !== 'best') {
-    sure = false;
-    found = rounded(used, solver);
-  }
-  if (found.status !== 'best') throw new Error('no allotment');
-  return { ...sharesOf(used, found.x, plants), sure };
+  const sure = found.status === 'best';
+  const loose = sure ? null : looseOf(used, solver);
+  const x = found.status !== 'none' && found.x ? found.x : loose && inWholeBags(used, loose);
+  if (!x) throw new Error('no allotment');
+  return { ...sharesOf(used, x, plants), dearerAtMost: loose ? Math.max(0, valueOf(used.cost, x) - valueOf(used.cost, loose)) : 0 };
 }
 
 function productsOf(shed: readonly Bag[], store: readonly Bag[]): Product[] {
@@ -81,7 +79,7 @@ function servedBest({ wants, mostQuick }: Plant, mine: readonly number[], produc
 }
 
 /** Columns in kilograms: what each group gets of each product, what is bought of it, how many bags of each size, whether it is used. */
-type Model = { readonly program: Program; readonly aims: readonly Aim[]; readonly products: readonly Product[]; readonly groups: readonly Group[]; readonly gets: readonly ReadonlyMap<number, number>[]; readonly bags: ReadonlyMap<Bag, number>; readonly faulty: boolean };
+type Model = { readonly program: Program; readonly aims: readonly Aim[]; readonly cost: Sum; readonly products: readonly Product[]; readonly groups: readonly Group[]; readonly gets: readonly ReadonlyMap<number, number>[]; readonly bags: ReadonlyMap<Bag, number>; readonly faulty: boolean };
 
 /** `faulty`: where not all can be served as well as could be, the faults are columns too, and the first aims. */
 function modelOf(products: readonly Product[], groups: readonly Group[], faulty: boolean): Model {
@@ -140,10 +138,10 @@ function modelOf(products: readonly Product[], groups: readonly Group[], faulty:
   const within = 1e-6;
   const aims: Aim[] = [
     ...(faulty ? faults.filter((f) => f.size > 0).map((of) => ({ of, within })) : []),
-    { of: unpriced!, within }, { of: cost!, within: 1e-4 }, ...(products.some((p) => p.left > 0) ? [{ of: bought!, within }] : []),
-    { of: used!, within: 0.01 }, { of: leftOver!, within }, { of: ties!, within: 1e-5 },
+    { of: unpriced!, within }, { of: cost!, within: 1e-4 }, ...(products.some((p) => p.left > 0) ? [{ of: bought!, within, minor: true as const }] : []),
+    { of: used!, within: 0.01, minor: true as const }, { of: leftOver!, within, minor: true as const }, { of: ties!, within: 1e-5, minor: true as const },
   ].filter((aim) => aim.of.size > 0);
-  return { program: { columns, whole, rows }, aims, products, groups, gets, bags, faulty };
+  return { program: { columns, whole, rows }, aims, cost: cost!, products, groups, gets, bags, faulty };
 }
 
 /** More of a product than this a group cannot take. */
@@ -160,27 +158,26 @@ function commonCurrency(products: readonly Product[]): string | null {
 
 /** With the bags decided, the shares: the first plants have what stands in the shed. */
 function solved(model: Model, solver: Solver): Solved {
-  if (model.groups.length === 0) return { status: 'best', x: Array.from({ length: model.program.columns }, () => 0), value: 0 };
+  if (model.groups.length === 0) return { status: 'best', x: Array.from({ length: model.program.columns }, () => 0) };
   const found = inOrder(model.program, model.aims, solver);
   return found.status === 'best' ? walked(model, found.x, solver) : found;
 }
 
-function walked(model: Model, x: readonly number[], solver: Solver): Solved {
-  const { program, aims, gets, products } = model;
+function walked({ program, aims, gets, products }: Model, x: readonly number[], solver: Solver): Solved {
   const fixed: Row[] = [...program.whole].map((c) => ({ of: new Map([[c, 1]]), least: x[c]!, most: x[c]! }));
-  const kept: Row[] = aims.map(({ of, within }) => ({ of, most: [...of].reduce((sum, [c, n]) => sum + n * x[c]!, 0) + within }));
+  const kept: Row[] = aims.map(({ of, within }) => ({ of, most: valueOf(of, x) + within }));
   const early = new Map(gets.flatMap((g, k) => [...g].map(([p, c]): [number, number] => [c, (products[p]!.left > 0 ? 1 : 2) * (p + 1) * (gets.length - k)])));
   const found = solver({ ...program, whole: new Set(), rows: [...program.rows, ...fixed, ...kept] }, early);
-  return found.status === 'best' ? found : { status: 'best', x, value: 0 };
+  return found.status === 'best' ? found : { status: 'best', x };
 }
 
-/** Where the limit was reached: what halves of bags would serve best, in whole ones. */
-function rounded({ program, ...model }: Model, solver: Solver): Solved {
-  const loose = inOrder({ ...program, whole: new Set() }, model.aims.slice(0, -3), solver);
-  if (loose.status !== 'best') return loose;
-  const x = loose.x.map((v, c) => (program.whole.has(c) ? Math.ceil(v - 1e-7) : v));
-  return { status: 'best', x, value: 0 };
+/** What parts of bags would serve best: no whole ones cost less. */
+function looseOf({ program, aims }: Model, solver: Solver): readonly number[] | null {
+  const found = inOrder({ ...program, whole: new Set() }, aims.filter((aim) => !aim.minor), solver);
+  return found.status === 'best' ? found.x : null;
 }
+
+const inWholeBags = ({ program }: Model, loose: readonly number[]): number[] => loose.map((v, c) => (program.whole.has(c) ? Math.ceil(v - 1e-7) : v));
 
 /** Shares of each plant in its part of the group, under the bag that it comes out of; and how much of each there is. */
 function sharesOf({ products, groups, gets, bags, faulty }: Model, x: readonly number[], plants: readonly Plant[]): Pick<Allotted, 'shares' | 'stock'> {

@@ -24,5 +24,5 @@ export function byYalps(program: Program, least: Sum): Solved {
   if (found.status !== 'optimal') return { status: 'gave-up' };
   const x = Array.from({ length: columns }, () => 0);
   for (const [name, n] of found.variables) x[Number(name)] = whole.has(Number(name)) ? Math.round(n) : n;
-  return keeps(program, x) ? { status: 'best', x, value: found.result } : { status: 'gave-up' };
+  return keeps(program, x) ? { status: 'best', x } : { status: 'gave-up' };
 }

@@ -5,25 +5,29 @@ export type Sum = ReadonlyMap<number, number>;
 export type Row = { readonly of: Sum; readonly least?: number; readonly most?: number };
 /** Columns from nought up, counted from 0; those of `whole` are whole numbers. */
 export type Program = { readonly columns: number; readonly whole: ReadonlySet<number>; readonly rows: readonly Row[] };
-/** The least of a sum. `gave-up`: a limit was reached before the least was sure. */
-export type Solved = { readonly status: 'best'; readonly x: readonly number[]; readonly value: number } | { readonly status: 'none' | 'gave-up' };
+/** The least of a sum. `gave-up`: a limit was reached before the least was sure; with what had been found by then, if anything. */
+export type Solved = { readonly status: 'best'; readonly x: readonly number[] } | { readonly status: 'none' } | { readonly status: 'gave-up'; readonly x?: readonly number[] };
 export type Solver = (program: Program, least: Sum) => Solved;
 
-/** An aim, and how far a later one may take it off its least. */
-export type Aim = { readonly of: Sum; readonly within: number };
+/** An aim, and how far a later one may take it off its least. A minor one is let go where it takes too long. */
+export type Aim = { readonly of: Sum; readonly within: number; readonly minor?: true };
 
 /** The first aim first, the next among what is as good, and so on. What served the aims before serves where the next one's program is too narrow for the solver's arithmetic. */
 export function inOrder(program: Program, aims: readonly Aim[], solver: Solver): Solved {
   let rows = program.rows;
   let best: readonly number[] | null = null;
-  for (const { of, within } of aims) {
+  let sure = true;
+  for (const { of, within, minor } of aims) {
     const found = solver({ ...program, rows }, of);
-    if (found.status === 'gave-up') return found;
-    if (found.status === 'best') best = found.x;
+    if (found.status !== 'none' && found.x) best = found.x;
     if (!best) return found;
+    if (found.status === 'gave-up') {
+      if (minor && !found.x) continue;
+      sure &&= minor === true;
+    }
     rows = [...rows, { of, most: valueOf(of, best) + within }];
   }
-  return best ? { status: 'best', x: best, value: 0 } : { status: 'none' };
+  return best === null ? { status: 'none' } : { status: sure ? 'best' : 'gave-up', x: best };
 }
 
 export const valueOf = (of: Sum, x: readonly number[]): number => [...of].reduce((sum, [column, n]) => sum + n * x[column]!, 0);

@@ -36,7 +36,7 @@ export async function diaryCommand(words: readonly string[], options: Common & {
   // A file of sentences, one a line, is written as a whole or not at all.
   const sentences = typed === '-' ? (await io.stdin()).split(/\r\n|\n|\r/).filter((s) => s.trim() !== '') : words.length > 0 ? [typed] : [];
   const again = options.again === true;
-  const read = entriesOf(sentences, folder, orchard, again);
+  const read = await entriesOf(sentences, folder, orchard, again);
   if (read.notices.length > 0) return refuse(read.notices);
 
   const written = read.entries.length === 0 ? { first: 0 } : append(folder.path, read.entries, (before) => (again ? null : doneAlready(read.days, before.entries, orchard) ?? twice(read.entries, before.entries, orchard, L)));
@@ -75,7 +75,7 @@ const zoneOf = (tree: Orchard['trees'][number], orchard: Orchard): string | unde
 /** `trees`: those that its doses are for; null where the plan holds no such day. */
 type Done = DayDone & { readonly trees: readonly string[] | null };
 
-function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): { entries: Entry[]; days: Done[]; notices: Notice[] } {
+async function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): Promise<{ entries: Entry[]; days: Done[]; notices: Notice[] }> {
   const entries: Entry[] = [];
   const done: Done[] = [];
   const notices: Notice[] = [];
@@ -89,7 +89,7 @@ function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchar
     }
     else {
       // What is done is no longer on the plan: a second time is planned as if nothing had been written.
-      const planned = planOf({ ...folder, today: read.date, diary: again ? [] : folder.diary });
+      const planned = await planOf({ ...folder, today: read.date, diary: again ? [] : folder.diary });
       if ('notices' in planned) return { entries, days: done, notices: [...planned.notices] };
       const { days } = planned.plan;
       const day = days.find((d) => d.number === read.day);

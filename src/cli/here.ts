@@ -1,5 +1,5 @@
 /** `medlar` alone: what to do now. */
-import { planSeason } from '../plan.ts';
+import { planWhole } from './season.ts';
 import { showDay } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
@@ -7,7 +7,7 @@ import { count } from './counts.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 
-export function hereCommand(options: Common, io: Io, help: () => string): number {
+export async function hereCommand(options: Common, io: Io, help: () => string): Promise<number> {
   const today = options.today ?? io.today;
   const folder = openFolder(options, io, today);
   const L = folder.language;
@@ -15,7 +15,7 @@ export function hereCommand(options: Common, io: Io, help: () => string): number
     return give({ command: 'medlar', result: null, notices: [], language: L, text: `${help()}\n${say(L, 'say', 'no-folder')}\n` }, options.json === true, io);
   }
   if (!folder.orchard || folder.notices.some((n) => n.severity === 'error')) return give({ command: 'medlar', result: null, notices: folder.notices, language: L }, options.json === true, io);
-  const plan = planSeason(folder.orchard, folder.zones, today, { diary: folder.diary });
+  const plan = await planWhole(folder.orchard, folder.zones, today, { diary: folder.diary });
   const at = plan.days.findIndex((d) => d.until >= today);
   const day = plan.days[at];
   const facts = { orchard: plan.orchard.name, year: plan.season.year, trees: count(L, 'trees', plan.trees.length) };

@@ -39,7 +39,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     code = await (await import('./read.ts')).readCommand(report, self.optsWithGlobals<Common>(), io);
   });
   command('plan', 'cmd-plan').argument('[tree]').action(async (tree: string | undefined, _: unknown, self: Command) => {
-    code = (await import('./plan.ts')).planCommand(tree, self.optsWithGlobals<Common>(), io);
+    code = await (await import('./plan.ts')).planCommand(tree, self.optsWithGlobals<Common>(), io);
   });
   sheetOptions(command('sheet', 'cmd-sheet').argument('[tree]')).action(async (tree: string | undefined, _: unknown, self: Command) => {
     code = await (await import('./sheet.ts')).sheetCommand(tree, self.optsWithGlobals<Common>(), io);
@@ -48,7 +48,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     code = await (await import('./diary.ts')).diaryCommand(sentence, self.optsWithGlobals<Common & { again?: true }>(), io);
   });
   command('why', 'cmd-why').argument('<tree>').argument('[what]').addOption(new Option('--as <form>', w('opt-why-as')).choices(['sentence', 'tree', 'sum'])).action(async (tree: string, what: string | undefined, _: unknown, self: Command) => {
-    code = (await import('./why.ts')).whyCommand(tree, what, self.optsWithGlobals<Common & { as?: 'sentence' | 'tree' | 'sum' }>(), io);
+    code = await (await import('./why.ts')).whyCommand(tree, what, self.optsWithGlobals<Common & { as?: 'sentence' | 'tree' | 'sum' }>(), io);
   });
   command('shop', 'cmd-shop').argument('[bag...]').option('--need <need>', w('opt-need')).action(async (bags: string[], _: unknown, self: Command) => {
     code = await (await import('./shop.ts')).shopCommand(bags, self.optsWithGlobals<Common & { need?: string }>(), io);
@@ -63,7 +63,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     .option('--acidity <n>', w('opt-acidity')).option('--cec <n>', w('opt-cec')).option('--carbonate <n>', w('opt-carbonate')).option('--fizz <word>', w('opt-fizz')).option('--organic-matter <n>', w('opt-organic')).option('--lime <rate>', w('opt-lime')).option('--depth <length>', w('opt-depth')).option('--area <area>', w('opt-area')).option('--material <label>', w('opt-material')).option('--crop <word>', w('opt-crop'))
     .option('--where <place>', w('opt-lime-where')).option('--aluminium <n>', w('opt-aluminium')).option('--base-saturation <n>', w('opt-base-saturation')).option('--calcium <n>', w('opt-calcium')).option('--magnesium <n>', w('opt-magnesium')).option('--lbc <n>', w('opt-lbc')).option('--ecec <n>', w('opt-ecec'))
     .action(async (zone: string | undefined, _: unknown, self: Command) => {
-      code = (await import('./ph.ts')).phCommand(zone, self.optsWithGlobals<Common>(), io);
+      code = await (await import('./ph.ts')).phCommand(zone, self.optsWithGlobals<Common>(), io);
     });
   command('sources', 'cmd-sources').argument('[word...]').option('--coverage', w('opt-coverage')).addOption(new Option('--as <form>', w('opt-sources-as')).choices(['html', 'text'])).action(async (words: string[], _: unknown, self: Command) => {
     code = (await import('./sources.ts')).sourcesCommand(words, self.optsWithGlobals<Common & { coverage?: true; as?: 'html' | 'text' }>(), io);
@@ -83,7 +83,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       const guess = suggest(unknown, program.commands.map((c) => c.name())).join(', ');
       self.error(w('command-unknown', { read: unknown, guess }));
     }
-    code = (await import('./here.ts')).hereCommand(o, io, () => program.helpInformation());
+    code = await (await import('./here.ts')).hereCommand(o, io, () => program.helpInformation());
   });
   program.allowExcessArguments(true);
 

@@ -45,7 +45,7 @@ const FLAGS = ['now', 'goal', 'texture', 'buffer', 'method', 'acidity', 'cec', '
 type Flag = (typeof FLAGS)[number];
 export type PhOptions = Common & { readonly [F in Flag]?: string };
 
-export function phCommand(zone: string | undefined, options: PhOptions, io: Io): number {
+export async function phCommand(zone: string | undefined, options: PhOptions, io: Io): Promise<number> {
   const folder = openFolder(options, io, options.today ?? io.today);
   const L = folder.language;
   const json = options.json === true;
@@ -54,7 +54,7 @@ export function phCommand(zone: string | undefined, options: PhOptions, io: Io):
   const refuse = (notices: readonly Notice[]): number => give({ command: 'ph', result: null, notices, language: L }, json, io);
   const none = !folder.orchard && folder.notices.every((n) => n.code === 'no-orchard');
   if (none) return refuse([notice('usage', 'error', { why: say(L, 'ph', 'needs-now') })]);
-  const planned = planOf(folder);
+  const planned = await planOf(folder);
   if ('notices' in planned) return refuse(planned.notices);
   const { plan } = planned;
   const zones = plan.zones.map((z) => z.zone);

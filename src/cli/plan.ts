@@ -2,7 +2,7 @@
 import { collector } from '../json/figures.ts';
 import { planJson } from '../json/plan-json.ts';
 import type { Plan } from '../plan.ts';
-import { planSeason } from '../plan.ts';
+import { planWhole } from './season.ts';
 import { notice, together } from '../reason/notice.ts';
 import type { Notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
@@ -14,20 +14,20 @@ import type { Common, Io } from './io.ts';
 import { buyLines, noticeLines, phLines, stopLine, treeLines } from './plan-text.ts';
 
 /** A folder's plan, or what stands in its way. */
-export function planOf(folder: Folder, tree?: string): { plan: Plan } | { notices: readonly Notice[] } {
+export async function planOf(folder: Folder, tree?: string): Promise<{ plan: Plan } | { notices: readonly Notice[] }> {
   const { orchard } = folder;
   if (!orchard || folder.notices.some((n) => n.severity === 'error')) return { notices: folder.notices };
   const names = orchard.trees.map((t) => t.name);
   if (tree !== undefined && !names.some((n) => n.toLowerCase() === tree.toLowerCase())) {
     return { notices: [notice('tree-unknown', 'error', { read: tree, guess: suggest(tree, names).join(', '), known: names.join(', ') })] };
   }
-  return { plan: planSeason(orchard, folder.zones, folder.today, { only: tree, diary: folder.diary }) };
+  return { plan: await planWhole(orchard, folder.zones, folder.today, { only: tree, diary: folder.diary }) };
 }
 
-export function planCommand(tree: string | undefined, options: Common, io: Io): number {
+export async function planCommand(tree: string | undefined, options: Common, io: Io): Promise<number> {
   const folder = openFolder(options, io, options.today ?? io.today);
   const json = options.json === true;
-  const planned = planOf(folder, tree);
+  const planned = await planOf(folder, tree);
   if ('notices' in planned) return give({ command: 'plan', result: null, notices: planned.notices, questions: folder.questions, language: folder.language }, json, io);
   const { plan } = planned;
   const L = folder.language;

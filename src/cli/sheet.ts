@@ -22,7 +22,7 @@ export async function sheetCommand(tree: string | undefined, options: SheetOptio
   const folder = openFolder(options, io, options.today ?? io.today);
   const json = options.json === true;
   const L = folder.language;
-  const planned = planOf(folder, tree);
+  const planned = await planOf(folder, tree);
   if ('notices' in planned) return give({ command: 'sheet', result: null, notices: planned.notices, language: L }, json, io);
   const { plan } = planned;
   const form = options.as ?? 'html';

@@ -5,7 +5,7 @@ import { planJson } from '../json/plan-json.ts';
 import { citeOf, reasonOf, valueOf } from '../json/reason.ts';
 import { uncertaintyOf } from '../need/uncertain.ts';
 import type { Plan, TreePlan } from '../plan.ts';
-import { planSeason } from '../plan.ts';
+import { planWhole } from './season.ts';
 import type { Figure } from '../reason/figure.ts';
 import { notice } from '../reason/notice.ts';
 import { idleReason } from '../sheet/build.ts';
@@ -22,7 +22,7 @@ import { planOf } from './plan.ts';
 const ASKED = ['N', 'P2O5', 'K2O', 'lime', 'dose', 'date'] as const;
 type Asked = (typeof ASKED)[number];
 
-export function whyCommand(tree: string, what: string | undefined, options: Common & { readonly as?: 'sentence' | 'tree' | 'sum' }, io: Io): number {
+export async function whyCommand(tree: string, what: string | undefined, options: Common & { readonly as?: 'sentence' | 'tree' | 'sum' }, io: Io): Promise<number> {
   const folder = openFolder(options, io, options.today ?? io.today);
   const json = options.json === true;
   const L = folder.language;
@@ -31,11 +31,11 @@ export function whyCommand(tree: string, what: string | undefined, options: Comm
   if (what !== undefined && !asked) {
     return give({ command: 'why', result: null, notices: [notice('usage', 'error', { why: say(L, 'say', 'unknown-nutrient', { read: what }) })], language: L }, json, io);
   }
-  const planned = planOf(folder, isId ? undefined : tree);
+  const planned = await planOf(folder, isId ? undefined : tree);
   if ('notices' in planned) return give({ command: 'why', result: null, notices: planned.notices, language: L }, json, io);
 
   // Ids are those of the whole plan, so that what `plan --json` shows can be asked here.
-  const whole = planSeason(folder.orchard!, folder.zones, folder.today, { diary: folder.diary });
+  const whole = await planWhole(folder.orchard!, folder.zones, folder.today, { diary: folder.diary });
   const figures = collector(L, whole.orchard.where.units);
   planJson(whole, figures);
   const all = figures.all();

@@ -54,14 +54,14 @@ function orchardOf(seed: number, mostPlants = 60, mostBags = 20): Case {
 type Outcome = { readonly cost: number; readonly bought: ReadonlyMap<Bag, number>; readonly brought: readonly (readonly number[])[]; readonly sure: boolean };
 /** What came out, reckoned afresh from the shares: nothing of the program's own sums is believed. */
 function outcome({ plants, shed, store }: Case, solver: Solver): Outcome & { readonly shares: ReturnType<typeof allot>['shares'] } {
-  const { shares, stock, sure } = allot(plants, shed, store, solver);
+  const { shares, stock, dearerAtMost } = allot(plants, shed, store, solver);
   const brought = shares.map((mine) => NUTRIENTS.map((n) => mine.reduce((sum, s) => sum + s.g * s.bag.grade[n], 0)));
   const bought = new Map<Bag, number>();
   for (const b of store) {
     const mine = stock.get(b) ?? 0;
     if (mine > 0) bought.set(b, Math.round(mine / b.g!));
   }
-  return { cost: [...bought].reduce((sum, [b, n]) => sum + n * b.price!.amount, 0), bought, brought, sure, shares };
+  return { cost: [...bought].reduce((sum, [b, n]) => sum + n * b.price!.amount, 0), bought, brought, sure: dearerAtMost < 0.005, shares };
 }
 
 let highs: Solver;
@@ -73,7 +73,7 @@ const plainYalps: Solver = (program, least) => {
   const found = solve<string, string>({ direction: 'minimize', objective: 'o', constraints: program.rows.map((row, r): [string, object] => [`r${r}`, { ...(row.least === undefined ? {} : { min: row.least }), ...(row.most === undefined ? {} : { max: row.most }) }]), variables, integers: [...program.whole].map(String) }, { timeout: 2000, maxIterations: 1e7, maxPivots: 1e6 });
   const x = Array.from({ length: program.columns }, () => 0);
   for (const [name, v] of found.variables) x[Number(name)] = v;
-  return found.status === 'optimal' ? { status: 'best', x, value: found.result } : { status: found.status === 'infeasible' ? 'none' : 'gave-up' };
+  return found.status === 'optimal' ? { status: 'best', x } : { status: found.status === 'infeasible' ? 'none' : 'gave-up' };
 };
 
 /** The command's own way: the small solver, the strong one where that gives up. */

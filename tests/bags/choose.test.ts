@@ -62,7 +62,7 @@ describe('the bag', () => {
     const json = await plan(orchard(APPLE, [label]));
     expect(bagsOf(json)).toEqual([]);
     expect(json.result.trees[0].short.N).toBeCloseTo(73.6, 0);
-    expect(json.notices.map((n) => n.code)).toContain('short');
+    expect(json.notices.map((n) => n.code)).toContain('short-kept');
   });
   test('a tub takes coated feed alone; the ground does not need it', async () => {
     const bags = ['Plain, 21-0-0, 4 lb, $1', 'Coated, 15-5-10, 2 lb, slow release, $20'];

@@ -1,0 +1,19 @@
+/** The season's plan with the strong solver behind the quick one: loaded only when that gives up. */
+import { byYalps } from '../bags/by-yalps.ts';
+import type { Solver } from '../bags/program.ts';
+import type { Plan, PlanOptions } from '../plan.ts';
+import { planSeason } from '../plan.ts';
+
+type Season = Parameters<typeof planSeason>;
+
+export async function planWhole(orchard: Season[0], zones: Season[1], today: Season[2], options: PlanOptions = {}): Promise<Plan> {
+  const quick = planSeason(orchard, zones, today, options);
+  if (quick.sure) return quick;
+  const { highsSolver } = await import('../bags/by-highs.ts');
+  const strong = await highsSolver();
+  const solver: Solver = (program, least) => {
+    const found = byYalps(program, least);
+    return found.status === 'gave-up' ? strong(program, least) : found;
+  };
+  return planSeason(orchard, zones, today, { ...options, solver });
+}
