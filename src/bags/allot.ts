@@ -88,7 +88,7 @@ function modelOf(products: readonly Product[], groups: readonly Group[], faulty:
   const whole = new Set<number>();
   const column = (): number => columns++;
   const gets = groups.map((g) => new Map(g.products.filter((p) => NUTRIENTS.every((n) => products[p]!.grade[n] === 0 || (faulty ? n !== 'N' || g.wants.N > 0 : g.brought[n] > 0))).map((p) => [p, column()])));
-  const faults: Map<number, number>[] = Array.from({ length: 7 }, () => new Map());
+  const faults = Array.from({ length: 7 }, () => new Map<number, number>());
   groups.forEach((group, k) => NUTRIENTS.forEach((n, i) => {
     const of = new Map([...gets[k]!].filter(([p]) => products[p]!.grade[n] > 0).map(([p, c]) => [c, products[p]!.grade[n]]));
     if (of.size === 0 && !faulty) return;

@@ -31,3 +31,19 @@ export function balance(bags: readonly Bag[], solve: Solve): Blend | Unbalanced 
   if (out) return { unbalanced: out.over ? 'over' : 'under', nutrient: out.nutrient };
   return blend(weigh(one, plain, solve).bags.map(({ g }, i) => ({ bag: bags[i]!, parts: g })));
 }
+
+/** A batch of a stated grade: grams of each bag, and of something that feeds nothing to fill it up. */
+export type Batch = { readonly parts: readonly { readonly bag: Bag; readonly g: number }[]; readonly fillerG: number };
+/** Why a grade cannot be made: these bags do not bring it, or fill more than the batch. */
+export type NoBatch = { readonly noBatch: 'grade' | 'full'; readonly out: Grams };
+
+/** `grade` as shares from 0 to 1; `g` is the weight of the batch. */
+export function batchOf(grade: Grams, g: number, bags: readonly Bag[], solve: Solve): Batch | NoBatch {
+  const plain = bags.map((b) => ({ ...b, price: null, left: null }));
+  const made = weigh(grams((n) => grade[n] * g), plain, solve);
+  const out = grams((n) => made.over[n] + made.short[n]);
+  if (NUTRIENTS.some((n) => out[n] > 1e-6 * g)) return { noBatch: 'grade', out };
+  const sum = made.bags.reduce((all, w) => all + w.g, 0);
+  if (sum > g * (1 + 1e-9)) return { noBatch: 'full', out };
+  return { parts: made.bags.map((w, i) => ({ bag: bags[i]!, g: w.g })), fillerG: Math.max(0, g - sum) };
+}

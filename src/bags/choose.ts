@@ -4,11 +4,9 @@ import { CHLORIDE_SENSITIVE } from '../tables/crops.ts';
 import type { Crop } from '../tables/crops.ts';
 
 /** Blueberries take no nitrate (New York prints: no nitrates). */
-const isNitrate = (bag: Bag): boolean => /nitrat|saltpet|salpeter/i.test(bag.label) || (bag.material !== null && /nitrate/.test(bag.material.id)) || (bag.grade.N > 0.32 && bag.grade.N < 0.355 && bag.grade.P2O5 === 0 && bag.grade.K2O === 0);
-
 export function mayFeed(bag: Bag, crop: Crop, tub: boolean): boolean {
   if (bag.weedKiller || bag.amends) return false;
-  if (crop === 'blueberry' && isNitrate(bag)) return false;
+  if (crop === 'blueberry' && bag.nitrate) return false;
   if (tub) return bag.slow;
   return !bag.liquid && !(bag.chloride && CHLORIDE_SENSITIVE.includes(crop) && bag.grade.N === 0);
 }

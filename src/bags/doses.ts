@@ -100,6 +100,6 @@ export function roundDoses(doses: readonly PlannedDose[], system: System, stock:
   }
   return doses.map((d, i) => {
     const g = grams[i]!;
-    return g > 0 ? { bag: d.portion.bag, serves: d.portion.serves, g, planned: d.planned, mL: volumeOf(g, d.portion.bag.material), window: d.window, ring: d.ring } : null;
+    return g > 0 ? { bag: d.portion.bag, serves: d.portion.serves, g, planned: d.planned, mL: volumeOf(g, d.portion.bag), window: d.window, ring: d.ring } : null;
   });
 }

@@ -1,5 +1,5 @@
 /** Doses as a kitchen scale and a cup can show them. */
-import type { Material } from '../tables/materials.ts';
+import type { Bag } from '../orchard/bag.ts';
 import { convert, OUNCE } from '../units/units.ts';
 
 export type System = 'us' | 'metric';
@@ -51,10 +51,11 @@ export function withinStock(rounded: readonly number[], counts: readonly number[
   return grams;
 }
 
-/** Millilitres of a dose, by the denser end of the product's printed spread; null where the product is unknown. */
-export function volumeOf(g: number, material: Material | null): number | null {
-  if (!material?.ozPerCup) return null;
-  return g / convert(material.ozPerCup[1], 'oz/cup', 'g/mL');
+/** Millilitres of a dose: by a level cup that the grower weighed, by what the label of a liquid says, else by the denser end of the product's printed spread. Null where none is known. */
+export function volumeOf(g: number, { cupG, density, material }: Pick<Bag, 'cupG' | 'density' | 'material'>): number | null {
+  if (cupG !== undefined) return (g / cupG) * convert(1, 'cup', 'mL');
+  if (density !== undefined) return g / density;
+  return material?.ozPerCup ? g / convert(material.ozPerCup[1], 'oz/cup', 'g/mL') : null;
 }
 
 /** Lime and sulphur, downward so that a limit holds: half ounces or 10 g, quarter pounds or 50 g from a kilogram on. */

@@ -47,7 +47,7 @@ export function weigh(goal: Goal, bags: readonly Bag[], solve: Solve): Weighed {
   const w = mixes.sort((a, b) => compare(a, b, bags))[0] ?? bags.map(() => 0);
   const supplied = grams((n) => w.reduce((sum, g, i) => sum + g * bags[i]!.grade[n], 0));
   return {
-    bags: bags.map((bag, i) => ({ bag, g: w[i]!, mL: volumeOf(w[i]!, bag.material) })),
+    bags: bags.map((bag, i) => ({ bag, g: w[i]!, mL: volumeOf(w[i]!, bag) })),
     supplied, over: overOf(goal, supplied), short: shortOf(goal, supplied),
     ...(bags.length === 1 ? { limiting: limitOf(goal, bags[0]!), covering: coverOf(goal, bags[0]!) } : {}),
   };

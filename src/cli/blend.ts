@@ -1,20 +1,27 @@
-/** `medlar blend BAG…`: the grade of a mix in parts, or with `--balanced` the parts that give as much N as P2O5 as K2O. */
+/** `medlar blend BAG…`: the grade of a mix in parts; with `--balanced` the parts that give as much N as P2O5 as K2O; with `--to` a batch of a stated grade. */
 import type { Blend } from '../bags/blend.ts';
-import { balance, blend } from '../bags/blend.ts';
+import { balance, batchOf, blend } from '../bags/blend.ts';
 import { MOST_BAGS } from '../bags/weigh.ts';
 import { noticeText } from '../json/notices.ts';
 import type { Bag } from '../orchard/bag.ts';
+import { bagName, parseBag } from '../orchard/bag.ts';
+import { amountsIn } from '../orchard/label-amounts.ts';
+import type { Orchard } from '../orchard/load.ts';
 import { numberOf } from '../orchard/measure.ts';
+import { mixingFaults, mixingNotice } from '../orchard/mixing.ts';
 import type { Notice } from '../reason/notice.ts';
-import { notice } from '../reason/notice.ts';
+import { notice, placeIn } from '../reason/notice.ts';
+import { NUTRIENTS } from '../units/substance.ts';
+import { OUNCE } from '../units/units.ts';
+import { showMass } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
-import { bagName } from '../orchard/bag.ts';
 import { surroundings, typedBag, weedWarnings, withStdin } from './bags.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
 
-type BlendOptions = Common & { readonly balanced?: true };
+type BlendOptions = Common & { readonly balanced?: true; readonly to?: string; readonly batch?: string };
 
 export async function blendCommand(args: readonly string[], options: BlendOptions, io: Io): Promise<number> {
   const json = options.json === true;
@@ -31,6 +38,7 @@ export async function blendCommand(args: readonly string[], options: BlendOption
   if (options.balanced && mix.some((m) => m.told)) return fail([notice('parts-balanced', 'error')], EXIT.usage);
   if (options.balanced && mix.length > MOST_BAGS) return fail([notice('bags-too-many', 'error', { n: mix.length, most: MOST_BAGS })], EXIT.usage);
 
+  if (options.to !== undefined || options.batch !== undefined) return toGrade(bags, options, orchard, L, json, io);
   const made = options.balanced ? balance(bags, (await import('../bags/solve.ts')).solve) : blend(mix);
   if ('unbalanced' in made) {
     const code = made.unbalanced === 'missing' ? 'balance-missing' as const : made.unbalanced === 'over' ? 'balance-over' as const : 'balance-under' as const;
@@ -38,9 +46,29 @@ export async function blendCommand(args: readonly string[], options: BlendOption
   }
   // A weight on a label is that of the bag, not a part of the mix.
   const weights = !options.balanced && mix.every((m) => !m.told) && new Set(bags.map((b) => b.g)).size > 1;
-  const notices = [...weedWarnings(bags), ...(weights ? [notice('weights-no-parts', 'note')] : [])];
+  const notices = [...weedWarnings(bags), ...mixingFaults(bags).map(mixingNotice), ...(weights ? [notice('weights-no-parts', 'note')] : [])];
   const result = { grade: made.grade, parts: made.parts.map(({ bag, share }) => ({ label: bag.label, share })) };
   const lines = [...made.parts.map(({ bag, share }) => say(L, 'bags', 'part', { share: rounded(100 * share), bag: bagName(bag) })), say(L, 'bags', 'grade', { grade: gradeOf(made) }), ...notices.map((n) => noticeText(n, L))];
+  return give({ command: 'blend', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
+}
+
+/** A batch of a stated grade; without a weight a hundred of the orchard's own. */
+async function toGrade(bags: readonly Bag[], { to = '', batch }: BlendOptions, orchard: Orchard | null, L: Language, json: boolean, io: Io): Promise<number> {
+  const fail = (of: Notice, code: number = EXIT.usage): number => give({ command: 'blend', result: null, notices: [of], language: L, code }, json, io);
+  const system = orchard?.where.units ?? (/kg|kilo|\bg\b|gram|tonne/i.test(batch ?? '') ? 'metric' : 'us');
+  const wanted = parseBag(to, null, false, placeIn('', 1, to, 0, to.length)).bag;
+  if (!wanted || wanted.printed === '') return fail(notice('blend-to', 'error', { read: to }));
+  const told = batch === undefined ? null : amountsIn(batch, orchard?.where.country ?? 'US').weights[0];
+  if (batch !== undefined && typeof told !== 'number') return fail(notice('blend-batch', 'error', { read: batch }));
+  const g = typeof told === 'number' ? told : 100 * (system === 'us' ? OUNCE * 16 : 1000);
+  const made = batchOf(wanted.grade, g, bags, (await import('../bags/solve.ts')).solve);
+  if ('noBatch' in made) {
+    const list = NUTRIENTS.filter((n) => made.out[n] > 1e-6 * g).map((n) => n).join(', ');
+    return fail(notice(made.noBatch === 'full' ? 'batch-full' : 'batch-out', 'error', { grade: wanted.printed, list }), EXIT.impossible);
+  }
+  const notices = [...weedWarnings(bags), ...mixingFaults(bags).map(mixingNotice)];
+  const result = { grade: { N: 100 * wanted.grade.N, P2O5: 100 * wanted.grade.P2O5, K2O: 100 * wanted.grade.K2O }, parts: made.parts.map(({ bag, g: mine }) => ({ label: bag.label, share: mine / g, g: mine })), fillerG: made.fillerG };
+  const lines = [...made.parts.map(({ bag, g: mine }) => say(L, 'bags', 'amount', { amount: showMass(mine, system), bag: bagName(bag), measure: '' })), ...(made.fillerG > 1 ? [say(L, 'bags', 'filler', { amount: showMass(made.fillerG, system) })] : []), say(L, 'bags', 'batch', { amount: showMass(g, system), grade: wanted.printed }), ...notices.map((n) => noticeText(n, L))];
   return give({ command: 'blend', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
 }
 

@@ -56,8 +56,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   command('weigh', 'cmd-weigh').argument('<need>').argument('<bag...>').action(async (need: string, bags: string[], _: unknown, self: Command) => {
     code = await (await import('./weigh.ts')).weighCommand(need, bags, self.optsWithGlobals<Common>(), io);
   });
-  command('blend', 'cmd-blend').argument('<bag...>').option('--balanced', w('opt-balanced')).action(async (bags: string[], _: unknown, self: Command) => {
-    code = await (await import('./blend.ts')).blendCommand(bags, self.optsWithGlobals<Common & { balanced?: true }>(), io);
+  command('blend', 'cmd-blend').argument('<bag...>').option('--balanced', w('opt-balanced')).option('--to <grade>', w('opt-to')).option('--batch <weight>', w('opt-batch')).action(async (bags: string[], _: unknown, self: Command) => {
+    code = await (await import('./blend.ts')).blendCommand(bags, self.optsWithGlobals<Common & { balanced?: true; to?: string; batch?: string }>(), io);
   });
   command('ph', 'cmd-ph').argument('[zone]').option('--now <ph>', w('opt-now')).option('--goal <ph>', w('opt-goal')).option('--texture <words>', w('opt-texture')).option('--buffer <ph>', w('opt-buffer')).option('--method <buffer>', w('opt-method'))
     .option('--acidity <n>', w('opt-acidity')).option('--cec <n>', w('opt-cec')).option('--carbonate <n>', w('opt-carbonate')).option('--fizz <word>', w('opt-fizz')).option('--organic-matter <n>', w('opt-organic')).option('--lime <rate>', w('opt-lime')).option('--depth <length>', w('opt-depth')).option('--area <area>', w('opt-area')).option('--material <label>', w('opt-material')).option('--crop <word>', w('opt-crop'))

@@ -4,22 +4,31 @@ import type { Purchase } from '../bags/purchase.ts';
 import { cheapest, MOST_IN_ALL, MOST_KINDS } from '../bags/purchase.ts';
 import type { Ranked, Why } from '../bags/shop.ts';
 import { currenciesOf, offerFor, rank } from '../bags/shop.ts';
-import type { Goal } from '../bags/weigh.ts';
+import type { ClerkList } from '../bags/clerk.ts';
+import { clerkList } from '../bags/clerk.ts';
+import type { Grams } from '../bags/weigh.ts';
+import { grams } from '../bags/weigh.ts';
 import { noticeText } from '../json/notices.ts';
 import { offersFor, wantedInGround } from '../json/offers.ts';
 import { lineOf } from '../json/shop-words.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
+import { CHLORIDE_SENSITIVE } from '../tables/crops.ts';
+import { NUTRIENTS } from '../units/substance.ts';
 import type { System } from '../words/show.ts';
 import { showMass, showPrice } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { give, questionList } from './answer.ts';
+import type { Bag } from '../orchard/bag.ts';
 import { bagName } from '../orchard/bag.ts';
+import type { Orchard } from '../orchard/load.ts';
 import { surroundings, typedBags, withStdin } from './bags.ts';
+import type { Folder } from './folder.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
+import { planWhole } from './season.ts';
 
 type ShopOptions = Common & { readonly need?: string };
 
@@ -44,20 +53,21 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
 
   const { offers, questions } = typedNeed ? { offers: bags.map((b) => offerFor(typedNeed.goal!, b)), questions: [] } : offersFor(orchard!, folder.zones, folder.today, bags, folder.diary);
   const ranked = rank(offers);
-  const goal: Goal = typedNeed ? typedNeed.goal! : wantedInGround(orchard!, folder.zones, folder.today, folder.diary);
-  const eligible = ranked.filter((r) => typedNeed !== null || !REFUSED.includes(r.why)).map((r) => r.offer.bag);
-  const found = cheapest(goal, eligible, (await import('../bags/solve.ts')).solve);
+  const found = typedNeed ? cheapest(typedNeed.goal!, bags, (await import('../bags/solve.ts')).solve) : await togetherFor(orchard!, folder, ranked.filter((r) => !REFUSED.includes(r.why)).map((r) => r.offer.bag));
   const tooLarge = found !== null && 'tooLarge' in found;
   const purchase = found === null || 'tooLarge' in found ? null : found;
+  const list = typedNeed ? clerkList(grams((n) => typedNeed.goal![n] ?? 0), false, NUTRIENTS.filter((n) => typedNeed.goal![n] === 0)) : clerkFor(orchard!, folder);
   const notices = [...(typedNeed ? [] : folder.notices), ...(tooLarge ? [notice('purchase-too-large', 'note', { kinds: MOST_KINDS, bags: MOST_IN_ALL })] : [])];
   const asked = typedNeed ? [] : [...folder.questions, ...questions];
   const result = {
     bags: ranked.map((r) => ({ label: r.offer.bag.label, verdict: r.verdict, why: r.why, bags: r.bags, cost: r.cost, costPerNeededKg: r.costPerNeededKg, leftG: r.leftG, over: r.offer.over, short: r.offer.short })),
+    list: { wishes: list.wishes.map(({ nutrient, feeds }) => ({ nutrient, feeds: feeds.map(({ material, g }) => ({ grade: material.sold.grade.join('-'), name: material.names[0]!, g })) })), leave: list.leave },
     purchase: purchase && { bags: purchase.bags.map(({ bag, bags: n }) => ({ label: bag.label, bags: n })), cost: purchase.cost, over: purchase.over, short: purchase.short },
   };
   const system = orchard?.where.units ?? typedNeed?.units ?? 'metric';
   const lines = [
     ...ranked.map((r) => `${bagName(r.offer.bag)}${r.offer.bag.g === null ? '' : `, ${showMass(r.offer.bag.g, system)}`}: ${lineOf(r, typedNeed === null, system, L)}`), ...(purchase && !isSame(purchase, ranked[0]!) ? [purchaseLine(purchase, system, L)] : []),
+    ...clerkLines(list, system, L),
     ...notices.filter((n) => n.code === 'purchase-too-large').map((n) => noticeText(n, L)),
     ...(asked.length > 0 ? ['', say(L, 'plan', asked.length === 1 ? 'questions-1' : 'questions-n', { n: asked.length }), questionList(asked, L)] : []),
   ];
@@ -66,6 +76,28 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
 
 /** What is no use to this orchard, alone or in a mix. */
 const REFUSED: readonly Why[] = ['feeds-nothing', 'amends', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'nitrogen-unwanted'];
+
+/** The cheapest whole bags that serve every plant as well as these bags can: the plan's own choice. */
+async function togetherFor(orchard: Orchard, { zones, today, diary }: Folder, bags: readonly Bag[]): Promise<Purchase | null> {
+  const plan = await planWhole({ ...orchard, store: [...bags] }, zones, today, { diary, known: [...orchard.shed, ...orchard.store] });
+  const bought = plan.buy.filter((b) => !b.bag.amends && (b.bags ?? 0) > 0);
+  if (bought.length === 0 || bought.some((b) => b.cost === null)) return null;
+  const fed = plan.trees.filter((t) => t.need.verdict === 'feed');
+  const total = (of: 'over' | 'short'): Grams => grams((n) => fed.reduce((sum, t) => sum + t.tree.count * t[of][n], 0));
+  return { bags: bought.map(({ bag, bags: n }) => ({ bag, bags: n! })), cost: bought.reduce((sum, b) => sum + b.cost!, 0), over: total('over'), short: total('short') };
+}
+
+function clerkFor(orchard: Orchard, { zones, today, diary }: Folder): ClerkList {
+  const wanted = wantedInGround(orchard, zones, today, diary);
+  return clerkList(wanted, orchard.trees.some((t) => CHLORIDE_SENSITIVE.includes(t.crop)), NUTRIENTS.filter((n) => n !== 'N' && wanted[n] <= 1));
+}
+
+/** "For the clerk: 21-0-0 ammonium sulphate, 3 lb, or 46-0-0 urea, 1 1/2 lb. No weed killer. Nothing with a middle number." */
+function clerkLines({ wishes, leave }: ClerkList, system: System, L: Language): string[] {
+  const of = (feeds: ClerkList['wishes'][number]['feeds']): string => feeds.map(({ material, g }) => `${material.sold.grade.join('-')} ${L === 'en-US' ? material.names[0]!.replace('sulph', 'sulf') : material.names[0]!}, ${showMass(g, system)}`).join(say(L, 'bags', 'or'));
+  if (wishes.length === 0) return [];
+  return ['', say(L, 'bags', 'clerk'), ...wishes.map(({ feeds }) => `  ${of(feeds)}`), `  ${[...leave.map((n) => say(L, 'bags', n === 'N' ? 'no-first' : n === 'P2O5' ? 'no-middle' : 'no-last')), say(L, 'bags', 'no-weed')].join(' ')}`];
+}
 
 /** Whether the whole purchase is just the first bag of the list. */
 const isSame = ({ bags }: Purchase, first: Ranked): boolean => bags.length === 1 && bags[0]!.bag === first.offer.bag && bags[0]!.bags === first.bags;

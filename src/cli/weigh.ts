@@ -13,6 +13,7 @@ import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { bagName } from '../orchard/bag.ts';
+import { mixingFaults, mixingNotice } from '../orchard/mixing.ts';
 import { surroundings, typedBags, weedWarnings, withStdin } from './bags.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
@@ -34,7 +35,7 @@ export async function weighCommand(need: string, args: readonly string[], option
   const { solve } = await import('../bags/solve.ts');
   // Prices that cannot be compared are not.
   const weighed = weigh(wanted.goal, mixed ? typed.bags.map((b) => ({ ...b, price: null })) : typed.bags, solve);
-  const notices = [...weedWarnings(typed.bags), ...(mixed ? [notice('currencies-mixed', 'warning', { list: currencies.join(', ') })] : [])];
+  const notices = [...weedWarnings(typed.bags), ...mixingFaults(weighed.bags.filter((w) => w.g > 0).map((w) => w.bag)).map(mixingNotice), ...(mixed ? [notice('currencies-mixed', 'warning', { list: currencies.join(', ') })] : [])];
   const percent = (share: number): number => Number((100 * share).toFixed(10));
   const result = {
     bags: weighed.bags.map(({ bag, g, mL }) => ({ label: bag.label, grade: { N: percent(bag.grade.N), P2O5: percent(bag.grade.P2O5), K2O: percent(bag.grade.K2O) }, g, mL })),

@@ -79,8 +79,9 @@ const weighed = z.strictObject({
   supplied: per(z.number()), over: per(z.number()), short: per(z.number()),
   limiting: limit.meta({ description: 'of a single bag: the most that exceeds nothing named' }), covering: limit.meta({ description: 'of a single bag: the least that meets everything named' }),
 });
-const blended = z.strictObject({ grade: per(z.number()), parts: z.array(z.strictObject({ label: z.string(), share: z.number().min(0).max(1) })) });
+const blended = z.strictObject({ grade: per(z.number()), parts: z.array(z.strictObject({ label: z.string(), share: z.number().min(0).max(1), g: z.number().min(0).optional() })), fillerG: z.number().min(0).optional() });
 const shop = z.strictObject({
+  list: z.strictObject({ wishes: z.array(z.strictObject({ nutrient: z.enum(NUTRIENTS as [string, ...string[]]), feeds: z.array(z.strictObject({ grade: z.string(), name: z.string(), g: z.number() })) })), leave: z.array(z.enum(NUTRIENTS as [string, ...string[]])) }).meta({ description: 'plain grades to ask a clerk for, whatever the brand, and what no bag may bring' }),
   bags: z.array(z.strictObject({
     label: z.string(), verdict: z.enum(VERDICTS as [string, ...string[]]), why: z.enum(WHYS), bags: z.int().nullable(), cost: z.number().nullable(), costPerNeededKg: z.number().nullable(), leftG: z.number().nullable(), over: per(z.number()), short: per(z.number()),
   })),

@@ -1,6 +1,7 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
 import type { Feed } from '../bags/doses.ts';
 import { bagName } from '../orchard/bag.ts';
+import { hazardNotice, hazardsOf, mixingFaults, mixingNotice } from '../orchard/mixing.ts';
 import { phSentence, plantingDepth } from '../ph/ph.ts';
 import { isShort, printedStops, shortReason } from '../plan-notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
@@ -190,12 +191,14 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
+  const risky = used.flatMap((b) => hazardsOf(b).filter((h) => h === 'oxidiser' || h === 'fresh-manure').map((h) => hazardNotice(b, h)));
+  const apart = [...mixingFaults(used).filter((f) => f.rule === 'never').map(mixingNotice), ...risky].map((n) => say(language, 'notice', n.code, n.facts));
   const curves = curvesOf(plan.trees, language, system);
   return {
     lime: limeOf(plan, w), curves, crowded: plan.trees.length + 2 * curves.length > BACK_HOLDS, whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w(told.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
-      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(amended.length > 0 ? [w('caution-lime')] : []),
+      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...apart, ...(amended.length > 0 ? [w('caution-lime')] : []),
     ],
     foot: `${w('dagger')} ${say(language, 'say', 'not-endorsed')}`,
   };

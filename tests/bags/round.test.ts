@@ -60,6 +60,9 @@ describe('an orchard\'s doses together', () => {
 test('a volume is taken at the denser end of the printed spread (deciding.md, Rounding)', () => {
   // Sulphate of ammonia weighs up to 8.8 oz a cup of 236.6 mL: 8.8 oz fill one cup.
   const material = MATERIALS.find((m) => m.id === 'ammonium-sulphate')!;
-  expect(volumeOf(8.8 * OZ, material)).toBeCloseTo(236.588, 0);
-  expect(volumeOf(100, null)).toBeNull();
+  expect(volumeOf(8.8 * OZ, { material })).toBeCloseTo(236.588, 0);
+  expect(volumeOf(100, { material: null })).toBeNull();
+  // A level cup that was weighed comes first; a liquid by its label's density.
+  expect(volumeOf(210, { material, cupG: 210 })).toBeCloseTo(236.588, 3);
+  expect(volumeOf(120, { material: null, density: 1.2 })).toBeCloseTo(100, 9);
 });
