@@ -16,10 +16,15 @@ export function judge(ctx: Context, labels: readonly string[]): { verdicts: read
   const read = labels.map((label) => ({ label, ...parseBag(label, where.country, false, placeIn('', 1, label, 0, label.length), where.state) }));
   const bags = read.flatMap(({ label, bag }) => (bag ? [{ label, bag: { ...bag, left: null } }] : []));
   const currencies = currenciesOf(bags.map(({ bag }) => bag));
-  const mistakes = [...read.flatMap((r) => r.notices), ...(currencies.length > 1 ? [notice('currencies-mixed', 'error', { list: currencies.join(', ') })] : [])];
+  // A note tells how a label was taken; a mistake leaves no bag.
+  const mistakes = [...read.flatMap((r) => r.notices.filter((n) => n.severity === 'error' || r.bag === null)), ...(currencies.length > 1 ? [notice('currencies-mixed', 'error', { list: currencies.join(', ') })] : [])];
   if (mistakes.length > 0) return { verdicts: [], mistakes: mistakes.map((n) => noticeText(n, ctx.language)) };
   if (!orchard || !plan || bags.length === 0) return { verdicts: [], mistakes: [] };
   const { offers } = offersFor(orchard, zones, ctx.today(), bags.map(({ bag }) => bag));
-  const verdicts = rank(offers).map((r): Judged => ({ entered: bags.find(({ bag }) => bag === r.offer.bag)!.label, verdict: r.verdict, said: lineOf(r, true, ctx.system, ctx.language) }));
+  const verdicts = rank(offers).map((r): Judged => {
+    const { label: entered } = bags.find(({ bag }) => bag === r.offer.bag)!;
+    const notes = read.find(({ label }) => label === entered)!.notices.map((n) => noticeText(n, ctx.language));
+    return { entered, verdict: r.verdict, said: [lineOf(r, true, ctx.system, ctx.language), ...notes].join(' ') };
+  });
   return { verdicts, mistakes: [] };
 }
