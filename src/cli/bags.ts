@@ -27,27 +27,32 @@ export async function withStdin(args: readonly string[], io: Io): Promise<string
   return args.flatMap((a) => (a === '-' ? lines : [a]));
 }
 
+/** A bag, with what there is to say of how its label was taken; or what is wrong with it. */
+export type TypedBag = { readonly bag: Bag; readonly notes: readonly Notice[] } | { readonly notices: readonly Notice[] };
+
+/** What is typed stands in no file. */
+const placeless = (notices: readonly Notice[]): Notice[] => notices.map((n) => notice(n.code, n.severity, n.facts));
+
 /** `known` are the folder's bags; a name may be cut short where that leaves no doubt. */
-export function typedBag(text: string, known: readonly Bag[], country: string | null): { bag: Bag } | { notices: readonly Notice[] } {
+export function typedBag(text: string, known: readonly Bag[], country: string | null): TypedBag {
   const said = text.trim().toLowerCase();
   const named = known.find((b) => b.label.toLowerCase() === said);
-  if (named) return { bag: named };
+  if (named) return { bag: named, notes: [] };
   const begun = said === '' ? [] : known.filter((b) => b.label.toLowerCase().startsWith(said));
   const labels = [...new Set(begun.map((b) => b.label))];
   const { bag, notices } = parseBag(text, country, false, placeIn('', 1, text, 0, text.length));
-  if (labels.length === 1 && (!bag || bag.label.toLowerCase() !== bag.printed.toLowerCase())) return { bag: begun[0]! };
-  if (bag) return { bag };
+  if (labels.length === 1 && (!bag || bag.label.toLowerCase() !== bag.printed.toLowerCase())) return { bag: begun[0]!, notes: [] };
+  if (bag) return { bag, notes: placeless(notices) };
   if (labels.length > 1) return { notices: [notice('bag-two', 'error', { read: text, known: labels.join(', ') })] };
   const guess = suggest(said, known.map((b) => b.label)).join(', ');
   if (guess !== '' || notices.every((n) => n.code === 'grade-missing')) return { notices: [notice('bag-unknown', 'error', { read: text, guess })] };
-  // What is typed stands in no file.
-  return { notices: notices.map((n) => notice(n.code, n.severity, n.facts)) };
+  return { notices: placeless(notices) };
 }
 
-/** All of them, or all that is wrong with them. */
-export function typedBags(args: readonly string[], known: readonly Bag[], country: string | null): { readonly bags: readonly Bag[]; readonly notices: readonly Notice[] } {
+/** All of them with their notes, or all that is wrong with them. */
+export function typedBags(args: readonly string[], known: readonly Bag[], country: string | null): { readonly bags: readonly Bag[]; readonly notices: readonly Notice[]; readonly notes: readonly Notice[] } {
   const read = args.map((a) => typedBag(a, known, country));
-  return { bags: read.flatMap((r) => ('bag' in r ? [r.bag] : [])), notices: read.flatMap((r) => ('notices' in r ? r.notices : [])) };
+  return { bags: read.flatMap((r) => ('bag' in r ? [r.bag] : [])), notes: read.flatMap((r) => ('bag' in r ? r.notes : [])), notices: read.flatMap((r) => ('notices' in r ? r.notices : [])) };
 }
 
 /** Weed killers are named wherever such a bag is only calculated with. */

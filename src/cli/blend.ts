@@ -46,7 +46,7 @@ export async function blendCommand(args: readonly string[], options: BlendOption
   }
   // A weight on a label is that of the bag, not a part of the mix.
   const weights = !options.balanced && mix.every((m) => !m.told) && new Set(bags.map((b) => b.g)).size > 1;
-  const notices = [...weedWarnings(bags), ...mixingFaults(bags).map(mixingNotice), ...(weights ? [notice('weights-no-parts', 'note')] : [])];
+  const notices = [...mix.flatMap((m) => m.notes), ...weedWarnings(bags), ...mixingFaults(bags).map(mixingNotice), ...(weights ? [notice('weights-no-parts', 'note')] : [])];
   const result = { grade: made.grade, parts: made.parts.map(({ bag, share }) => ({ label: bag.label, share })) };
   const lines = [...made.parts.map(({ bag, share }) => say(L, 'bags', 'part', { share: rounded(100 * share), bag: bagName(bag) })), say(L, 'bags', 'grade', { grade: gradeOf(made) }), ...notices.map((n) => noticeText(n, L))];
   return give({ command: 'blend', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
@@ -87,14 +87,14 @@ function joined(args: readonly string[]): string[] {
 }
 
 /** "2x46-0-0" or "46-0-0"; `told` where the parts were given. */
-function partOf(text: string, known: readonly Bag[], country: string | null): { bag: Bag; parts: number; told: boolean } | { notices: readonly Notice[] } {
+function partOf(text: string, known: readonly Bag[], country: string | null): { bag: Bag; notes: readonly Notice[]; parts: number; told: boolean } | { notices: readonly Notice[] } {
   const m = /^(-?[\d.,/ ]*\d) *[x×*] *(\S.*)$/i.exec(text);
   const typed = typedBag(m ? m[2]! : text, known, country);
   const parts = m ? numberOf(m[1]!) : 1;
   const wrong = parts !== null && typeof parts === 'object' ? [notice('number-two-ways', 'error', { read: parts.unclear, dot: parts.unclear.replace(',', '.'), plain: parts.unclear.replace(',', '') })]
     : parts === null || !(parts > 0 && parts <= MOST_PARTS) ? [notice('part-wrong', 'error', { read: text })] : [];
   if ('notices' in typed || wrong.length > 0 || typeof parts !== 'number') return { notices: [...wrong, ...('notices' in typed ? typed.notices : [])] };
-  return { bag: typed.bag, parts, told: m !== null };
+  return { ...typed, parts, told: m !== null };
 }
 
 /** More than these parts of one bag is a slip of the keys. */

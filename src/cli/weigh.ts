@@ -35,7 +35,7 @@ export async function weighCommand(need: string, args: readonly string[], option
   const { solve } = await import('../bags/solve.ts');
   // Prices that cannot be compared are not.
   const weighed = weigh(wanted.goal, mixed ? typed.bags.map((b) => ({ ...b, price: null })) : typed.bags, solve);
-  const notices = [...weedWarnings(typed.bags), ...mixingFaults(weighed.bags.filter((w) => w.g > 0).map((w) => w.bag)).map(mixingNotice), ...(mixed ? [notice('currencies-mixed', 'warning', { list: currencies.join(', ') })] : [])];
+  const notices = [...typed.notes, ...weedWarnings(typed.bags), ...mixingFaults(weighed.bags.filter((w) => w.g > 0).map((w) => w.bag)).map(mixingNotice), ...(mixed ? [notice('currencies-mixed', 'warning', { list: currencies.join(', ') })] : [])];
   const percent = (share: number): number => Number((100 * share).toFixed(10));
   const result = {
     bags: weighed.bags.map(({ bag, g, mL }) => ({ label: bag.label, grade: { N: percent(bag.grade.N), P2O5: percent(bag.grade.P2O5), K2O: percent(bag.grade.K2O) }, g, mL })),

@@ -12,8 +12,9 @@ export type FeedAcidity = { readonly id: string; readonly names: readonly string
 /** The first that a label names: what holds the name of another comes before it. */
 export const FEED_ACIDITY: readonly FeedAcidity[] = [
   { id: 'sulphur-coated-urea', names: ['sul(?:ph|f)ur[- ]coated urea'], percentN: 37, lime: -118, unit: '%', cite: alabama },
-  { id: 'calcium-ammonium-nitrate', names: ['calcium ammonium nitrate', 'nitro-?chalk', 'kalkammonsalpeter'], percentN: 27, lime: 0, unit: '%', cite: alabama },
+  { id: 'calcium-ammonium-nitrate', names: ['calcium ammonium nitrate', 'ammonium nitrate limestone', 'limestone ammonium nitrate', 'nitro-?chalk', 'kalkammonsalpeter'], percentN: 27, lime: 0, unit: '%', cite: alabama },
   { id: 'ammonium-sulphate', names: ['ammonium sul(?:ph|f)ate', 'sul(?:ph|f)ate of ammonia'], material: 'ammonium-sulphate', percentN: 21, lime: -110, unit: '%', cite: alabama },
+  { id: 'uan', names: ['urea ammonium nitrate', 'uan'], material: 'uan', percentN: 28, lime: -49, unit: '%', cite: alabama },
   { id: 'urea', names: ['urea'], material: 'urea', percentN: 45, lime: -81, unit: '%', cite: alabama },
   { id: 'ammonium-nitrate', names: ['ammonium nitrate'], material: 'ammonium-nitrate', percentN: 34, lime: -61, unit: '%', cite: alabama },
   { id: 'calcium-nitrate', names: ['calcium nitrate', 'nitrate of lime'], material: 'calcium-nitrate', percentN: 15, lime: 20, unit: '%', cite: alabama },
@@ -23,8 +24,10 @@ export const FEED_ACIDITY: readonly FeedAcidity[] = [
   { id: 'dap', names: ['diammonium phosphate', 'dap'], material: 'dap', percentN: 18, lime: -70, unit: '%', cite: norganics },
   { id: 'blood-meal', names: ['blood meal', 'dried blood'], material: 'blood-meal', percentN: 12, lime: -22, unit: '%', cite: norganics },
   { id: 'cottonseed-meal', names: ['cottonseed meal'], material: 'cottonseed-meal', percentN: 6, lime: -9, unit: '%', cite: norganics },
-  { id: 'fish-meal', names: ['fish meal', 'fish scrap'], material: 'fish-meal', percentN: 10, lime: -8, unit: '%', cite: norganics },
+  { id: 'fish-meal', names: ['fish meal', 'fish scrap'], material: 'fish-meal', percentN: 9, lime: -8, unit: '%', cite: norganics },
   { id: 'bone-meal', names: ['bone ?meal'], material: 'bone-meal', percentN: null, lime: 20, unit: '%', cite: norganics },
+  { id: 'tankage', names: ['tankage'], material: 'tankage', percentN: null, lime: 10, unit: '%', cite: norganics },
+  { id: 'rock-phosphate', names: ['rock phosphate', 'phosphate rock'], material: 'rock-phosphate', percentN: null, lime: 10, unit: '%', cite: norganics },
   { id: 'wood-ash', names: ['wood ?ash(?:es)?'], percentN: null, lime: 60, unit: '%', cite: norganics },
 ];
 

@@ -17,6 +17,9 @@ export const MATERIAL_CLASSES = {
   ammonium: ['ammonium-sulphate', 'ammonium-nitrate', 'ammonium-sulphate-nitrate', 'ammonium-chloride', 'map', 'dap', 'ammonium-polyphosphate', 'ammonium-thiosulphate'],
   'ammonium phosphate': ['map', 'dap'],
   superphosphate: ['superphosphate', 'triple-superphosphate'],
+  'ammonium sulphate': ['ammonium-sulphate'],
+  magnesium: ['magnesium-nitrate', 'magnesium-sulphate', 'kieserite'],
+  'nitrate of potash': ['potassium-nitrate'],
   phosphate: ['map', 'dap', 'superphosphate', 'triple-superphosphate', 'monopotassium-phosphate', 'urea-phosphate', 'ammonium-polyphosphate'],
   'rock phosphate': ['rock-phosphate'],
   potash: ['potassium-chloride', 'potassium-sulphate'],
@@ -30,6 +33,7 @@ export const MATERIAL_CLASSES = {
 export type Mixing = { readonly a: MaterialClass; readonly b: MaterialClass; readonly rule: MixingRule; readonly why: NoticeId; readonly cite: Cite };
 
 const ipni: Cite = { source: 'ipni-seap-3024', at: 'fertilizer mixing', mark: 'read' };
+const haifa: Cite = { source: 'haifa-compatibility', at: 'in solution', mark: 'read' };
 const notes: Cite = { source: 'mixing-notes', at: 'incompatible fertilisers', mark: 'read' };
 const chemistry: Cite = { source: 'medlar', at: 'mixing-chemistry', mark: 'memory' };
 
@@ -57,6 +61,9 @@ export const MIXING: readonly Mixing[] = [
   { a: 'potash', b: 'calcium ammonium nitrate', rule: 'fresh', why: 'mix-cakes', cite: ipni },
   { a: 'calcium nitrate', b: 'sulphate', rule: 'solution', why: 'mix-precipitates', cite: notes },
   { a: 'calcium nitrate', b: 'phosphate', rule: 'solution', why: 'mix-precipitates', cite: notes },
+  { a: 'magnesium', b: 'phosphate', rule: 'solution', why: 'mix-precipitates', cite: haifa },
+  { a: 'ammonium sulphate', b: 'muriate of potash', rule: 'solution', why: 'mix-precipitates', cite: haifa },
+  { a: 'ammonium sulphate', b: 'nitrate of potash', rule: 'solution', why: 'mix-precipitates', cite: haifa },
   { a: 'urea', b: 'any', rule: 'fresh', why: 'mix-cakes', cite: ipni },
 ];
 

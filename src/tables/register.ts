@@ -20,6 +20,8 @@ import * as limeTests from './lime-tests.ts';
 import * as limeMaterials from './lime-materials.ts';
 import * as limits from './limits.ts';
 import * as materials from './materials.ts';
+import * as mixing from './mixing.ts';
+import * as release from './release.ts';
 import * as rules from './rules.ts';
 import * as phRanges from './ph-ranges.ts';
 import * as phScales from './ph-scales.ts';
@@ -38,7 +40,7 @@ import * as sulphur from './sulphur.ts';
 import * as texture from './texture.ts';
 import * as timing from './timing.ts';
 
-const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, 'feed-acidity': feedAcidity, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
+const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, release, mixing, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, 'feed-acidity': feedAcidity, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {
@@ -70,6 +72,8 @@ const CROPS: readonly string[] = [...new Set(Object.values(CROP_WORDS))];
 /** What a number is for, not what it says: the years and the row that a figure belongs to, the grade of a product. */
 const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'first', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'depth', 'depthCm', 'span', 'fromPh', 'toPh', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
 const OWN: readonly string[] = ['item', 'from', 'to', 'dilution', 'soil', 'type', 'grade', 'group', 'letter', 'heaviness', 'means', 'of', 'method', 'name', 'pair'];
+/** What rests on a row's second source. */
+const LATER: readonly string[] = ['year2', 'year3'];
 const PAIR = ['low', 'high'];
 const MEMBERS: Readonly<Record<string, readonly string[]>> = { grade: ['N', 'P2O5', 'K2O'], budBreak: ['month', 'day'], firstFrost: ['month', 'day'] };
 
@@ -125,7 +129,12 @@ function walk(x: Thing, above: Known, key: string, rows: Row[], seen: Set<unknow
   const before = rows.length;
   if (Array.isArray(x)) list(x, here, key, rows, seen);
   else for (const [k, child] of Object.entries(x)) {
-    if (SCOPE.includes(k) || (['years', 'from', 'to'].includes(k) && Array.isArray(child))) continue;
+    if (k === 'later' && isThing(child) && isCite(child.cite)) continue;
+    if (LATER.includes(k) && isThing(x.later) && isCite(x.later.cite)) {
+      walk(child as Thing, { ...here, cite: x.later.cite }, k, rows, seen);
+      continue;
+    }
+    if (SCOPE.includes(k) || (k === 'grade' && isNamedByGrade(x)) || (['years', 'from', 'to'].includes(k) && Array.isArray(child))) continue;
     const [below, label] = CROPS.includes(k) ? [{ ...here, crops: [k] }, ''] : [here, k];
     if (k === 'rows' && Array.isArray(child) && Array.isArray(child[0])) grid(x, child as unknown[][], here, rows);
     else if (typeof child === 'number') add(below, label, child, rows);
@@ -136,9 +145,11 @@ function walk(x: Thing, above: Known, key: string, rows: Row[], seen: Set<unknow
 
 /** What an object says of the numbers in it. */
 function knownOf(x: Thing, above: Known): Known {
+  // Several materials of one row, two that meet, or a liquid by its three numbers.
+  const group = [...(Array.isArray(x.materials) && isCite(x.cite) ? [texts(x.materials).join(', ')] : []), ...(typeof x.a === 'string' && typeof x.b === 'string' ? [`${x.a} with ${x.b}: ${String(x.rule)}`] : []), ...(isNamedByGrade(x) ? [x.grade.join('-')] : []), ...(isCite(x.cite) && texts(x.kind).length > 0 && x.id === undefined ? texts(x.kind) : [])];
   const said = ['id', 'test', 'nutrient', 'of', 'size', 'rating', ...(x.rating === undefined ? ['target'] : [])].flatMap((k) => (k === 'test' ? texts(x[k]).join(' ') || [] : x[k])).filter((v) => typeof v === 'string');
   // What has none of these names itself by what it is of.
-  const own = typeof x.id === 'string' || said.length > 0 ? [] : [...OWN.flatMap((k) => texts(x[k])), ...(typeof x.number === 'number' ? [`equation ${x.number}`] : [])];
+  const own = typeof x.id === 'string' || said.length + group.length > 0 ? [] : [...OWN.flatMap((k) => texts(x[k])), ...(typeof x.number === 'number' ? [`equation ${x.number}`] : [])];
   const table = own.length > 0 && above.label.length === 0 ? [spoken(above.name)] : [];
   const year = typeof x.year === 'number' ? [`year ${x.year}`] : typeof x.under === 'number' && Number.isFinite(x.under) ? [`under ${printed(x.under)}`] : [];
   const bears = typeof x.bearing === 'boolean' ? [x.bearing ? 'bearing' : 'not bearing'] : [];
@@ -147,7 +158,7 @@ function knownOf(x: Thing, above: Known): Known {
   const scale = Array.isArray(x.bands) && typeof x.id === 'string' ? x.id : above.scale;
   return {
     ...above,
-    label: [...above.label, ...(typeof x.id === 'string' ? [x.id] : said), ...table, ...own, ...year, ...bears],
+    label: [...above.label, ...group, ...(typeof x.id === 'string' ? [x.id] : said), ...table, ...own, ...year, ...bears],
     unit: gives ? `${String(gives.unit)}${gives.of === 'N' ? ' N' : ` at ${String(gives.percentN)} % N`}` : typeof x.unit === 'string' ? x.unit : above.unit,
     per: gives ? PER[String(x.by)] ?? '' : above.per,
     cite: isCite(x.cite) ? x.cite : above.cite,
@@ -159,6 +170,9 @@ function knownOf(x: Thing, above: Known): Known {
     places: [...above.places, ...texts(x.region), ...texts(x.countries), ...texts(x.states)],
   };
 }
+
+/** What is low to high of a product with three numbers. */
+const isNamedByGrade = (x: Thing): x is Thing & { readonly grade: readonly number[] } => Array.isArray(x.grade) && typeof x.low === 'number';
 
 /** Numbers in a row are a span or members of a grade; a number beside a word is named by it. */
 function list(x: readonly unknown[], here: Known, key: string, rows: Row[], seen: Set<unknown>): void {

@@ -14,6 +14,8 @@ export type Release = {
   readonly year2: Span;
   readonly year3: Span;
   readonly cite: Cite;
+  /** Of all nitrogen, ammonia and all, in the first year: left on top, to dug in at once. Only where `of` is organic N. */
+  readonly ofAll?: { readonly year1: Span; readonly cite: Cite };
   /** Where the later years come from, if not from there too. */
   readonly later?: { readonly cite: Cite };
 };
@@ -22,6 +24,7 @@ const hartz: Cite = { source: 'hartz-johnstone-2006', at: 'after eight weeks; mo
 const recalled: Cite = { source: 'medlar', at: 'release-recalled', mark: 'memory' };
 const cornell: Cite = { source: 'cornell-css412', at: 'release of organic N', mark: 'read' };
 const later = { cite: recalled };
+const midwest = (at: string): Cite => ({ source: 'upper-midwest-manures', at, mark: 'read' });
 
 export const RELEASE: readonly Release[] = [
   { materials: ['blood-meal'], of: 'N', unit: '%', year1: [66, 87], year2: [5, 5], year3: [0, 0], cite: hartz, later },
@@ -34,13 +37,16 @@ export const RELEASE: readonly Release[] = [
   { materials: ['bone-meal'], of: 'N', unit: '%', year1: [40, 60], year2: [10, 10], year3: [0, 5], cite: recalled },
   { materials: ['alfalfa-meal', 'cocoa-shell', 'coffee-grounds'], of: 'N', unit: '%', year1: [25, 45], year2: [10, 10], year3: [0, 5], cite: recalled },
   { materials: ['kelp-meal', 'seaweed-extract'], of: 'N', unit: '%', year1: [20, 40], year2: [10, 10], year3: [0, 5], cite: recalled },
-  { materials: ['cow-manure'], of: 'N', unit: '%', year1: [30, 50], year2: [12, 12], year3: [5, 5], cite: { source: 'iowa-pmr1003', at: 'beef and dairy, nitrogen', mark: 'read' }, later: { cite: cornell } },
-  { materials: ['pig-manure', 'sheep-manure', 'goat-manure', 'rabbit-manure', 'alpaca-manure'], of: 'organic N', unit: '%', year1: [25, 35], year2: [12, 12], year3: [5, 5], cite: cornell },
+  { materials: ['cow-manure'], of: 'N', unit: '%', year1: [5, 50], year2: [12, 12], year3: [5, 5], cite: { source: 'iowa-pmr1003', at: 'beef and dairy, 30 to 50; farmyard manure in England 5 to 15 (AHDB)', mark: 'read' }, later: { cite: cornell } },
+  { materials: ['pig-manure'], of: 'organic N', unit: '%', year1: [25, 35], year2: [12, 12], year3: [5, 5], ofAll: { year1: [35, 80], cite: midwest('swine') }, cite: cornell },
+  { materials: ['sheep-manure', 'goat-manure', 'rabbit-manure', 'alpaca-manure'], of: 'organic N', unit: '%', year1: [25, 35], year2: [12, 12], year3: [5, 5], cite: cornell },
   { materials: ['horse-manure'], of: 'organic N', unit: '%', year1: [25, 30], year2: [12, 12], year3: [5, 5], cite: cornell },
-  { materials: ['hen-manure', 'broiler-litter', 'turkey-manure'], of: 'organic N', unit: '%', year1: [50, 55], year2: [12, 15], year3: [5, 6], cite: { source: 'cornell-css412', at: 'poultry; half in general (Oklahoma)', mark: 'read' } },
+  { materials: ['hen-manure', 'broiler-litter', 'turkey-manure'], of: 'organic N', unit: '%', year1: [50, 55], year2: [12, 15], year3: [5, 6], ofAll: { year1: [45, 70], cite: midwest('poultry') }, cite: { source: 'cornell-css412', at: 'poultry; half in general (Oklahoma)', mark: 'read' } },
   { materials: ['hen-manure-dried'], of: 'N', unit: '%', year1: [37, 55], year2: [10, 12], year3: [0, 5], cite: { source: 'sare-ls16-269', at: 'most of poultry litters in 100 days; a year by Cornell', mark: 'read' }, later },
   { materials: ['cow-manure-dried', 'sheep-manure-dried', 'rabbit-manure-dried'], of: 'organic N', unit: '%', year1: [25, 35], year2: [12, 12], year3: [5, 5], cite: cornell },
-  { materials: ['compost', 'mushroom-compost', 'worm-castings', 'leaf-mould', 'manure-composted', 'hen-manure-composted'], of: 'N', unit: '%', year1: [5, 10], year2: [2, 5], year3: [2, 5], cite: { source: 'uc-almond-compost', at: 'most composts, nitrogen released as nitrate', mark: 'read' }, later: { cite: { source: 'new-zealand-compost-2016', at: '13 to 23 % in three to four years', mark: 'derived' } } },
+  { materials: ['compost', 'mushroom-compost', 'worm-castings', 'leaf-mould'], of: 'N', unit: '%', year1: [5, 10], year2: [2, 5], year3: [2, 5], cite: { source: 'uc-almond-compost', at: 'most composts, nitrogen released as nitrate', mark: 'read' }, later: { cite: { source: 'new-zealand-compost-2016', at: '13 to 23 % in three to four years', mark: 'derived' } } },
+  // Nebraska's total, parted as Cornell parts manures.
+  { materials: ['manure-composted', 'hen-manure-composted'], of: 'organic N', unit: '%', year1: [5, 22], year2: [2, 11], year3: [2, 4], cite: { source: 'nebraska-manure-nitrogen', at: 'compost, 37 % in three years; 5 to 10 in one in California', mark: 'derived' } },
   { materials: ['biosolids'], of: 'N', unit: '%', year1: [30, 40], year2: [10, 15], year3: [5, 5], cite: recalled },
 ];
 

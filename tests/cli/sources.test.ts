@@ -50,6 +50,10 @@ describe('the list', () => {
     ['midwest-house-conversion', /phosphorus mehlich-3 bray-1 slope/, [0.7, null]], ['north-carolina-rates', /equation 15 slope/, [-3.2, 'lb/acre']], ['poland-ph', /slope/, [11.58, null]], ['new-south-wales-1988', /slope/, [1.05, null]],
     ['agvise-texture', /light/, [10, 'meq/100g']], ['australia-field-texture', /light clay clay high/, [40, '%']], ['purdue-smp', /smp ph/, [7.5, 'pH']], ['brazil-interpretation', /aluminium ph/, [5.6, 'pH']],
     ['penn-state-sheet', /density/, [1.33, 'g/cm3']], ['midwest-cec', /factor/, [12, null]], ['ussl-salt-tolerance', /threshold/, [1, 'dS/m']], ['norganics-compost', /weight/, [950, 'lb/yd3']], ['ohio-anr-34', /low/, [0.8, '%']], ['uc-almond-compost', /high/, [10, '%']],
+    // Materials, what they set free, what must not meet (materials.md 1 to 3 and 7).
+    ['ifa-factors', /ammonium-sulphate others S low/, [24, '%']], ['north-carolina-natural', /blood-meal spread n high/, [15, '%']], ['bulk-density-handout', /28-0-0 low/, [10.67, 'lb/gal']], ['bulk-density-handout', /urea ozPerCup high/, [6.4, 'oz a cup']], ['nofa-appendix', /horse-manure bulk low/, [800, 'lb/yd3']],
+    ['cornell-css412', /horse-manure organic N year1 high/, [30, '%']], ['hartz-johnstone-2006', /blood-meal N year1 low/, [66, '%']], ['medlar', /blood-meal N year2 high/, [5, '%']], ['iowa-pmr1003', /manure minerals P2O5 low/, [80, '%']], ['usda-nop-205-203', /touching/, [120, 'day']],
+    ['ipni-seap-3024', /urea with superphosphate: never/, [null, null]], ['pet-poison-helpline', /dogs/, [null, null]], ['south-africa-grades', /ratio labels/, [null, null]],
     ['california-clover', /mean/, [92, 'lb/acre']], ['bavaria-overfed-gardens', /litres/, [1.5, null]], ['salinity-classes', /paste/, [2, 'dS/m']], ['clemson-peach', /month/, [8, null]], ['louisiana-citrus-column', /date/, [30, null]], ['rutgers-levels', /manganese index slope/, [3.75, null]],
   ] as const)('%s is listed with its figure', async (id, what, figure) => { expect(values(await one(id), what)).toContainEqual(figure); });
   test('a laboratory whose method was seen is listed', async () => {

@@ -10,8 +10,10 @@ import * as leads from '../../src/tables/leads.ts';
 import * as leaf from '../../src/tables/leaf.ts';
 import * as limits from '../../src/tables/limits.ts';
 import * as materials from '../../src/tables/materials.ts';
+import * as mixing from '../../src/tables/mixing.ts';
 import * as nitrogen from '../../src/tables/rules.ts';
 import * as phRanges from '../../src/tables/ph-ranges.ts';
+import * as release from '../../src/tables/release.ts';
 import * as potash from '../../src/tables/potash.ts';
 import * as places from '../../src/tables/places.ts';
 import * as removal from '../../src/tables/removal.ts';
@@ -33,7 +35,7 @@ function citesIn(x: unknown, found: Cite[] = []): Cite[] {
   return found;
 }
 
-const cites = citesIn([leaf, removal, soilRates, growth, limits, materials, nitrogen, phRanges, potash, SCALES, INDEX_SCHEMES, WORD_SCHEMES, PRECISION, timing]);
+const cites = citesIn([leaf, removal, soilRates, growth, limits, materials, release, mixing, nitrogen, phRanges, potash, SCALES, INDEX_SCHEMES, WORD_SCHEMES, PRECISION, timing]);
 
 describe('the tables', () => {
   test('there are cites to look at', () => {

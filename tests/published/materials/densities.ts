@@ -29,22 +29,20 @@ export const PRINTED_DENSITIES = [
   { material: 'muriate of potash', unit: 'lb/ft3', low: 66, high: 70, weight: 'C', at: 'section 3.2, coarse', mark: 'read' },
   { material: 'muriate of potash', unit: 'g/mL', low: 0.9, high: 0.95, weight: 'C', at: 'section 3.2 [RU]', mark: 'read' },
   // The notes doubt it, but the page does print 94.
-  { material: 'soluble muriate of potash', unit: 'lb/ft3', low: 94, high: 94, weight: 'B', at: 'section 3.2 [LIQ]; seen', mark: 'read' },
+  // Dropped: fine muriate at 94 lb a cubic foot, which the notes call odd.
   { material: 'sulphate of potash', unit: 'g/mL', low: 1.3, high: 1.3, weight: 'C', at: 'section 3.2 [RU]', mark: 'read' },
   { material: 'potassium magnesium sulphate', unit: 'lb/ft3', low: 90, high: 98, weight: 'B', at: 'section 3.2 [LIQ]; seen', mark: 'read' },
-  { material: 'potassium magnesium sulphate', unit: 'g/mL', low: 1, high: 1, weight: 'C', at: 'section 3.2 [RU]', mark: 'read' },
+  // Dropped: langbeinite 1.0 [RU], a weak page that the notes set against 90 to 98 lb a cubic foot.
   { material: 'sodium nitrate', unit: 'oz/pint', low: 23, high: 23, weight: 'A', at: 'section 3.2 [LSU]; seen', mark: 'read' },
   { material: 'sodium nitrate', unit: 'g/mL', low: 1.2, high: 1.2, weight: 'C', at: 'section 3.2 [RU]', mark: 'read' },
   { material: 'calcium nitrate', unit: 'g/mL', low: 1, high: 1, weight: 'C', at: 'section 3.2 [RU]', mark: 'read' },
-  { material: 'ground limestone', unit: 't/m3', low: 1.08, high: 1.14, weight: 'A', at: 'section 3.2 [FAO] (there turned into lb/ft3); seen', mark: 'read' },
-  { material: 'calcium carbonate', unit: 't/m3', low: 1.2, high: 1.2, weight: 'A', at: 'fao.org/docrep/S4314E/s4314e0q.htm', mark: 'read' },
-  { material: 'dolomite flour', unit: 'g/mL', low: 1.7, high: 1.7, weight: 'C', at: 'section 3.2 [RU]', mark: 'read' },
+  // Dropped: limes: no cup of lime is asked for.
   { material: 'elemental sulphur', unit: 'oz/pint', low: 10, high: 10, weight: 'A', at: 'section 3.2 [LSU], flowers; seen', mark: 'read' },
   // Printed half a pound a cup, and 3 cups to 1.5 lb.
   { material: '10-10-10', unit: 'oz/pint', low: 16, high: 16, weight: 'C', at: 'section 3.2; seen sammela.com, walterreeves.com', mark: 'read' },
   { material: 'wood ash', unit: 'lb/bu', low: 30, high: 30, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
   { material: 'wood ash', unit: 'lb/yd3', low: 600, high: 600, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
-  { material: 'wood ash', unit: 'g/mL', low: 0.5, high: 0.6, weight: 'C', at: 'section 3.2 [RU]', mark: 'read' },
+  // Dropped: wood ash 0.5 to 0.6 [RU], weak, against [NOFA].
   { material: 'alfalfa meal', unit: 't/m3', low: 0.25, high: 0.35, weight: 'A', at: 'section 3.3 [FAO]; seen', mark: 'read' },
   { material: 'blood meal', unit: 't/m3', low: 0.61, high: 0.61, weight: 'A', at: 'section 3.3 [FAO]; seen', mark: 'read' },
   { material: 'bone meal', unit: 't/m3', low: 0.8, high: 0.96, weight: 'A', at: 'section 3.3 [FAO]; seen', mark: 'read' },
@@ -58,7 +56,7 @@ export const PRINTED_DENSITIES = [
   { material: 'shrimp meal', unit: 't/m3', low: 0.4, high: 0.4, weight: 'A', at: 'section 3.3 [FAO]; seen', mark: 'read' },
   { material: 'poultry by-product meal', unit: 't/m3', low: 0.54, high: 0.6, weight: 'A', at: 'section 3.3 [FAO], there a stand-in for feather meal; seen', mark: 'read' },
   { material: 'broiler litter', unit: 'lb/ft3', low: 42, high: 42, weight: 'A', at: 'section 3.3 [ACESF]', mark: 'read' },
-  { material: 'broiler breeder litter', unit: 'lb/ft3', low: 50, high: 50, weight: 'A', at: 'bae.ncsu.edu barker table 66 (one sample)', mark: 'read' },
+  // Dropped: litter of breeders, sawdust, peat: not held.
   { material: 'compost', unit: 'lb/bu', low: 50, high: 50, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
   { material: 'compost', unit: 'lb/yd3', low: 950, high: 1000, weight: 'B', at: 'section 3.3 [NOFA] 1000, [NORG2] 950; seen both', mark: 'read' },
   { material: 'horse manure', unit: 'lb/bu', low: 40, high: 40, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
@@ -67,18 +65,13 @@ export const PRINTED_DENSITIES = [
   { material: 'broiler manure', unit: 'lb/yd3', low: 1000, high: 1000, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
   { material: 'other manures', unit: 'lb/bu', low: 80, high: 80, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
   { material: 'other manures', unit: 'lb/yd3', low: 1700, high: 1700, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
-  { material: 'sawdust', unit: 'lb/bu', low: 15, high: 15, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
-  { material: 'sawdust', unit: 'lb/yd3', low: 300, high: 300, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
-  { material: 'compressed peat', unit: 'lb/bu', low: 25, high: 25, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
-  { material: 'compressed peat', unit: 'lb/yd3', low: 500, high: 500, weight: 'B', at: 'section 3.3 [NOFA]; seen', mark: 'read' },
   // Against water, USDA home bulletins as the notes recall them.
-  { material: 'ground limestone', unit: 'g/mL', low: 1.3, high: 1.3, weight: 'C', at: 'section 3.2, USDA groups', mark: 'memory' },
   { material: 'sodium nitrate', unit: 'g/mL', low: 1.3, high: 1.3, weight: 'C', at: 'section 3.2, USDA groups', mark: 'memory' },
   { material: 'single superphosphate', unit: 'g/mL', low: 0.9, high: 0.9, weight: 'C', at: 'section 3.2, USDA groups', mark: 'memory' },
   { material: 'muriate of potash', unit: 'g/mL', low: 0.9, high: 0.9, weight: 'C', at: 'section 3.2, USDA groups', mark: 'memory' },
   { material: 'ammonium sulphate', unit: 'g/mL', low: 0.9, high: 0.9, weight: 'C', at: 'section 3.2, USDA groups', mark: 'memory' },
   { material: 'bone meal', unit: 'g/mL', low: 0.9, high: 0.9, weight: 'C', at: 'section 3.2, USDA groups', mark: 'memory' },
-  { material: 'Epsom salt', unit: 'g/mL', low: 0.8, high: 0.8, weight: 'C', at: 'section 3.2, USDA groups', mark: 'memory' },
+  // Dropped: Epsom salt, memory: nothing of it is measured out.
   { material: 'urea', unit: 'g/mL', low: 0.7, high: 0.7, weight: 'C', at: 'section 3.2, USDA groups', mark: 'memory' },
 ] as const;
 

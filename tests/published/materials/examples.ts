@@ -105,39 +105,6 @@ export const RATIO_LABELS = [
   { id: '6-za', label: '2:3:2 (14)', percent: [4, 6, 4], source: 'reference/materials.md 6; label seen at blackwoods.co.za, the split computed', mark: 'derived' },
 ] as const;
 
-/** Two sources to a percentage between them: parts a : b, and percent of each. */
-export const PEARSON = [{ id: 'D-2', nutrient: 'N', a: '46-0-0', b: '10-10-10', want: 15, parts: [5, 31], percent: [13.89, 86.11], source: 'notes', mark: 'derived' }] as const;
-
-/** Rates by the acre to small areas: lb and oz on 100 ft2 (as lb, and whole oz) and on 1,000 ft2 (as lb and oz). */
-export const ACRE_RATES = [
-  { id: '8.2-21a', lbPerAcre: 100, per100: { lb: 0.23, oz: 4 }, per1000: { lb: 2, oz: 5 }, source: 'NMSU H-119 table 1', seen: false, mark: 'read' },
-  { id: '8.2-21b', lbPerAcre: 200, per100: { lb: 0.46, oz: 7 }, per1000: { lb: 4, oz: 9 }, source: 'NMSU H-119 table 1', seen: false, mark: 'read' },
-  { id: '8.2-21c', lbPerAcre: 500, per100: { lb: 1.15, oz: 18 }, per1000: { lb: 11, oz: 8 }, source: 'NMSU H-119 table 1', seen: false, mark: 'read' },
-  { id: '8.2-21d', lbPerAcre: 600, per100: { lb: 1.38, oz: 22 }, per1000: { lb: 13, oz: 12 }, source: 'NMSU H-119 table 1', seen: false, mark: 'read' },
-  { id: '8.2-21e', lbPerAcre: 800, per100: { lb: 1.84, oz: 29 }, per1000: { lb: 18, oz: 6 }, source: 'NMSU H-119 table 1', seen: false, mark: 'read' },
-  { id: '8.2-21f', lbPerAcre: 1000, per100: { lb: 2.3, oz: 37 }, per1000: { lb: 22, oz: 15 }, source: 'NMSU H-119 table 1', seen: false, mark: 'read' },
-] as const;
-
-/** A circle under a tree at 6 lb N per 1,000 ft2 of 10-10-10 (geometry only, far too much for fruit): pi taken as 3.14, half a pound a cup. */
-export const CIRCLES = [
-  { id: '8.2-23a', radiusFt: 5, ft2: 78.5, lbN: 0.471, lb: 4.71, cups: 9.42, source: 'sammela.com', seen: true, mark: 'read' },
-  { id: '8.2-23b', radiusFt: 10, ft2: 314, lbN: 1.884, lb: 18.84, cups: 37.68, source: 'sammela.com', seen: true, mark: 'read' },
-  { id: 'seen-22', radiusFt: 15, ft2: 706.5, lbN: 4.239, lb: 42.39, cups: 84.78, source: 'sammela.com', seen: true, mark: 'read' },
-] as const;
-
-/** Specific gravity to pounds a US gallon (x 8.34). */
-export const LIQUID_DENSITY = [{ id: '8.2-24', specificGravity: 1.28, lbPerGallon: 10.67, exact: 10.675, source: 'receivinghelpdesk.com', seen: true, mark: 'read' }] as const;
-
-/** One US pint in smaller measures. */
-export const PINT = [{ id: '8.2-25', pints: 1, cups: 2, tablespoons: 32, teaspoons: 96, source: 'LSU AgCenter', seen: true, mark: 'read' }] as const;
-
-/** Allowed shortfall in percentage points by guarantee: 0.30 + 3 % of the guarantee. */
-export const VIRGINIA_ALLOWANCE = [
-  { id: 'D-9a', guarantee: 5, allowance: 0.45, source: '2VAC5-400-50', mark: 'derived' },
-  { id: 'D-9b', guarantee: 10, allowance: 0.6, source: '2VAC5-400-50', mark: 'derived' },
-  { id: 'D-9c', guarantee: 16, allowance: 0.78, source: '2VAC5-400-50', mark: 'derived' },
-] as const;
-
 /** Organic nitrogen of manure by year, lb N an acre in years 1, 2, 3. */
 export const MANURE_YEARS = [{ id: 'D-10', manure: 'cow, under 18 % dry matter', tonsPerAcre: 10, organicLbPerTon: 5, lbByYear: [17.5, 6, 2.5], source: 'Cornell CSS 412 rates', mark: 'derived' }] as const;
 

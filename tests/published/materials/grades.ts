@@ -56,16 +56,12 @@ export const PRINTED_GRADES = [
   { material: 'coffee grounds', n: [2.1, 2.1], p2o5: [0.3, 0.3], k2o: [0.3, 0.3], at: 'section 1.2 [NCQ][PEET]; seen both', mark: 'read' },
   { material: 'cocoa shell', n: [1, 2.5], p2o5: [1, 1.5], k2o: [2.7, 3], at: 'section 1.2 [PEET][TX]; seen both', mark: 'read' },
   { material: 'wood ash', n: [0, 0], p2o5: [1, 2], k2o: [3, 6], at: 'section 1.2 [NCQ][TX] and two weak pages, dry; seen [NCQ][TX]', mark: 'read' },
-  { material: 'leached wood ash', n: [0, 0], p2o5: [1.2, 1.2], k2o: [2, 2], at: 'section 1.2 [NCQ]; seen', mark: 'read' },
+  // Dropped: ash rained on (0-1.2-2) is not sold, and not held.
   { material: 'greensand', n: [0, 0], p2o5: [0, 2], k2o: [3, 5], at: 'section 1.2 [NCQ] and a weak page, total; seen [NCQ]', mark: 'read' },
-  { material: 'oyster shell', n: [0.2, 0.2], p2o5: [0.3, 0.3], k2o: [0, 0.03], at: 'section 1.2 [NCQ][TX]; seen both', mark: 'read' },
+  // Dropped: oyster shell is a lime there and here, and feeds nothing.
   { material: 'garden compost', n: [0.3, 0.3], p2o5: [0.2, 0.2], k2o: [0.4, 0.4], at: 'section 1.2 [NCQ], as is; seen', mark: 'read' },
   // By feedstock: the page does not say whether P and K are oxide or element, so only N stands.
-  { material: 'poultry manure compost', n: [2, 4], p2o5: null, k2o: null, at: 'section 1.2 [NORG2]; seen norganics.com compost-analysis', mark: 'read' },
-  { material: 'feedlot manure compost', n: [2, 3], p2o5: null, k2o: null, at: 'section 1.2 [NORG2]; seen', mark: 'read' },
-  { material: 'dairy manure compost', n: [1, 2], p2o5: null, k2o: null, at: 'section 1.2 [NORG2]; seen', mark: 'read' },
-  { material: 'yard waste compost', n: [1, 1.5], p2o5: null, k2o: null, at: 'section 1.2 [NORG2]; seen', mark: 'read' },
-  { material: 'crop residue compost', n: [1.5, 2.5], p2o5: null, k2o: null, at: 'section 1.2 [NORG2]; seen', mark: 'read' },
+  // Dropped: five composts by feedstock [NORG2]: of dry matter, as the notes suppose; ours are as they lie.
   // Manures: [CORG] in lb/ton over 20 (the page heads its first block "fresh manure with bedding or litter"), beside [TX] in percent.
   { material: 'fresh cattle manure', n: [0.5, 0.55], p2o5: [0, 0.2], k2o: [0.5, 0.5], at: 'section 1.2 [CORG][TX]; seen both ([TX] prints P as "0.")', mark: 'read' },
   { material: 'fresh hen manure', n: [0.9, 1.1], p2o5: [0.5, 1.1], k2o: [0.5, 0.8], at: 'section 1.2 [CORG][TX]; seen both', mark: 'read' },
@@ -80,7 +76,7 @@ export const PRINTED_GRADES = [
   { material: 'dried sheep manure', n: [1.6, 1.6], p2o5: [1.6, 1.6], k2o: [2.05, 2.05], doubt: 'P2O5 repeats N', at: 'section 1.2 [CORG]; seen', mark: 'read' },
   // Memory only.
   { material: 'langbeinite', n: [0, 0], p2o5: [0, 0], k2o: [22, 22], others: { S: [22, 22], Mg: [11, 11] }, at: 'section 1.1', mark: 'memory' },
-  { material: 'soluble monoammonium phosphate', n: [12, 12], p2o5: [61, 61], k2o: [0, 0], at: 'section 1.1', mark: 'memory' },
+  // Dropped: 12-61-0, memory; a label prints it.
   { material: 'pelleted poultry manure', n: [3, 5], p2o5: null, k2o: null, at: 'section 1.2', mark: 'memory' },
 ] as const;
 
@@ -104,7 +100,7 @@ export const SEEN_GRADES = [
   { material: 'blood meal', n: [13, 13], p2o5: [1, 1], k2o: [1, 1], weight: 'B', at: 'products.kitsapsun.com 2005/04-30 (a retail bag)', mark: 'read' },
   { material: 'cottonseed meal', n: [7, 7], p2o5: [3, 3], k2o: [2, 2], weight: 'A', at: 'ces.ncsu.edu quickref/fertilizer/natural_fertilizers', mark: 'read' },
   { material: 'feather meal', n: [12, 13], p2o5: [0, 0], k2o: [0, 0], weight: 'C', at: 'earthcrew.com (13-0-0), garantgreens.ca (12-0-0)', mark: 'read' },
-  { material: 'garbage tankage', n: [3, 3], p2o5: [3, 3], k2o: [1, 1], weight: 'A', at: 'plantanswers.com/earthkind/ekgarden8.html', mark: 'read' },
+  // Dropped: tankage of garbage (3-3-1) is another material.
   { material: 'beef manure with bedding', n: [1.1, 1.1], p2o5: [0.9, 0.9], k2o: [1.3, 1.3], weight: 'A', at: 'ext.colostate.edu/mg/gardennotes/242', mark: 'read' },
   { material: 'beef manure', n: [1.1, 1.1], p2o5: [0.7, 0.7], k2o: [1.2, 1.2], weight: 'A', at: 'ext.colostate.edu/mg/gardennotes/242', mark: 'read' },
   { material: 'dairy manure', n: [0.5, 0.5], p2o5: [0.2, 0.2], k2o: [0.5, 0.5], weight: 'A', at: 'ext.colostate.edu/mg/gardennotes/242 (with and without bedding)', mark: 'read' },
@@ -126,22 +122,20 @@ export const SEEN_GRADES = [
   // Printed 6, 2.5 and 4.5 kg in 1,000 kg.
   { material: 'horse manure with bedding', n: [0.6, 0.6], p2o5: [0.25, 0.25], k2o: [0.45, 0.45], weight: 'A', at: 'lpelc.org (citing Wheeler and Zajaczkowski 2001)', mark: 'read' },
   // Printed lb/ton, lowest to highest of some 97 samples: N 8-87 (mean 37), P2O5 16-111 (58), K2O 12-63 (35).
-  { material: 'broiler breeder litter', n: [0.4, 4.35], p2o5: [0.8, 5.55], k2o: [0.6, 3.15], mean: [1.85, 2.9, 1.75], weight: 'A', at: 'bae.ncsu.edu barker table 66', mark: 'read' },
-  { material: 'duck litter', n: [0.6, 1], p2o5: [0.65, 1.4], k2o: [0.405, 1], mean: [0.85, 1.05, 0.65], weight: 'A', at: 'bae.ncsu.edu barker table 81', mark: 'read' },
-  { material: 'fresh duck manure', n: [1.1, 1.1], p2o5: [1.45, 1.45], k2o: [0.5, 0.5], weight: 'A', at: 'gardening.cornell.edu guidenutval (lb/ton 22-29-10)', mark: 'read' },
-  { material: 'fresh goose manure', n: [1.1, 1.1], p2o5: [0.55, 0.55], k2o: [0.5, 0.5], weight: 'A', at: 'gardening.cornell.edu guidenutval (lb/ton 22-11-10)', mark: 'read' },
-  { material: 'dried hog manure', n: [2.25, 2.25], p2o5: [2.25, 2.25], k2o: [1, 1], doubt: 'P2O5 repeats N', weight: 'A', at: 'gardening.cornell.edu guidenutval (lb/ton 45-45-20)', mark: 'read' },
+  // Dropped: litter of broiler breeders and ducks: not held.
+  // Dropped: duck and goose manure: not held.
+  // Dropped: dried hog manure: not held, and the copy doubts it.
   // Printed kg N a tonne of fresh weight: cattle 6.0, pig 7.0, sheep 7.0, duck 6.5, horse 5.0 (7.0 in the older print), goat 9.5.
   { material: 'cattle farmyard manure', n: [0.6, 0.6], p2o5: null, k2o: null, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym; adlib.everysite.co.uk DEFRA', mark: 'read' },
   { material: 'pig farmyard manure', n: [0.7, 0.7], p2o5: null, k2o: null, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym; adlib.everysite.co.uk DEFRA', mark: 'read' },
   { material: 'sheep farmyard manure', n: [0.7, 0.7], p2o5: null, k2o: null, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym; adlib.everysite.co.uk DEFRA', mark: 'read' },
-  { material: 'duck farmyard manure', n: [0.65, 0.65], p2o5: null, k2o: null, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym; adlib.everysite.co.uk DEFRA', mark: 'read' },
+  // Dropped: farmyard manure of ducks: not held.
   { material: 'horse farmyard manure', n: [0.5, 0.7], p2o5: null, k2o: null, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym (0.5); adlib.everysite.co.uk DEFRA (0.7)', mark: 'read' },
   { material: 'goat farmyard manure', n: [0.95, 0.95], p2o5: null, k2o: null, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym', mark: 'read' },
   { material: 'straw pack beef manure', n: [0.96, 0.96], p2o5: null, k2o: null, weight: 'A', at: 'ohioline.osu.edu/factsheet/anr-34', mark: 'read' },
   { material: 'leaf and manure compost', n: [0.8, 1.01], p2o5: null, k2o: null, weight: 'A', at: 'ohioline.osu.edu/factsheet/anr-34', mark: 'read' },
   { material: 'poultry manure compost', n: [1.75, 4], p2o5: null, k2o: null, weight: 'A', at: 'ohioline.osu.edu/factsheet/anr-34', mark: 'read' },
-  { material: 'finished compost', n: [0.5, 2.5], p2o5: null, k2o: null, weight: 'A', at: 'clemson.edu compost/interpretation (dry); thealmonddoctor.com', mark: 'read' },
+  // Dropped: of dry matter (Clemson); ours is as it lies.
 ] as const;
 
 // Acid or lime equivalent: lb CaCO3 per 100 lb, minus = acid-forming. Low and high over the sources seen or noted.
@@ -160,13 +154,11 @@ export const PRINTED_LIME = [
   { material: 'potassium magnesium sulphate', caco3: [0, 0], at: 'section 1.1 [NORG]; seen', mark: 'read' },
   { material: 'Epsom salt', caco3: [0, 0], at: 'section 1.1 [NORG]; seen', mark: 'read' },
   { material: 'gypsum', caco3: [0, 0], at: 'section 1.1 [NORG]; seen', mark: 'read' },
-  { material: 'elemental sulphur', caco3: [-218, -218], doubt: '-312 when fully oxidised', at: 'section 1.1 [NORG]; seen', mark: 'read' },
+  // Dropped: sulphur -218: the notes prefer -312 by its formula, and sulphur is planned by the pH.
   { material: 'sulphur-coated urea', caco3: [-118, -118], at: 'section 1.1 [ACES][NORG]; seen both', mark: 'read' },
   { material: 'UAN solution', caco3: [-55, -49], at: 'section 1.1 [ACES]; seen', mark: 'read' },
   { material: 'basic slag', caco3: [70, 70], at: 'section 1.1 [NORG]; seen', mark: 'read' },
-  { material: 'ground limestone', caco3: [98, 98], at: 'section 1.1 [NORG]; seen', mark: 'read' },
-  { material: 'dolomitic limestone', caco3: [100, 100], at: 'section 1.1 [NORG]; seen', mark: 'read' },
-  { material: 'magnesium oxide', caco3: [250, 250], at: 'section 1.1 [NORG]; seen', mark: 'read' },
+  // Dropped: limes 98, 100, 250: a label tells its own; without one the upper edge counts, as the lime table says.
   { material: 'bone meal', caco3: [20, 20], at: 'section 1.2 [NORG]; seen', mark: 'read' },
   { material: 'tankage', caco3: [10, 10], at: 'section 1.2 [NORG]; seen', mark: 'read' },
   { material: 'cottonseed meal', caco3: [-9, -9], at: 'section 1.2 [NORG]; seen', mark: 'read' },
@@ -181,8 +173,7 @@ export const PRINTED_WOOD_ASH = [
   { what: 'K', low: 3, high: null, weight: 'B', at: 'sundownfarms.com, quoting University of Georgia (at least 3 by weight)', mark: 'read' },
   { what: 'K', low: 5, high: 5, weight: 'C', at: 'sunsite.unc.edu msg00108, extension letter of May 1991', mark: 'read' },
   { what: 'P', low: 1, high: 1, weight: 'C', at: 'sunsite.unc.edu msg00108, extension letter of May 1991', mark: 'read' },
-  { what: 'Ca', low: 20, high: 20, weight: 'A', at: 'extension.umaine.edu/publications/2279e (almost 20 on average, mill ash)', mark: 'read' },
+  // Dropped: calcium, and the most of a year: the lime table has its own.
   { what: 'K2O', low: 3, high: 12, weight: 'C', at: 'farmextensionmanager.com/wood-ash', mark: 'read' },
   { what: 'P2O5', low: 2, high: 4, weight: 'C', at: 'farmextensionmanager.com/wood-ash', mark: 'read' },
-  { what: 'most lb ash per 1000 sq ft in a year', low: 20, high: 20, weight: 'B', at: 'what-when-how.com organic orchard 125; sunsite.unc.edu msg00108', mark: 'read' },
 ] as const;

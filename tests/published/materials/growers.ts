@@ -27,12 +27,6 @@ export const GROWER_WEIGHTS = [
 /** What a rate of one bag brings, in lb. */
 export const GROWER_GIVES = [{ id: 'AR', bag: '13-13-13', weightLb: 15, gives: { N: 1.95, P2O5: 1.95, K2O: 1.95 }, per: '1,000 ft2', source: 'boomerempowerment page, computed in the notes', mark: 'derived' }] as const;
 
-/** A rate on 1,000 ft2 to a strip: ft x ft. */
-export const GROWER_STRIPS = [
-  { id: 'SE-a', material: '10-10-10', lbPer1000: 20, strip: [10, 100], answerLb: 20, source: 'growingfruit thread', seen: false, mark: 'read' },
-  { id: 'SE-b', material: 'ground limestone', lbPer1000: 30, strip: [10, 100], answerLb: 30, source: 'growingfruit thread', seen: false, mark: 'read' },
-] as const;
-
 /** Three bags for three nutrients, kg a hectare, in the order of `bags`. */
 export const GROWER_BLENDS = [
   { id: 'growfood', want: { N: 125, P2O5: 68.125, K2O: 125 }, bags: ['18-46-0', '21-0-53', '34-0-0'], answerKg: [148.09, 235.84, 143.64], exactKg: [148.1, 235.85, 143.57], nFrom: [26.64, 49.52, 48.84], source: 'growfood page', seen: false, mark: 'read' },
@@ -57,25 +51,8 @@ export const GROWER_CUPS = [
   { id: 'bed', material: '10-10-10', lb: 0.7, cups: 1.5, source: 'sammela.com (exact 1.4)', seen: true, mark: 'read' },
 ] as const;
 
-/** Bushels and bags of manure: lb wanted and lb bought. */
-export const GROWER_MANURE = [{ id: 'leonegarden', lbPerBushel: 75, bushelsPer100: 1, ft2: 500, wantLb: 375, bags: 12, bagLb: 25, boughtLb: 300, source: 'leonegarden', seen: false, mark: 'read' }] as const;
-
 /** Oxide to element, as printed. */
 export const GROWER_ELEMENTS = [
   { id: 'psu-p', oxide: { P2O5: 20 }, element: { P: 8.8 }, exact: 8.729, source: 'Penn State 2022', seen: false, mark: 'read' },
   { id: 'psu-k', oxide: { K2O: 10 }, element: { K: 8.3 }, exact: 8.302, source: 'Penn State 2022', seen: false, mark: 'read' },
-] as const;
-
-/** Rates by the acre to 1,000 ft2 and 100 ft2 as printed (cut, not rounded, to the ounce in places). */
-export const GROWER_ACRE_RATES = [
-  { id: 'crop-100', lbPerAcre: 100, per1000: { lb: 2, oz: 4 }, per100Oz: 3.5, exact1000Lb: 2.296, source: 'cropideas.net', seen: true, mark: 'read' },
-  { id: 'crop-200', lbPerAcre: 200, per1000: { lb: 4, oz: 9 }, per100Oz: 7.5, exact1000Lb: 4.591, source: 'cropideas.net', seen: true, mark: 'read' },
-  { id: 'crop-500', lbPerAcre: 500, per1000: { lb: 11, oz: 7 }, per100Oz: 18.5, exact1000Lb: 11.478, source: 'cropideas.net', seen: true, mark: 'read' },
-  { id: 'crop-1000', lbPerAcre: 1000, per1000: { lb: 22, oz: 15 }, per100Oz: 37, exact1000Lb: 22.957, source: 'cropideas.net', seen: true, mark: 'read' },
-] as const;
-
-/** 100 lb an acre as lb a tree on two bases: its crown (radius 6 ft) and its share of 200 trees an acre. */
-export const GROWER_TWO_BASES = [
-  { id: 'crown', ft2: 113, acres: 0.0026, lbPerTree: 0.26, source: 'groworganicapples thread, computed in the notes', mark: 'derived' },
-  { id: 'share', treesPerAcre: 200, acres: 0.005, lbPerTree: 0.5, source: 'groworganicapples thread, computed in the notes', mark: 'derived' },
 ] as const;

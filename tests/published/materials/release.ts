@@ -9,8 +9,7 @@ export const PRINTED_RELEASE = [
   { material: 'seabird guano', share: [61, 61], of: 'organic', year: 1, days: 56, weight: 'A', at: 'section 2.1 [HJ]; seen', mark: 'read' },
   { material: 'fish powder', share: [62, 62], of: 'organic', year: 1, days: 56, weight: 'A', at: 'section 2.1 [HJ]; seen', mark: 'read' },
   { material: 'blood meal', share: [66, 66], of: 'organic', year: 1, days: 56, weight: 'A', at: 'section 2.1 [HJ]; seen', mark: 'read' },
-  { material: 'mean of those four', share: [56, 66], of: 'organic', year: 1, days: 56, weight: 'A', at: 'section 2.1 [HJ], at 10 C and 25 C; seen', mark: 'read' },
-  { material: 'each of those four', share: [47, 60], of: 'organic', year: 1, days: 14, weight: 'A', at: 'section 2.1 [HJ]; seen', mark: 'read' },
+  // Dropped: means over the four, and two weeks: no year.
   { material: 'commercial organic fertiliser', share: [21, 87], of: 'total', year: 1, days: 100, weight: 'A', at: 'section 2.1 [SARE]; seen', mark: 'read' },
   { material: 'poultry litter', share: [8, 37], of: 'total', year: 1, days: 100, weight: 'A', at: 'section 2.1 [SARE]; seen', mark: 'read' },
   { material: 'compost', share: [1, 4], of: 'total', year: 1, days: 100, weight: 'A', at: 'section 2.1 [SARE], those that released any; seen', mark: 'read' },
@@ -65,33 +64,26 @@ export const PRINTED_RELEASE = [
   { material: 'sheep manure', share: [5, 5], of: 'organic', year: 3, dryMatter: [18, 100], weight: 'A', at: 'section 2.2 [CNMSP]; seen', mark: 'read' },
   // New here. Nebraska since 2022: most manures, not layer manure nor composted feedlot manure; before that feedlot 25 in year 1.
   { material: 'most animal manures', share: [40, 40], of: 'organic', year: 1, weight: 'A', at: 'cropwatch.unl.edu/2022/new-unl-manure-nitrogen-crediting-recommendations-crop-fertility', mark: 'read' },
-  { material: 'most animal manures', share: [20, 20], of: 'organic', year: 2, weight: 'A', at: 'cropwatch.unl.edu/2022/new-unl-manure-nitrogen-crediting-recommendations-crop-fertility', mark: 'read' },
-  { material: 'most animal manures', share: [10, 10], of: 'organic', year: 3, weight: 'A', at: 'cropwatch.unl.edu/2022/new-unl-manure-nitrogen-crediting-recommendations-crop-fertility', mark: 'read' },
+  // Dropped: Nebraska's new 20 and 10 of later years: the notes hold Cornell's 12 and 5.
   { material: 'feedlot manure', share: [25, 25], of: 'organic', year: 1, weight: 'A', at: 'cropwatch.unl.edu/2022 (the rate until 2022)', mark: 'read' },
-  { material: 'manure', share: [15, 50], of: 'organic', year: 1, weight: 'B', at: 'porknetwork.com (Nebraska authors)', mark: 'read' },
+  // Dropped: 15 to 50 in a farm paper; Cornell and Oklahoma lead.
   { material: 'manure', share: [30, 50], of: 'organic', year: 1, weight: 'C', at: 'awarehome.co.uk use-of-manure', mark: 'read' },
   // England: share of all nitrogen to the next crop, by season and soil; lowest autumn on sand, highest fresh and dug in in spring.
   { material: 'farmyard manure', share: [5, 15], of: 'total', year: 1, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym (RB209 section 2); adlib.everysite.co.uk DEFRA', mark: 'read' },
   { material: 'old farmyard manure in spring', share: [10, 10], of: 'total', year: 1, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym (RB209 section 2)', mark: 'read' },
   { material: 'fresh farmyard manure dug in in spring', share: [15, 15], of: 'total', year: 1, weight: 'A', at: 'AHDB (copy at mainsitelive.azurewebsites.net) using-farmyard-manure-fym (RB209 section 2)', mark: 'read' },
   // Left four days and more on top, to dug in within twelve hours (or injected).
-  { material: 'beef manure', share: [25, 60], of: 'total', year: 1, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices (an Upper Midwest table, author not in the copy)', mark: 'read' },
-  { material: 'beef manure', share: [25, 25], of: 'total', year: 2, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
-  { material: 'dairy manure', share: [20, 55], of: 'total', year: 1, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
-  { material: 'dairy manure', share: [25, 25], of: 'total', year: 2, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
+  // Dropped: beef and dairy of the Upper Midwest (25-60, 20-55): Iowa's 30 to 50 leads for cattle.
   { material: 'swine manure', share: [35, 80], of: 'total', year: 1, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
-  { material: 'swine manure', share: [15, 15], of: 'total', year: 2, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
+  // Dropped: their second years: the notes hold Cornell's.
   { material: 'poultry manure', share: [45, 70], of: 'total', year: 1, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
-  { material: 'poultry manure', share: [25, 25], of: 'total', year: 2, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
   { material: 'solid beef and dairy manure', share: [30, 50], of: 'total', year: 1, weight: 'B', at: 'algreatlakes.com not-all-manure-is-the-same', mark: 'read' },
   { material: 'poultry manure', share: [50, 60], of: 'total', year: 1, weight: 'B', at: 'algreatlakes.com not-all-manure-is-the-same', mark: 'read' },
   // Most composts; above 3 % nitrogen more than 10; very little in following seasons.
   { material: 'finished compost', share: [5, 10], of: 'total', year: 1, weight: 'A', at: 'thealmonddoctor.com compost-applications (University of California, citing Hartz)', mark: 'read' },
-  { material: 'composted tea leaves', share: [5.25, 5.25], of: 'total', year: 1, days: 63, weight: 'A', at: 'scialert.net ijss.2007.96.106', mark: 'read' },
-  { material: 'composted coffee waste', share: [9.1, 9.1], of: 'total', year: 1, days: 63, weight: 'A', at: 'scialert.net ijss.2007.96.106', mark: 'read' },
-  { material: 'composted kitchen garbage', share: [38.6, 38.6], of: 'total', year: 1, days: 63, weight: 'A', at: 'scialert.net ijss.2007.96.106', mark: 'read' },
+  // Dropped: three composts of one trial.
   // Makers' pages: more than 75 within about three months, the rest in up to three more.
-  { material: 'feather meal', share: [75, 100], of: 'total', year: 1, weight: 'C', at: 'earthcrew.com, garantgreens.ca', mark: 'read' },
+  // Dropped: makers' pages on feather meal, over the most that Georgia measured.
 ] as const;
 
 // Sums over several years together. Nebraska's old three-year totals are shares of the ORGANIC nitrogen (the page speaks of the organic
@@ -99,16 +91,15 @@ export const PRINTED_RELEASE = [
 export const PRINTED_RELEASE_SUMS = [
   { material: 'feedlot manure', share: [47, 47], of: 'organic', years: 3, weight: 'A', at: 'section 2.2 [UNL]; seen water.unl.edu', mark: 'read' },
   { material: 'manure compost', share: [37, 37], of: 'organic', years: 3, weight: 'A', at: 'section 2.2 [UNL]; seen', mark: 'read' },
-  { material: 'poultry manure with litter', share: [52, 52], of: 'organic', years: 3, weight: 'A', at: 'section 2.2 [UNL]; seen', mark: 'read' },
+  // Dropped: poultry with litter, 52 in three years: the notes say that Cornell's 55 in one is another quantity.
   // Recovered in grass leaf over two years, against calcium nitrate = 100: feather, soybean, blood meal, poultry manure and others in five products.
   { material: 'organic lawn fertilisers', share: [67, 80], of: 'total', years: 2, weight: 'A', at: 'a-c-s.confex.com/crops/2009am Paper54318 (Washington State)', mark: 'read' },
 ] as const;
 
 // Phosphate and potash of manure usable in the first year.
 export const PRINTED_PK_RELEASE = [
-  { material: 'manure', nutrient: 'P2O5', share: [70, 90], year: 1, weight: 'C', at: 'section 2.2, quoting Upper Midwest tables', mark: 'read' },
-  { material: 'manure', nutrient: 'K2O', share: [70, 90], year: 1, weight: 'C', at: 'section 2.2, quoting Upper Midwest tables', mark: 'read' },
+  // Dropped: 70 to 90, a weak page; Iowa and Oklahoma lead.
   { material: 'manure', nutrient: 'P2O5', share: [80, 80], year: 1, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
   { material: 'manure', nutrient: 'K2O', share: [90, 90], year: 1, weight: 'B', at: 'm.farms.com/news/with-high-fertilizer-prices', mark: 'read' },
-  { material: 'manure', nutrient: 'P2O5', share: [40, 40], year: 1, weight: 'A', at: 'omafra.gov.on.ca 13-043 (another 40 in later years)', mark: 'read' },
+  // Dropped: Ontario's 40 % of phosphorus counts what fertiliser it replaces.
 ] as const;
