@@ -17,6 +17,17 @@ export const templates = {
   },
 };
 
+/** Groups whose keys stand as text in the code that says them; those of the others are put together. */
+const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask'];
+/** Keys that are put together all the same. */
+const BUILT = /^(?:ph-|any-|stop-|wait-|limit-|trees|samples|zones|unit-|changes-)/;
+
+/** The American sentences without those that nothing in the page can say. */
+function wordsOf(enUS, code) {
+  const kept = (group, key) => !LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code);
+  return Object.fromEntries(Object.entries(enUS).map(([group, all]) => [group, Object.fromEntries(Object.entries(all).filter(([key]) => kept(group, key)))]));
+}
+
 /** The sheet's own style: it is shown in a frame, which holds to the page's policy. */
 function sheetStyles() {
   const [, style] = /<style>([\s\S]*?)<\/style>/.exec(read('templates/sheet.html.hbs'));
@@ -38,10 +49,15 @@ const escaped = (text) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 /** Writes `dist/page.html` and the few files that only a served page needs; gives back the path of the page. */
 export async function buildPage() {
   const { version } = JSON.parse(read('package.json'));
-  const bundled = await build({
-    absWorkingDir: root, entryPoints: ['src/page/page.ts'], bundle: true, write: false, format: 'iife', minify: true, platform: 'browser', target: 'es2020', legalComments: 'none',
+  const whole = await import(`data:text/javascript;base64,${Buffer.from((await transform(read('src/words/en-US.ts'), { loader: 'ts', format: 'esm' })).code).toString('base64')}`);
+  const settings = {
+    absWorkingDir: root, entryPoints: ['src/page/page.ts'], bundle: true, write: false, format: 'iife', minify: true, platform: 'browser', target: 'es2022', legalComments: 'none',
     charset: 'utf8', define: { MEDLAR_VERSION: JSON.stringify(version) }, plugins: [templates], alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
-  });
+  };
+  const { metafile } = await build({ ...settings, metafile: true });
+  const written = Object.keys(metafile.inputs).filter((path) => path.startsWith('src/') && !path.startsWith('src/words/en-')).map(read).join('\n');
+  const fewer = { name: 'fewer words', setup: (b) => b.onLoad({ filter: /words[\\/]en-US\.ts$/ }, () => ({ contents: `export const enUS = ${JSON.stringify(wordsOf(whole.enUS, written))};`, loader: 'js' })) };
+  const bundled = await build({ ...settings, plugins: [templates, fewer] });
   // Inside a script element neither of these may stand; both are the same text to JavaScript.
   const script = bundled.outputFiles[0].text.trim().replace(/<(?=\/script|!--|script)/gi, '\\x3c');
   const { code } = await transform(read('src/page/page.css'), { loader: 'css', minify: true });
