@@ -11,6 +11,7 @@ import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
 import { tubRate } from './need/tub.ts';
 import type { Bag } from './orchard/bag.ts';
+import { isBanned } from './orchard/bans.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
 import { phFacts, phSentence } from './ph/ph.ts';
@@ -108,12 +109,12 @@ const listed = ({ shed, store }: Orchard): Bag[] => [...shed, ...store].filter((
 /** A bag that this plant may have and that brings the nutrient, and what else it would bring too much of. */
 function limitOf({ tree, need }: Pick<TreePlan, 'tree' | 'need'>, n: Nutrient, orchard: Orchard): { bag: Bag; limit: Nutrient } | null {
   const over = (b: Bag): Nutrient | undefined => NUTRIENTS.find((m) => m !== n && b.grade[m] > 0 && (m === 'N' ? need.N.value * b.grade[n] < need[n].value * b.grade.N : need[m].value === 0));
-  const bag = listed(orchard).find((b) => b.grade[n] > 0 && mayFeed(b, tree.crop, tree.tub !== undefined) && over(b) !== undefined);
+  const bag = listed(orchard).find((b) => b.grade[n] > 0 && mayFeed(b, tree, orchard.never) && over(b) !== undefined);
   return bag ? { bag, limit: over(bag)! } : null;
 }
 
 /** A bag that brings the nutrient but is kept from this plant. */
-const keptBag = (tree: Tree, n: Nutrient, orchard: Orchard): Bag | null => listed(orchard).find((b) => b.grade[n] > 0 && !mayFeed(b, tree.crop, tree.tub !== undefined)) ?? null;
+const keptBag = (tree: Tree, n: Nutrient, orchard: Orchard): Bag | null => listed(orchard).find((b) => b.grade[n] > 0 && !mayFeed(b, tree, orchard.never)) ?? null;
 
 /** Names for the reason: the bag, and what it would pass or why it is kept away. */
 function shortFacts(plan: TreePlan, n: Nutrient, code: ReturnType<typeof shortReason>, orchard: Orchard): Record<string, string> {
@@ -121,7 +122,7 @@ function shortFacts(plan: TreePlan, n: Nutrient, code: ReturnType<typeof shortRe
   const limit = code === 'short-limit' ? limitOf(plan, n, orchard) : null;
   if (limit) return { bag: limit.bag.label, limit: say(language, 'none', `limit-${limit.limit}`) };
   const bag = code === 'short-kept' ? keptBag(plan.tree, n, orchard) : null;
-  return bag ? { bag: bag.label, why: say(language, 'none', bag.weedKiller ? 'kept-weed-killer' : bag.liquid ? 'kept-liquid' : plan.tree.crop === 'blueberry' ? 'kept-nitrate' : 'kept-chloride') } : {};
+  return bag ? { bag: bag.label, why: say(language, 'none', bag.weedKiller ? 'kept-weed-killer' : isBanned(bag, orchard.never) ? 'kept-banned' : bag.liquid ? 'kept-liquid' : plan.tree.crop === 'blueberry' ? 'kept-nitrate' : 'kept-chloride') } : {};
 }
 
 /** The last days that places print for their crops, each with its plants. */

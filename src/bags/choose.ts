@@ -1,13 +1,15 @@
 /** Which bags may feed a plant at all. A bag with weed killer is never tree feed. */
 import type { Bag } from '../orchard/bag.ts';
 import { CHLORIDE_SENSITIVE } from '../tables/crops.ts';
-import type { Crop } from '../tables/crops.ts';
+import type { Ban } from '../orchard/bans.ts';
+import { isBanned } from '../orchard/bans.ts';
+import type { Tree } from '../orchard/tree.ts';
 
 /** Blueberries take no nitrate (New York prints: no nitrates). */
-export function mayFeed(bag: Bag, crop: Crop, tub: boolean): boolean {
-  if (bag.weedKiller || bag.amends) return false;
+export function mayFeed(bag: Bag, { crop, tub }: Pick<Tree, 'crop' | 'tub'>, never: readonly Ban[]): boolean {
+  if (bag.weedKiller || bag.amends || isBanned(bag, never)) return false;
   if (crop === 'blueberry' && bag.nitrate) return false;
-  if (tub) return bag.slow;
+  if (tub !== undefined) return bag.slow;
   return !bag.liquid && !(bag.chloride && CHLORIDE_SENSITIVE.includes(crop) && bag.grade.N === 0);
 }
 

@@ -98,7 +98,7 @@ function toldOf(plan: PhPlan, crop: Crop | null, tree: string, asked: boolean): 
   return notice(code, plan.verdict === 'leave' ? 'note' : 'warning', phFacts(plan, tree));
 }
 
-const ANYWHERE: Orchard = { name: '', where: NOWHERE, budBreak: null, lastFrost: null, firstFrost: null, water: null, zones: [], trees: [], shed: [], store: [], rules: [] };
+const ANYWHERE: Orchard = { name: '', where: NOWHERE, budBreak: null, lastFrost: null, firstFrost: null, water: null, never: [], zones: [], trees: [], shed: [], store: [], rules: [] };
 
 type Told = { readonly soil: PhSoil; readonly goal: number | undefined; readonly crop: string | null; readonly area: number | null; readonly material: { readonly label: string; readonly amends: Amendment } | null };
 

@@ -11,6 +11,8 @@ import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
 import type { Item, Tree } from './tree.ts';
 import { FLAGS, isReserved, itemsOf, parseTree } from './tree.ts';
+import type { Ban } from './bans.ts';
+import { BANS, bansOf } from './bans.ts';
 import type { Water } from './water.ts';
 import { waterOf } from './water.ts';
 import type { Where } from './where.ts';
@@ -28,6 +30,8 @@ export type Orchard = {
   readonly firstFrost: MonthDay | null;
   /** What it is watered with, where its alkalinity is told. */
   readonly water: Water | null;
+  /** What is never fed here. */
+  readonly never: readonly Ban[];
   readonly zones: readonly Zone[];
   readonly trees: readonly Tree[];
   readonly shed: readonly Bag[];
@@ -51,6 +55,7 @@ export const orchardSchema = z.strictObject({
   'last-frost': maybe,
   'first-frost': maybe,
   water: maybe,
+  never: maybe,
   soil: z.optional(z.nullable(z.record(z.string(), z.nullable(text)))),
   trees: z.record(z.string(), z.nullable(z.union([text, facts]))),
   shed: bags,
@@ -165,6 +170,10 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
   if (wet && (read === null || read === 'hardness')) notices.push(notice(read === 'hardness' ? 'water-hardness' : 'water-wrong', 'error', { read: textOf(wet) }, whole(wet)));
   const water = typeof read === 'object' ? read : null;
 
+  const banned = said('never');
+  const never = banned ? bansOf(textOf(banned)) : [];
+  if (banned && never === null) notices.push(notice('never-wrong', 'error', { read: textOf(banned), list: BANS.join(', ') }, whole(banned)));
+
   const zones: Zone[] = [];
   for (const pair of pairsOf(map.get('soil', true))) {
     const name = textOf(pair.key);
@@ -223,7 +232,7 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
   const named = said('orchard');
   return {
     orchard: {
-      name: named ? textOf(named) : '', where, ...dates, water, zones, trees, shed, store, rules: [],
+      name: named ? textOf(named) : '', where, ...dates, water, never: never ?? [], zones, trees, shed, store, rules: [],
     },
     notices, questions,
   };
