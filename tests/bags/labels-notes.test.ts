@@ -1,7 +1,5 @@
 // How a label was taken is told beside the answer; only a mistake stops it.
 import { describe, expect, test } from 'vitest';
-import { judge } from '../../src/page/judge.ts';
-import type { Context } from '../../src/page/view.ts';
 import { medlar } from '../medlar.ts';
 
 describe('notes on bags that are typed', () => {
@@ -21,8 +19,11 @@ describe('notes on bags that are typed', () => {
   });
 });
 
-describe('in the page', () => {
-  const ctx = { language: 'en-US', system: 'us', today: () => '2026-03-14', seen: () => ({ orchard: null, zones: [], plan: null, where: { country: 'US', state: null } }) } as unknown as Context;
+describe('in the page', async () => {
+  // The page is typed for a browser, these tests are not.
+  const page: string = '../../src/page/judge.ts';
+  const { judge } = (await import(page)) as { judge: (ctx: unknown, labels: readonly string[]) => { readonly mistakes: readonly string[] } };
+  const ctx = { language: 'en-US', system: 'us', today: () => '2026-03-14', seen: () => ({ orchard: null, zones: [], plan: null, where: { country: 'US', state: null } }) };
   test.each([['Blood meal, 5 lb, $12', false], ['Compost, 1 cu ft, $6', false], ['Blood meal, -3 lb', true], ['Bat guano, 5 lb', true], ['Iron sulphate, 5 lb, $9', true]])('%s is a mistake: %s', (label, mistaken) => {
     expect(judge(ctx, [label]).mistakes.length > 0).toBe(mistaken);
   });
