@@ -147,7 +147,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
     const name = tree.name;
     for (const stop of need.stops) notices.push(notice(`stop-${stop.id}`, 'warning', { tree: name, word: tree.word, ...(stop.id === 'no-figures' ? { kin: kinOf(tree.word) ?? '' } : {}), ...(stop.value === undefined ? {} : { value: Math.round(stop.value * 100) / 100 }), ...(stop.from ? { diluted: printedOf(stop.from) } : {}) }));
     if (tree.fedAs !== undefined && tree.fedAs !== tree.crop) notices.push(notice('fed-as', 'note', { tree: name, word: tree.word, kin: tree.fedAs }));
-    notices.push(...overfed(plan, orchard), ...compostNotices(plan, orchard));
+    notices.push(...overfed(plan, orchard), ...compostNotices(plan, orchard), ...carriedNotices(plan, orchard));
     if (need.verdict !== 'feed') continue;
     const cut = plan.feeds.some((f) => f.planned.step === 'dose-cut');
     for (const n of NUTRIENTS) {
@@ -207,6 +207,17 @@ function compostNotices({ tree, facts }: TreePlan, orchard: Orchard): Notice[] {
     return [notice('compost-much', 'warning', { tree: tree.name, volume: volume(tree.composted!), most: volume(COMPOST_MOST.litresPerM2 * groundOf(facts).value) })];
   }
   return tree.flags.includes('compost') && tree.composted === undefined ? [notice('compost-untold', 'note', { tree: tree.name })] : [];
+}
+
+/** What meals, manures and composts of earlier seasons still set free, where a need was there that it is taken off. */
+function carriedNotices({ tree, need }: TreePlan, orchard: Orchard): Notice[] {
+  const earlier = tree.tub === undefined && need.verdict !== 'wait' ? tree.carried ?? [] : [];
+  const named = (list: typeof earlier): string => list.map((c) => say(orchard.where.language, 'plan', 'bag-of-day', { bag: c.bag, day: showDay(c.date, true) })).join(', ');
+  const [weighed, unweighed] = [earlier.filter((c) => c.n !== null), earlier.filter((c) => c.n === null)];
+  return [
+    ...((need.nitrogen.carried ?? 0) > 0 ? [notice('carried-nitrogen', 'note', { tree: tree.name, list: named(weighed), amount: showNutrient(need.nitrogen.carried!, orchard.where.units) })] : []),
+    ...(unweighed.length > 0 && (need.N.value > 0 || need.nitrogen.carried !== undefined) ? [notice('carried-unweighed', 'note', { tree: tree.name, list: named(unweighed) })] : []),
+  ];
 }
 
 /** Crown and share of the spacing are both told where they differ by more than a fifth. */

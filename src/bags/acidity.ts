@@ -20,10 +20,10 @@ type Fedded = { readonly feeds: readonly Feed[]; readonly fed: readonly Fed[]; r
 export function limeOfYear({ feeds, fed, ring }: Fedded, bags: readonly Bag[]): Figure<'g/m2', 'lime'> | null {
   if (!ring) return null;
   const planned = feeds.map(({ bag, g }) => ({ g, lime: limeInFeed({ label: bag.label, material: bag.material?.id ?? null, n: bag.grade.N }) }));
-  const done = fed.flatMap(({ bag, g, brought }) => {
+  const done = fed.flatMap(({ bag, g, brought, holds }) => {
     if (bag === null || g === null || g === 0 || brought === null) return [];
     const listed = bags.find((b) => b.label.toLowerCase() === bag.toLowerCase() || (b.printed !== '' && bag.includes(b.printed)));
-    return [{ g, lime: limeInFeed({ label: listed?.label ?? bag, material: listed?.material?.id ?? null, n: brought.N / g }) }];
+    return [{ g, lime: limeInFeed({ label: listed?.label ?? bag, material: listed?.material?.id ?? null, n: (holds ?? brought).N / g }) }];
   });
   const all = [...planned, ...done];
   const grams = all.reduce((sum, { g, lime }) => sum + (g * lime.value) / 100, 0);

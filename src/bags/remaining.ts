@@ -7,7 +7,7 @@ const ALIKE = 0.2;
 
 export type Remaining = { readonly feeds: readonly Feed[]; readonly fed: readonly Fed[] };
 
-/** Null where something was fed that was not planned so. A dose without a weight counts as the one planned. */
+/** A planned dose counts as the plan counted it, with all that it holds. Null where something was fed that was not planned so. A dose without a weight counts as the one planned. */
 export function remainingOf(planned: readonly Feed[], fed: readonly Fed[]): Remaining | null {
   const left = [...planned].sort((a, b) => (a.window.from < b.window.from ? -1 : a.window.from > b.window.from ? 1 : 0));
   const done: Fed[] = [];
@@ -18,7 +18,7 @@ export function remainingOf(planned: readonly Feed[], fed: readonly Fed[]): Rema
     const [dose] = left.splice(at, 1);
     const g = f.g ?? dose!.g;
     const { grade } = dose!.bag;
-    done.push({ ...f, brought: f.brought ?? { N: g * grade.N, P2O5: g * grade.P2O5, K2O: g * grade.K2O } });
+    done.push({ ...f, brought: f.holds ?? f.brought ?? { N: g * grade.N, P2O5: g * grade.P2O5, K2O: g * grade.K2O } });
   }
   return { feeds: planned.filter((x) => left.includes(x)), fed: done };
 }

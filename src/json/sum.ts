@@ -24,14 +24,14 @@ function right(f: Figure, a: Figure, b: Figure | undefined): string {
     case 'ring-outer': return `${shown(a)} ÷ 2 × ${number((2 * f.value) / a.value)}`;
     case 'smallest': return `min(${f.from.map(shown).join(', ')})`;
     case 'organic-half': case 'clover-half': case 'blight-half': case 'lost-crop': case 'young-half': return `${shown(a)} ÷ 2`;
-    case 'less-compost': return `${shown(a)} - ${shown(b!)}`;
+    case 'less-compost': case 'less-carried': return `${shown(a)} - ${shown(b!)}`;
     case 'leaf-raise': return `${shown(a)} × ${number(f.value / a.value)}`;
     case 'twice-removal': return `2 × ${shown(a)}`;
     case 'growth-short': case 'repeat': case 'bounded': return shown(f.value === a.value ? a : b ?? a);
     case 'lab-advice': return f.from.map(shown).join(' × ');
     // Its own cap, which no multiplication gives.
     case 'rule-capped': return '';
-    case 'rule': case 'per-area': case 'dug-in': case 'removal': case 'tub': case 'compost-brings': return a.value > 0 ? per(a) : shown(a);
+    case 'rule': case 'per-area': case 'dug-in': case 'removal': case 'tub': case 'compost-brings': case 'carried-brings': return a.value > 0 ? per(a) : shown(a);
     case 'dose': case 'dose-split': case 'dose-late': case 'dose-half': case 'dose-cut': return a.value > 0 ? `${shown(a)} × ${number(f.value / a.value)}` : shown(a);
     default: return f.from.map(shown).join(', ');
   }

@@ -1,4 +1,4 @@
-/** What the nitrogen is cut by: organic matter, clover, or a kind that fire blight takes, a half; compost, what a year sets free of it. */
+/** What the nitrogen is cut by: organic matter, clover, or a kind that fire blight takes, a half; compost, what a year sets free of it; meals, manures and composts of earlier seasons, what they still set free. */
 import type { Figure } from '../reason/figure.ts';
 import { figure, told } from '../reason/figure.ts';
 import { BLIGHT, CLOVER, COMPOST, COMPOST_MOST } from '../tables/credits.ts';
@@ -14,9 +14,9 @@ function compostN(litres: number): number {
   return grams * (COMPOST.nitrogen.high / 100) * (COMPOST.freed.high / 100);
 }
 
-export type Credited = { readonly need: Nitrogen; readonly half: 'organic' | 'clover' | 'blight' | null };
+export type Credited = { readonly need: Nitrogen; readonly half: 'organic' | 'clover' | 'blight' | null; readonly carried: number; readonly enough: 'compost-enough' | 'carried-enough' | null };
 
-/** Halved once at most, then less the compost's own; never under nothing. */
+/** Halved once at most, then less the compost's own and what earlier feeds still bring; never under nothing. `carried` is what these bring, g; `enough` what left nothing to give. */
 export function credited(f: Facts, whole: Nitrogen): Credited {
   const matter = organicMatter(f);
   const half = matter !== null && matter.value > ORGANIC_MATTER.half ? 'organic' : has(f, 'clover') ? 'clover' : has(f, 'blight-prone') ? 'blight' : null;
@@ -29,7 +29,15 @@ export function credited(f: Facts, whole: Nitrogen): Credited {
     const brings: Figure = figure(compostN(litres), 'g', 'N', 'compost-brings', COMPOST.freed.cite, [told(litres, 'L', 'compost', f.tree.name)]);
     need = figure(Math.max(0, need.value - brings.value), 'g', 'N', 'less-compost', COMPOST.freed.cite, [need, brings]);
   }
-  return { need, half };
+  let enough: Credited['enough'] = whole.value > 0 && need.value === 0 ? 'compost-enough' : null;
+  const earlier = f.tree.carried ?? [];
+  for (const { bag, date, n, frees, cite } of earlier) {
+    if (need.value === 0 || n === null) continue;
+    const brings: Figure = figure(frees, 'g', 'N', 'carried-brings', cite, [told(n, 'g', 'N', `diary, ${date}: ${bag}`)]);
+    need = figure(Math.max(0, need.value - frees), 'g', 'N', 'less-carried', cite, [need, brings]);
+    if (need.value === 0) enough = 'carried-enough';
+  }
+  return { need, half, enough, carried: earlier.reduce((sum, c) => sum + c.frees, 0) };
 }
 
 /** Whether its compost is more than a year's, by its crown. */

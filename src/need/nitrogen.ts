@@ -23,7 +23,7 @@ import { applyRule, capOf } from './rules.ts';
 import { tubRate } from './tub.ts';
 
 export type NoneId =
-  | 'planting-year' | 'before-planting' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none' | 'size-unknown' | 'fact-missing' | 'compost-enough';
+  | 'planting-year' | 'before-planting' | 'fed-lawn' | 'pruned-hard' | 'leaf-sufficient' | 'leaf-above' | 'growth-above' | 'growth-within' | 'growth-repeat' | 'table-none' | 'size-unknown' | 'fact-missing' | 'compost-enough' | 'carried-enough';
 
 export type NitrogenNeed = {
   readonly need: Nitrogen;
@@ -39,6 +39,8 @@ export type NitrogenNeed = {
   readonly lead: Lead | null;
   /** What halved it. */
   readonly half: Credited['half'];
+  /** What feeds of earlier seasons still bring, g, which is off the need; absent where they bring nothing. */
+  readonly carried?: number;
 };
 
 const zero = (cite: Cite, from: readonly Figure[] = []): Nitrogen => figure(0, 'g', 'N', 'none', cite, from);
@@ -136,7 +138,7 @@ function sizeCap(f: Facts): Nitrogen | null {
 
 /** What feeds it already is taken off, a lost crop halves the dose; a leaf short of nitrogen raises it, within the caps. */
 function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit<NitrogenNeed, 'ifBelow'> {
-  const { need: rest, half } = credited(f, dose.need);
+  const { need: rest, half, enough, carried } = credited(f, dose.need);
   let need = rest;
   if (f.tree.fruit?.said === 'none' && f.tree.fruit.year === f.season) {
     need = figure(need.value / 2, 'g', 'N', 'lost-crop', { source: 'oklahoma-hla6232', at: 'crop lost', mark: 'read' }, [need]);
@@ -146,7 +148,7 @@ function adjusted(f: Facts, dose: Dose, leafShort: number, followed: Cite): Omit
     const raised = Math.min(dose.cap, need.value * (1 + (leafShort / LEAF_STEP.per) * (LEAF_STEP.share / 100)));
     need = figure(raised, 'g', 'N', 'leaf-raise', LEAF_STEP.cite, [need, told(leafShort, '%', 'leaf', f.tree.name)]);
   }
-  return { need, none: need.value > 0 ? null : rest.value === 0 && dose.need.value > 0 ? 'compost-enough' : 'table-none', cap: dose.cap, doses: dose.doses, followed, lead: dose.lead, half };
+  return { need, none: need.value > 0 ? null : enough ?? 'table-none', cap: dose.cap, doses: dose.doses, followed, lead: dose.lead, half, ...(carried > 0 ? { carried } : {}) };
 }
 
 function tub(f: Facts): NitrogenNeed {

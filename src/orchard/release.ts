@@ -9,6 +9,8 @@ export type Released = {
   readonly year1: readonly [low: number, high: number];
   readonly year2: readonly [low: number, high: number];
   readonly year3: readonly [low: number, high: number];
+  /** Of all nitrogen in the first year, ammonia and all, where that is printed beside organic N. */
+  readonly ofAll?: { readonly year1: readonly [low: number, high: number]; readonly cite: Cite };
   readonly cite: Cite;
   /** Of the later years, where that is another. */
   readonly laterCite: Cite;
@@ -18,7 +20,19 @@ const shares = ([low, high]: readonly [number, number]): readonly [number, numbe
 
 export function releaseOf(bag: Pick<Bag, 'material' | 'organic'>): Released | null {
   const row = RELEASE.find((r) => bag.material !== null && r.materials.includes(bag.material.id)) ?? KIND_RELEASE.find((r) => r.kind === bag.organic);
-  return row ? { of: row.of, year1: shares(row.year1), year2: shares(row.year2), year3: shares(row.year3), cite: row.cite, laterCite: row.later?.cite ?? row.cite } : null;
+  return row ? { of: row.of, ...(row.ofAll ? { ofAll: { year1: shares(row.ofAll.year1), cite: row.ofAll.cite } } : {}), year1: shares(row.year1), year2: shares(row.year2), year3: shares(row.year3), cite: row.cite, laterCite: row.later?.cite ?? row.cite } : null;
+}
+
+/**
+ * The most of its nitrogen that a bag sets free in such a year after it was spread, the first being 1; null for what is all there at once.
+ * A manure whose ammonia nobody tells counts as if all were organic, save where a share of all is printed.
+ */
+export function mostFreed(bag: Pick<Bag, 'material' | 'organic'>, year: 1 | 2 | 3): { readonly share: number; readonly cite: Cite } | null {
+  const released = releaseOf(bag);
+  if (!released) return null;
+  const { ofAll, cite, laterCite } = released;
+  if (year === 1) return ofAll ? { share: ofAll.year1[1], cite: ofAll.cite } : { share: released.year1[1], cite };
+  return { share: released[`year${year}`][1], cite: laterCite };
 }
 
 type Span = { readonly low: number; readonly high: number; readonly cite: Cite };

@@ -2,12 +2,14 @@
  * One line a tree: facts in any order, a comma and a blank between them.
  *   tree = item *("," 1*SP item)      exactly one crop; any other fact once; case ignored
  */
+import type { Cite } from '../reason/figure.ts';
 import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Crop, Size } from '../tables/crops.ts';
 import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';
 import { ROOTSTOCKS } from '../tables/rootstocks.ts';
+import type { Day } from '../units/date.ts';
 import { monthOf } from '../units/date.ts';
 import type { Measured } from './measure.ts';
 import { lengthOf, massOf, numberOf, volumeOf } from './measure.ts';
@@ -18,6 +20,9 @@ export const FLAGS = [
 export type Flag = (typeof FLAGS)[number];
 
 export type Leaf = { readonly nutrient: string; readonly value: number; readonly unit: '%' | 'ppm' };
+
+/** A feed of an earlier season: its nitrogen in grams, null where nobody weighed it, and the grams of it that this season still sets free, at the most. */
+export type Carried = { readonly date: Day; readonly bag: string; readonly n: number | null; readonly frees: number; readonly cite: Cite };
 
 /** A tree or a row of like plants. Lengths in metres, fruit in grams a plant. */
 export type Tree = {
@@ -43,6 +48,8 @@ export type Tree = {
   readonly rootstock?: string;
   /** Litres of compost that it gets a year. */
   readonly composted?: number;
+  /** What meals, manures and composts of the two seasons before still set free this season, by the diary. */
+  readonly carried?: readonly Carried[];
   readonly leaf: readonly Leaf[];
   readonly flags: readonly Flag[];
   readonly zone?: string;

@@ -189,6 +189,8 @@ export const enUS = {
     'water-wrong': 'I cannot read the water "{read}". Examples: bicarbonate 250 mg/L; alkalinity 200 ppm; 3.5 meq/L.',
     'water-hardness': '"{read}" is hardness, which measures calcium and magnesium. What limes the soil is the alkalinity or bicarbonate of the water: the water report has it. Write for instance: alkalinity 200 ppm.',
     'water-limes': 'Your water brings about {amount} of lime to each {area} with every {depth} of watering. It undoes {share} of sulfur each time, so test the pH every year.[trees| For {trees} catch rain water instead.]',
+    'carried-nitrogen': '{tree}: {list}: up to {amount} of nitrogen is still set free this season, and is off its need.',
+    'carried-unweighed': '{tree}: {list}: the diary gives no weight, so what that still sets free is not counted. Write the weight there.',
     'compost-untold': '{tree}: how much compost does it get a year? Write for instance "compost 10 gal" or "compost 40 L"; until then its nitrogen is not counted.',
     'compost-much': '{tree}: {volume} of compost is more than the {most} a year that its crown should get. It piles up phosphate, which nobody takes out again.',
     'fed-burn': '{tree}: the feed of {day} brought {amount} of nitrogen, more than {most} that its ground takes at once. Water it deeply now and several times more. Brown leaf edges are burn: ask your extension office. Nothing more this season.',
@@ -386,6 +388,8 @@ export const enUS = {
     'clover-half': 'The clover below it feeds too: half of {0} is {value}.',
     'compost-brings': '{0} of compost a year set free about {value}.',
     'less-compost': '{0} less the {1} of its compost: {value}.',
+    'carried-brings': 'Of the {0} that it was fed in an earlier season, this one still sets free up to {value}.',
+    'less-carried': '{0} less the {1} of an earlier season: {value}.',
     'organic-half': 'The soil\'s organic matter ({1}) feeds too: half of {0} is {value}.',
     'lost-crop': 'The crop was lost, so half of {0}: {value}.',
     'leaf-raise': 'The leaf is {1} short, so {0} rises to {value}.',
@@ -548,7 +552,7 @@ export const enUS = {
   none: {
     'planting-year': 'newly planted: nothing this year', 'before-planting': 'no nitrogen before it is planted', 'fed-lawn': 'the fed lawn feeds it', 'pruned-hard': 'pruned hard: it will grow by itself',
     'leaf-sufficient': 'its leaves hold enough', 'leaf-above': 'its leaves hold too much', 'growth-above': 'it grows strongly enough', 'growth-within': 'it grows as it should', 'growth-repeat': 'it grew as it should on nothing', 'size-unknown': 'tell its age or how wide it is, and it gets its share', 'table-none': 'its table gives none at this age', 'compost-enough': 'its compost brings enough', 'fact-missing': 'its table goes by something you have not told: see the question',
-    'wait-salts': 'too much salt in the soil', 'wait-sodium': 'too much sodium in the soil', 'wait-standing-water': 'its roots stand in water', 'wait-herbicide': 'hurt by weed killer', 'wait-drought': 'too dry: water first', 'wait-fire-blight': 'fire blight: cut it out first', 'wait-lead': 'lead in the soil: ask the health office', 'wait-not-soil': 'too much organic matter for a field soil', 'wait-no-figures': 'no published figures held for it', 'no-bag': 'no bag that suits it is listed', 'limit-N': 'the nitrogen that it may have', 'limit-P2O5': 'the phosphate that it wants', 'limit-K2O': 'the potash that it wants', 'kept-banned': 'you never use such', 'kept-weed-killer': 'it holds weed killer', 'kept-liquid': 'a liquid is weighed out by its own label', 'kept-nitrate': 'its nitrate does blueberries harm', 'kept-chloride': 'its chloride does it harm', 'no-coated': 'a tub takes coated (slow-release) feed, and none is listed', 'fed-already': 'fed on {day}; nothing more this season',
+    'wait-salts': 'too much salt in the soil', 'wait-sodium': 'too much sodium in the soil', 'wait-standing-water': 'its roots stand in water', 'wait-herbicide': 'hurt by weed killer', 'wait-drought': 'too dry: water first', 'wait-fire-blight': 'fire blight: cut it out first', 'wait-lead': 'lead in the soil: ask the health office', 'wait-not-soil': 'too much organic matter for a field soil', 'wait-no-figures': 'no published figures held for it', 'no-bag': 'no bag that suits it is listed', 'limit-N': 'the nitrogen that it may have', 'limit-P2O5': 'the phosphate that it wants', 'limit-K2O': 'the potash that it wants', 'kept-banned': 'you never use such', 'kept-weed-killer': 'it holds weed killer', 'kept-liquid': 'a liquid is weighed out by its own label', 'kept-nitrate': 'its nitrate does blueberries harm', 'kept-chloride': 'its chloride does it harm', 'no-coated': 'a tub takes coated (slow-release) feed, and none is listed', 'fed-already': 'fed on {day}; nothing more this season', 'carried-enough': 'what it was fed in earlier seasons still brings enough',
   },
   read: {
     head: '{name}: {lines} lines; {read} read, {asked}, {unread} not a reading',
@@ -580,7 +584,7 @@ export const enUS = {
     'no-orchard': 'No orchard.yaml here yet. Make one with medlar new, and name {file} under its "soil:".',
   },
   plan: {
-    'any-lime': 'Ground limestone', 'any-sulphur': 'Elemental sulfur', ph: 'Lime and sulfur:', 'ph-line': '{tree}: {amount} {material}[dug|, dug in {dug} deep], {window}',
+    'bag-of-day': '{bag} of {day}', 'any-lime': 'Ground limestone', 'any-sulphur': 'Elemental sulfur', ph: 'Lime and sulfur:', 'ph-line': '{tree}: {amount} {material}[dug|, dug in {dug} deep], {window}',
     title: '{orchard}, feeding {year}', 'title-unnamed': 'Feeding {year}',
     dose: '{amount} {bag}', once: '{when}', only: 'only if last year\'s shoots were under {length}: ', nothing: 'nothing: {why}', wait: 'wait: {why}',
     each: '{amount} each ({count} plants)', 'over-all': '{amount} in all ({count} plants)', buy: 'To buy:', 'buy-line': '{bags} {unit} {bag}[cost|, {cost}]. Need {need}; {left} left over.', 'buy-unknown': '{bag}: need {need}. Its label gives no weight.', 'buy-any': '{bag}: need {need}. Any brand will do.', 'in-shed': '{bag} in the shed: need {need}; {left} left.',
