@@ -92,7 +92,7 @@ export function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil
 }
 
 /** Why a nutrient stays short: the ring holds no more, the season is too far on, a tub takes coated feed alone, what may hold chloride is kept from what takes it badly, or no bag brings it. */
-export function shortReason({ tree, need, feeds, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' {
+export function shortReason({ tree, need, feeds, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' | 'short-small' {
   const isStep = (step: string): boolean => n === 'N' && feeds.some((f) => f.planned.step === step);
   if (isStep('dose-cut')) return 'short-ring';
   if (isStep('dose-late')) return 'short-late';
@@ -101,17 +101,22 @@ export function shortReason({ tree, need, feeds, last }: TreePlan, n: Nutrient, 
   if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
   if (withheld) return 'short-chloride';
+  if (fittingBag({ tree, need }, n, orchard)) return 'short-small';
   return limitOf({ tree, need }, n, orchard) ? 'short-limit' : keptBag(tree, n, orchard) ? 'short-kept' : 'short';
 }
 
 const listed = ({ shed, store }: Orchard): Bag[] => [...shed, ...store].filter((b) => !b.amends);
 
 /** A bag that this plant may have and that brings the nutrient, and what else it would bring too much of. */
-function limitOf({ tree, need }: Pick<TreePlan, 'tree' | 'need'>, n: Nutrient, orchard: Orchard): { bag: Bag; limit: Nutrient } | null {
-  const over = (b: Bag): Nutrient | undefined => NUTRIENTS.find((m) => m !== n && b.grade[m] > 0 && (m === 'N' ? need.N.value * b.grade[n] < need[n].value * b.grade.N : need[m].value === 0));
-  const bag = listed(orchard).find((b) => b.grade[n] > 0 && mayFeed(b, tree, orchard.never) && over(b) !== undefined);
-  return bag ? { bag, limit: over(bag)! } : null;
+function limitOf({ tree, need }: Needing, n: Nutrient, orchard: Orchard): { bag: Bag; limit: Nutrient } | null {
+  const bag = listed(orchard).find((b) => b.grade[n] > 0 && mayFeed(b, tree, orchard.never) && passedBy(b, n, need) !== undefined);
+  return bag ? { bag, limit: passedBy(bag, n, need)! } : null;
 }
+
+type Needing = Pick<TreePlan, 'tree' | 'need'>;
+const passedBy = (b: Bag, n: Nutrient, need: Needing['need']): Nutrient | undefined => NUTRIENTS.find((m) => m !== n && b.grade[m] > 0 && (m === 'N' ? need.N.value * b.grade[n] < need[n].value * b.grade.N : need[m].value === 0));
+/** One that would do: so little is short that it is not worth buying. */
+const fittingBag = ({ tree, need }: Needing, n: Nutrient, orchard: Orchard): Bag | undefined => (n === 'N' ? undefined : listed(orchard).find((b) => b.left === null && b.grade[n] > 0 && mayFeed(b, tree, orchard.never) && passedBy(b, n, need) === undefined));
 
 /** A bag that brings the nutrient but is kept from this plant. */
 const keptBag = (tree: Tree, n: Nutrient, orchard: Orchard): Bag | null => listed(orchard).find((b) => b.grade[n] > 0 && !mayFeed(b, tree, orchard.never)) ?? null;

@@ -4,6 +4,8 @@
  * least left over. A mixed-integer program (`program.ts`); what solves it is passed in.
  */
 import type { Bag } from '../orchard/bag.ts';
+import { CLOSELY_MET } from '../tables/limits.ts';
+import type { Nutrient } from '../units/substance.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { isSameProduct } from './buy.ts';
 import { isQuick } from './choose.ts';
@@ -93,18 +95,25 @@ function modelOf(products: readonly Product[], groups: readonly Group[], faulty:
     const of = new Map([...gets[k]!].filter(([p]) => products[p]!.grade[n] > 0).map(([p, c]) => [c, products[p]!.grade[n]]));
     if (of.size === 0 && !faulty) return;
     const goal = faulty ? group.wants[n] : group.brought[n];
-    if (faulty) {
+    const [least, most] = faulty ? [0, Infinity] : bandOf(group, n);
+    if (faulty || least < goal) {
       const unmet = column();
       of.set(unmet, 1);
       faults[n === 'N' ? 0 : i + 2]!.set(unmet, 1);
-      if (n !== 'N') {
-        const over = column();
-        of.set(over, -1);
-        faults[goal <= 1e-12 ? i : i + 4]!.set(over, 1);
-      }
+      if (!faulty) rows.push({ of: new Map([[unmet, 1]]), most: goal - least });
+    }
+    if (n !== 'N' && most > goal) {
+      const over = column();
+      of.set(over, -1);
+      faults[group.wants[n] <= 1e-12 ? i : i + 4]!.set(over, 1);
+      if (!faulty) rows.push({ of: new Map([[over, 1]]), most: most - goal });
     }
     rows.push({ of, least: goal, most: goal });
   }));
+  if (!faulty) for (const [i, n] of NUTRIENTS.entries()) {
+    const short = faults[i + 2]!;
+    if (n !== 'N' && short.size > 0) rows.push({ of: short, most: Math.max(CLOSELY_MET.under.grams / 1000, CLOSELY_MET.under.orchard * groups.reduce((sum, g) => sum + g.wants[n], 0)) });
+  }
   const bags = new Map<Bag, number>();
   const [unpriced, cost, bought, used, leftOver, ties] = Array.from({ length: 6 }, () => new Map<number, number>());
   const currency = commonCurrency(products);
@@ -136,17 +145,28 @@ function modelOf(products: readonly Product[], groups: readonly Group[], faulty:
     ties!.set(is, (p + 1) / 1000);
   });
   const within = 1e-6;
+  const served = faults.filter((f) => f.size > 0).map((of) => ({ of, within }));
   const aims: Aim[] = [
-    ...(faulty ? faults.filter((f) => f.size > 0).map((of) => ({ of, within })) : []),
-    { of: unpriced!, within }, { of: cost!, within: 1e-4 }, ...(products.some((p) => p.left > 0) ? [{ of: bought!, within, minor: true as const }] : []),
-    { of: used!, within: 0.01, minor: true as const }, { of: leftOver!, within, minor: true as const }, { of: ties!, within: 1e-5, minor: true as const },
+    ...(faulty ? served : []),
+    { of: unpriced!, within }, { of: cost!, within: 1e-4 },
+    // Least surplus phosphate, then potash, then least short: what the band leaves open.
+    ...(faulty ? [] : [faults[5]!, faults[6]!, faults[3]!, faults[4]!].map((of) => ({ of, within, minor: true as const }))),
+    ...(products.some((p) => p.left > 0) ? [{ of: bought!, within, minor: true as const }] : []),
+    ...[used!, leftOver!, ties!].map((of, i) => ({ of, within: [0.01, within, 1e-5][i]!, minor: true as const })),
   ].filter((aim) => aim.of.size > 0);
   return { program: { columns, whole, rows }, aims, cost: cost!, products, groups, gets, bags, faulty };
 }
 
+/** Phosphate and potash that are wanted may come out so far off before another bag is worth buying. */
+function bandOf({ wants, brought }: Group, n: Nutrient): readonly [least: number, most: number] {
+  if (n === 'N' || wants[n] <= 1e-12) return [brought[n], brought[n]];
+  return [Math.min(brought[n], wants[n] * (1 - CLOSELY_MET.under.plant)), Math.max(brought[n], wants[n] * (1 + CLOSELY_MET.over))];
+}
+
 /** More of a product than this a group cannot take. */
-function mostOf({ wants, brought }: Group, grade: Bag['grade'], faulty: boolean): number {
-  const limits = NUTRIENTS.filter((n) => grade[n] > 0).map((n) => (faulty ? (n === 'N' || grade.N === 0 ? wants[n] : Infinity) : brought[n]) / grade[n]);
+function mostOf(group: Group, grade: Bag['grade'], faulty: boolean): number {
+  const { wants } = group;
+  const limits = NUTRIENTS.filter((n) => grade[n] > 0).map((n) => (faulty ? (n === 'N' || grade.N === 0 ? wants[n] : Infinity) : bandOf(group, n)[1]) / grade[n]);
   const most = faulty && grade.N === 0 ? Math.max(...limits) : Math.min(...limits);
   return (Number.isFinite(most) ? most : 0) * (1 + 1e-6) + 1e-6;
 }

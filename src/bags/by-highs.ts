@@ -10,7 +10,17 @@ const MOST_SECONDS = 0.7;
 export async function highsSolver(): Promise<Solver> {
   const highs = await load();
   return (program, least) => {
-    const found = highs.solve(textOf(program, least), { output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-9, time_limit: MOST_SECONDS, random_seed: 0 });
+    const text = textOf(program, least);
+    const solve = (presolve: 'on' | 'off'): ReturnType<typeof highs.solve> | null => {
+      try {
+        return highs.solve(text, { output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-9, time_limit: MOST_SECONDS, random_seed: 0, presolve });
+      } catch {
+        return null;
+      }
+    };
+    // Its preparation fails on a few programs that it solves well without.
+    const found = solve('on') ?? solve('off');
+    if (!found) return { status: 'gave-up' };
     if (found.Status === 'Infeasible') return { status: 'none' };
     const [best, late] = [found.Status === 'Optimal', found.Status === 'Time limit reached'];
     if (!best && !late) return { status: 'gave-up' };

@@ -204,7 +204,7 @@ function backOf(plan: Plan, w: Words): View['back'] {
   };
 }
 
-const SHORT = { short: 'short-bag', 'short-limit': 'short-bag', 'short-kept': 'short-bag', 'short-chloride': 'short-bag', 'short-tub': 'short-coated', 'short-ring': 'short-ring', 'short-late': 'short-late', 'short-half': 'short-half', 'short-date': 'short-date' } as const;
+const SHORT = { short: 'short-bag', 'short-limit': 'short-bag', 'short-kept': 'short-bag', 'short-small': 'short-little', 'short-chloride': 'short-bag', 'short-tub': 'short-coated', 'short-ring': 'short-ring', 'short-late': 'short-late', 'short-half': 'short-half', 'short-date': 'short-date' } as const;
 
 /** What stays short, a sentence for each reason; each tree stands once under it. */
 function shortsOf(plan: Plan, w: Words): string[] {

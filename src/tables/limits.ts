@@ -60,3 +60,6 @@ export const RULE_LIMITS = { gPerPlant: 3000, gPerM2: 40, cite: { source: 'medla
 export const IN_ROW: { readonly crops: Readonly<Partial<Record<Crop, number>>>; readonly cite: Cite } = {
   crops: { strawberry: 1, raspberry: 3, blackberry: 5 }, cite: { source: 'virginia-slides', at: 'spacing of small fruit', mark: 'read' },
 };
+
+/** Where phosphate or potash is wanted, so much of the want under or over counts as met before another bag is bought: of one plant's want, of that of all, or in grams for all. */
+export const CLOSELY_MET = { under: { plant: 1 / 2, orchard: 0.1, grams: 10 }, over: 0.25, cite: { source: 'medlar', at: 'closely-met', mark: 'judgement' } satisfies Cite } as const;
