@@ -100,8 +100,8 @@ export function shortReason({ tree, need, feeds, last }: TreePlan, n: Nutrient, 
   if (n === 'N' && last.printed && last.day < season.today) return 'short-date';
   if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
-  if (withheld) return 'short-chloride';
   if (fittingBag({ tree, need }, n, orchard)) return 'short-small';
+  if (withheld) return 'short-chloride';
   return limitOf({ tree, need }, n, orchard) ? 'short-limit' : keptBag(tree, n, orchard) ? 'short-kept' : 'short';
 }
 

@@ -52,7 +52,7 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   const { only, diary = [], known = [...orchard.shed, ...orchard.store], solver = byYalps } = options;
   const season = seasonOf(orchard, today);
   const drafts = orchard.trees.map((tree) => draftOf(tree, season, zones, orchard, diary, known));
-  const amended = drafts.map((d) => amendedOf(d, season, orchard));
+  const amended = allAmended(drafts, season, orchard);
 
   // The plan as it stood when the first feed went on; what the diary has is ticked off from it.
   const firstFed = drafts.flatMap((d) => d.history.thisSeason.map((f) => f.date)).sort()[0];
@@ -185,10 +185,28 @@ function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: read
   return wantedOf(facts, need, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]) });
 }
 
+/** Lime or sulphur of every plant, in walking order: out of the shed while that holds a plant's whole dose. */
+function allAmended(drafts: readonly Draft[], season: Season, orchard: Orchard): (Amended | null)[] {
+  const left = new Map(orchard.shed.map((b) => [b, b.left ?? Infinity]));
+  return drafts.map((draft) => {
+    let bags: readonly Bag[] = [...orchard.shed, ...orchard.store];
+    for (;;) {
+      const found = amendedOf(draft, season, orchard, bags);
+      const [bag, g] = [found?.bag ?? null, (found?.g ?? 0) * draft.facts.tree.count];
+      const open = bag ? left.get(bag) : undefined;
+      if (bag === null || open === undefined) return found;
+      if (g <= open * (1 + 1e-9)) {
+        left.set(bag, open - g);
+        return found;
+      }
+      bags = bags.filter((b) => b !== bag);
+    }
+  });
+}
+
 /** Lime or sulphur over the ring of one plant, or lime dug into the bed of one to come; a tub stands in its own mix and has no zone here. */
-function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchard: Orchard): Amended | null {
+function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchard: Orchard, bags: readonly Bag[]): Amended | null {
   if (!zone?.ph) return null;
-  const bags = [...orchard.shed, ...orchard.store];
   const stopped = need.stops.some((s) => s.id === 'salts' || s.id === 'sodium');
   const wants = { magnesium: magnesiumRule(zone.ph, orchard.where).wants, potash: need.K2O.value > 0, ph: zone.ph.now.value };
   const [lime, sulphur] = [amendmentBagOf('lime', bags, wants), amendmentBagOf('sulphur', bags, wants)];

@@ -13,12 +13,13 @@ export type AmendmentBag = Bag & { readonly amends: Amendment };
 /** `potash` is false where the soil wants none, or none is known to be wanted. */
 export type SoilWants = { readonly magnesium: boolean; readonly potash: boolean; readonly ph: number };
 
-/** Null where none is listed. Lime that burns is never chosen; ash only where its potash is wanted too. */
+/** Null where none is listed. Lime that burns is never chosen; ash only where its potash is wanted too, and behind every other lime, since no need counts what it brings. */
 export function amendmentBagOf(kind: Amendment['kind'], bags: readonly Bag[], wants: SoilWants): AmendmentBag | null {
   const fitting = bags.filter((b): b is AmendmentBag => b.amends?.kind === kind && !b.amends.burns && isWelcome(b, wants));
   const cost = (b: AmendmentBag): number => (b.left !== null ? 0 : b.price && b.g ? b.price.amount / (b.g * b.amends.strength) : Infinity);
+  const ash = (b: AmendmentBag): number => (b.amends.lime?.material.potash === undefined ? 0 : 1);
   const unsuited = (b: AmendmentBag): number => (kind === 'lime' && b.amends.dolomitic !== wants.magnesium ? 1 : 0);
-  return [...fitting].sort((a, b) => unsuited(a) - unsuited(b) || cost(a) - cost(b) || (a.label < b.label ? -1 : 1))[0] ?? null;
+  return [...fitting].sort((a, b) => ash(a) - ash(b) || unsuited(a) - unsuited(b) || cost(a) - cost(b) || (a.label < b.label ? -1 : 1))[0] ?? null;
 }
 
 export function isWelcome({ amends }: Bag, { potash, ph }: Pick<SoilWants, 'potash' | 'ph'>): boolean {

@@ -14,7 +14,7 @@ import type { Share } from './allot.ts';
 import { isQuick } from './choose.ts';
 import type { Wants } from './mix.ts';
 import type { System } from './round.ts';
-import { roundTogether, stepOf, volumeOf, withinStock } from './round.ts';
+import { roundDose, roundTogether, stepOf, volumeOf, withinStock } from './round.ts';
 import type { Spread } from './spread.ts';
 import { spread } from './spread.ts';
 
@@ -80,7 +80,7 @@ export function dosesOf(facts: Facts, need: Need, { wants, open: { windows }, as
   });
 }
 
-/** Rounds the doses of each product together, so that the orchard's total stays true and no more is used than there is; a dose that rounds to nothing is null. */
+/** Rounds the doses: those of a product that serve nitrogen together, so that the orchard's nitrogen stays true, every other by itself; no more is used than there is. A dose that rounds to nothing is null. */
 export function roundDoses(doses: readonly PlannedDose[], system: System, stock: ReadonlyMap<Bag, number>): (Feed | null)[] {
   const groups = new Map<string, number[]>();
   const bagsSeen: Bag[] = [];
@@ -91,7 +91,10 @@ export function roundDoses(doses: readonly PlannedDose[], system: System, stock:
   });
   const grams: number[] = [];
   for (const group of groups.values()) {
-    const rounded = roundTogether(group.map((i) => doses[i]!).map((d) => ({ g: d.planned.value, most: d.most, count: d.count, share: d.portion.bag.grade[d.portion.serves] })), system);
+    const mine = group.map((i) => doses[i]!);
+    const rounded = mine[0]!.portion.serves === 'N'
+      ? roundTogether(mine.map((d) => ({ g: d.planned.value, most: d.most, count: d.count, share: d.portion.bag.grade.N })), system)
+      : mine.map((d) => roundDose(d.planned.value, system, d.most));
     group.forEach((i, k) => (grams[i] = rounded[k]!));
   }
   for (const bag of bagsSeen) {

@@ -23,6 +23,9 @@ export function faultsOf(brought: Brought, wants: Wants): readonly number[] {
   return [unmet('N'), unwanted('P2O5'), unwanted('K2O'), unmet('P2O5'), unmet('K2O'), over('P2O5'), over('K2O')];
 }
 
+/** The faults that are too much of something. */
+export const surplusOf = (faults: readonly number[]): readonly number[] => [faults[1]!, faults[2]!, faults[5]!, faults[6]!];
+
 /** Below zero where `a` has the lesser faults; nothing under a thousandth of a gram counts. */
 export function compareFaults(a: readonly number[], b: readonly number[]): number {
   for (const [i, x] of a.entries()) {

@@ -1,5 +1,5 @@
 /** `medlar` alone: what to do now. */
-import { planWhole } from './season.ts';
+import { planWhole } from './plan-whole.ts';
 import { showDay } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';

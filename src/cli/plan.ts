@@ -2,7 +2,7 @@
 import { collector } from '../json/figures.ts';
 import { planJson } from '../json/plan-json.ts';
 import type { Plan } from '../plan.ts';
-import { planWhole } from './season.ts';
+import { planWhole } from './plan-whole.ts';
 import { notice, together } from '../reason/notice.ts';
 import type { Notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';

@@ -28,7 +28,7 @@ import type { Folder } from './folder.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
-import { planWhole } from './season.ts';
+import { planWhole } from './plan-whole.ts';
 
 type ShopOptions = Common & { readonly need?: string };
 

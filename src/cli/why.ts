@@ -5,7 +5,7 @@ import { planJson } from '../json/plan-json.ts';
 import { citeOf, reasonOf, valueOf } from '../json/reason.ts';
 import { uncertaintyOf } from '../need/uncertain.ts';
 import type { Plan, TreePlan } from '../plan.ts';
-import { planWhole } from './season.ts';
+import { planWhole } from './plan-whole.ts';
 import type { Figure } from '../reason/figure.ts';
 import { notice } from '../reason/notice.ts';
 import { idleReason } from '../sheet/build.ts';

@@ -84,23 +84,23 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
   if (!first) {
     const amount = t.need.verdict === 'wait' ? w('wait') : w('nothing');
     const where = idleReason(t, language);
-    return { number, name, fed: false, doses: [{ amount, product: '', only: '', cups: '' }], plants: '', where, ring: '', lines: column(` x  ${number} ${name}`, amount, where) };
+    return { number, name, fed: false, doses: [{ amount, plants: '', product: '', only: '', cups: '' }], where, ring: '', lines: column(` x  ${number} ${name}`, amount, where) };
   }
   const { count } = t.tree;
   const overAll = (feed: Feed): boolean => count > 1 && isTiny(feed.g);
   const doses = feeds.map((feed) => ({
     amount: `${showDose(overAll(feed) ? feed.g * count : feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}${overAll(feed) ? ` ${w('over-all', { count })}` : ''}`,
+    plants: count > 1 && !overAll(feed) ? w('each', { count }) : '',
     product: several ? feed.bag.label : '',
     only: feed.serves === 'N' ? conditionOf(plan, t, day, w) : '',
     cups: feed.mL === null ? '' : w('about', { cups: showVolume(overAll(feed) ? feed.mL * count : feed.mL, system) }),
   }));
-  const plants = count > 1 && !feeds.every(overAll) ? w('each', { count }) : '';
   const { where, plain, ring } = ringOn(t, first, number, system, w);
   const lines = doses.flatMap((d, k) => {
     const below = [d.product, d.cups].filter(Boolean).join(', ');
-    return [...column(k === 0 ? `[ ] ${number} ${name}` : '', [d.amount, plants].filter(Boolean).join(' '), k === 0 ? plain : ''), ...[below, d.only].filter(Boolean).map((text) => `        ${text}`)];
+    return [...column(k === 0 ? `[ ] ${number} ${name}` : '', [d.amount, d.plants].filter(Boolean).join(' '), k === 0 ? plain : ''), ...[below, d.only].filter(Boolean).map((text) => `        ${text}`)];
   });
-  return { number, name, fed: true, doses, plants, where, ring, lines };
+  return { number, name, fed: true, doses, where, ring, lines };
 }
 
 /** The condition of a nitrogen dose: whole on the tree's first day, shortly on later ones; none once the diary has nitrogen for it. */

@@ -10,8 +10,8 @@ const HEADINGS = ['use', 'not', 'stop', 'how', 'back', 'limeSulphur', 'whySoLitt
 type Heading = (typeof HEADINGS)[number];
 const row = z.strictObject({
   number: text.meta({ description: 'place in the walk' }), name: text, fed: z.boolean(),
-  doses: z.array(z.strictObject({ amount: text, product: text.meta({ description: 'said where more than one product is used' }), only: text.meta({ description: 'the condition of this dose' }), cups: text.meta({ description: 'a rough kitchen measure; empty where none is held or it is too little to measure' }) })),
-  plants: text.meta({ description: 'said where one line stands for several plants' }), where: text, ring: text.meta({ description: 'drawing, SVG' }), lines: z.array(text).meta({ description: 'the row as padded lines of plain text' }),
+  doses: z.array(z.strictObject({ amount: text, plants: text.meta({ description: 'said where the amount is for one plant of several' }), product: text.meta({ description: 'said where more than one product is used' }), only: text.meta({ description: 'the condition of this dose' }), cups: text.meta({ description: 'a rough kitchen measure; empty where none is held or it is too little to measure' }) })),
+  where: text, ring: text.meta({ description: 'drawing, SVG' }), lines: z.array(text).meta({ description: 'the row as padded lines of plain text' }),
 });
 
 export const viewSchema = z.strictObject({

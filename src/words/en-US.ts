@@ -548,7 +548,7 @@ export const enUS = {
   },
   rating: {
     'very-low': 'very low', low: 'low', medium: 'medium', optimum: 'enough', high: 'high', 'very-high': 'very high',
-    'by-word': '(lab\'s word)', 'by-range': '(lab\'s range)', 'by-scale': '({source}[field|, for field crops][recalled|, recalled])', 'by-index': '(index)', near: ', within the lab\'s scatter of {rating},',
+    'by-word': '(lab\'s word)', 'by-range': '(lab\'s range)', 'by-scale': '({source}[field|, for field crops][recalled|, recalled])', 'by-index': '(index)', near: ', within the lab\'s scatter of {rating}',
     'no-scale': 'not rated', 'not-dosed': 'never dosed', informs: 'changes nothing here', 'salt-ph': 'rated about {n} higher, as in water', 'leaf-range': '{crop} {low}-{high} {unit} ({verdict})', 'leaf-below': 'short', 'leaf-within': 'enough', 'leaf-over': 'plenty', 'sets-amount': 'sets how much lime or sulfur', 'may-stop': 'stops feeding where it is too high', 'may-halve': 'halves the nitrogen where it is over 5 %', 'sets-lime': 'sets the lime where the pH is low', 'below-ph': 'below what fruit likes', 'at-ph': 'fine for most fruit', 'above-ph': 'above what fruit likes',
   },
   none: {

@@ -65,6 +65,18 @@ describe('what must not be mixed', () => {
   });
 });
 
+describe('a dose too small for one plant', () => {
+  test('is told over all of them, and others of the same row for each', async () => {
+    const poor = 'pH 6.4\nPhosphorus 5 ppm = very low\nPotassium 20 ppm = very low\n';
+    const tree = '20 raspberry, planted 2023, spacing 8 x 2 ft, bank';
+    const run = await medlar(['sheet', '--as', 'text'], { 'orchard.yaml': orchard(['Urea, 46-0-0, 5 lb, $3', 'Sulfate of potash, 0-0-50, 5 lb, $9'], '', tree), 'a.txt': poor });
+    const said = run.stdout.replace(/\s+/g, ' ');
+    expect(said).toMatch(/over all 20 (?:ring [^U]*)?Urea/);
+    expect(said).toMatch(/each of 20 Sulfate of potash/);
+    expect(said).not.toContain('over all 20 each');
+  });
+});
+
 describe('for the clerk', () => {
   test('plain grades for what is wanted, and the numbers to leave', async () => {
     // 1 lb N is 4.76 lb of 21-0-0 (Master Gardeners San Diego prints 5) and 2.17 lb of 46-0-0.

@@ -248,19 +248,29 @@ describe('what must always hold', () => {
     }
   });
 
-  test('twice as many plants: the same need for each, at most twice the cost', async () => {
+  test('twice as many plants: the same for each, twice as much in all, but for a bag that is saved', async () => {
+    let [strict, saved] = [0, 0];
     await fc.assert(fc.asyncProperty(fc.integer({ min: 1, max: 30 }), fc.constantFrom(OLD, 'plum, planted 2022, 7 ft across', 'pear, planted 2012, 14 ft across'), async (n, facts) => {
       const [one, two] = [await planAll([`A: ${n} ${facts}, shoots 3 in 2025, bank`], POOR), await planAll([`A: ${2 * n} ${facts}, shoots 3 in 2025, bank`], POOR)];
       const [a, b] = [byName(one).A!, byName(two).A!];
       expect([b.need, b.span]).toEqual([a.need, a.span]);
-      // Of two bags that serve alike, more plants may make the other one cheaper in whole bags; never dearer than twice the first.
-      const cost = (json: typeof one): number => json.result.buy.reduce((sum: number, x: { cost: number | null }) => sum + (x.cost ?? 0), 0);
+      const nitrogen = (t: typeof a): unknown => t.feeds.filter((f: { bag: string }) => f.bag === 'Sulphate of ammonia');
+      expect(nitrogen(b)).toEqual(nitrogen(a));
+      const cost = (json: typeof one): number => json.result.buy.reduce((sum: number, x: { cost: number }) => sum + x.cost, 0);
       expect(cost(two)).toBeLessThanOrEqual(2 * cost(one) + 0.005);
-      if (b.feeds.map((f: { bag: string }) => f.bag).join() !== a.feeds.map((f: { bag: string }) => f.bag).join()) return;
-      const used = (json: typeof one): number => json.result.buy.reduce((s: number, x: { bags: number; leftG: number }) => s + x.bags * 10 * LB - x.leftG, 0);
-      expect(used(two)).toBeGreaterThan(1.85 * used(one));
-      expect(used(two)).toBeLessThan(2.15 * used(one));
+      // A last bag of phosphate or potash is saved by giving up to a tenth less (tables/limits.ts, judgement); then the others are all but empty.
+      const full = [...one.result.buy, ...two.result.buy].some((x: { leftG: number }) => x.leftG < 0.02 * 10 * LB);
+      if (full) {
+        saved++;
+        for (const json of [one, two]) for (const n of ['P2O5', 'K2O'] as const) expect(json.result.trees[0].supplied[n]).toBeGreaterThan(0.88 * json.result.trees[0].need[n]);
+        return;
+      }
+      strict++;
+      expect(b).toEqual(a);
+      const used = (json: typeof one): number => json.result.buy.reduce((sum: number, x: { bags: number; leftG: number }) => sum + x.bags * 10 * LB - x.leftG, 0);
+      expect(used(two)).toBeCloseTo(2 * used(one), 3);
     }), { numRuns: 15 });
+    expect(strict).toBeGreaterThan(saved);
   });
 
   test('more phosphorus or potassium in the soil never raises the dose', async () => {
