@@ -75,7 +75,7 @@ function coverOf(goal: Goal, bag: Bag): Weighed['covering'] {
 }
 
 /** All sets of at most `most` of n things, as rising indices; the empty one first. */
-export function subsets(n: number, most: number): number[][] {
+function subsets(n: number, most: number): number[][] {
   const found: number[][] = [[]];
   for (const set of found) if (set.length < most) for (let i = (set.at(-1) ?? -1) + 1; i < n; i++) found.push([...set, i]);
   return found;
@@ -127,7 +127,7 @@ export function mostOut(goal: Goal, bags: readonly Bag[], solve: Solve): { nutri
   return out.by === 0 ? null : { nutrient: out.nutrient, over: out.by > 0 };
 }
 
-export const differs = (x: number, y: number): number => (Math.abs(x - y) <= NEAR * Math.max(Math.abs(x), Math.abs(y)) ? 0 : x - y);
+const differs = (x: number, y: number): number => (Math.abs(x - y) <= NEAR * Math.max(Math.abs(x), Math.abs(y)) ? 0 : x - y);
 
 /** What stands in the shed costs nothing. A bag without a price comes after those with one. */
 function compare(a: readonly number[], b: readonly number[], bags: readonly Bag[]): number {

@@ -1,4 +1,4 @@
-/** The season's plan with the strong solver behind the quick one: loaded only when that gives up. */
+/** The season's plan, and the strong solver behind the quick one: loaded only when that gives up. */
 import { byYalps } from '../bags/by-yalps.ts';
 import type { Solver } from '../bags/program.ts';
 import type { Plan, PlanOptions } from '../plan.ts';
@@ -9,11 +9,14 @@ type Season = Parameters<typeof planSeason>;
 export async function planWhole(orchard: Season[0], zones: Season[1], today: Season[2], options: PlanOptions = {}): Promise<Plan> {
   const quick = planSeason(orchard, zones, today, options);
   if (quick.sure) return quick;
+  return planSeason(orchard, zones, today, { ...options, solver: await strongSolver() });
+}
+
+export async function strongSolver(): Promise<Solver> {
   const { highsSolver } = await import('../bags/by-highs.ts');
   const strong = await highsSolver();
-  const solver: Solver = (program, least) => {
+  return (program, least) => {
     const found = byYalps(program, least);
     return found.status === 'gave-up' ? strong(program, least) : found;
   };
-  return planSeason(orchard, zones, today, { ...options, solver });
 }

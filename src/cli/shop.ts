@@ -1,12 +1,13 @@
 /** `medlar shop [BAG…]`: compares bags for this orchard, or for `--need NEED`. */
+import { byYalps } from '../bags/by-yalps.ts';
 import { parseNeed } from '../bags/need-text.ts';
 import type { Purchase } from '../bags/purchase.ts';
-import { cheapest, MOST_IN_ALL, MOST_KINDS } from '../bags/purchase.ts';
+import { cheapest } from '../bags/purchase.ts';
 import type { Ranked, Why } from '../bags/shop.ts';
 import { currenciesOf, offerFor, rank } from '../bags/shop.ts';
 import type { ClerkList } from '../bags/clerk.ts';
 import { clerkList } from '../bags/clerk.ts';
-import type { Grams } from '../bags/weigh.ts';
+import type { Goal, Grams } from '../bags/weigh.ts';
 import { grams } from '../bags/weigh.ts';
 import { noticeText } from '../json/notices.ts';
 import { offersFor, wantedInGround } from '../json/offers.ts';
@@ -28,7 +29,7 @@ import type { Folder } from './folder.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
-import { planWhole } from './plan-whole.ts';
+import { planWhole, strongSolver } from './plan-whole.ts';
 
 type ShopOptions = Common & { readonly need?: string };
 
@@ -53,11 +54,11 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
 
   const { offers, questions } = typedNeed ? { offers: bags.map((b) => offerFor(typedNeed.goal!, b)), questions: [] } : offersFor(orchard!, folder.zones, folder.today, bags, folder.diary);
   const ranked = rank(offers);
-  const found = typedNeed ? cheapest(typedNeed.goal!, bags, (await import('../bags/solve.ts')).solve) : await togetherFor(orchard!, folder, ranked.filter((r) => !REFUSED.includes(r.why)).map((r) => r.offer.bag));
+  const found = typedNeed ? await cheapestFor(typedNeed.goal!, bags) : await togetherFor(orchard!, folder, ranked.filter((r) => !REFUSED.includes(r.why)).map((r) => r.offer.bag));
   const tooLarge = found !== null && 'tooLarge' in found;
   const purchase = found === null || 'tooLarge' in found ? null : found;
   const list = typedNeed ? clerkList(grams((n) => typedNeed.goal![n] ?? 0), false, NUTRIENTS.filter((n) => typedNeed.goal![n] === 0)) : clerkFor(orchard!, folder);
-  const notices = [...(typedNeed ? [] : folder.notices), ...(tooLarge ? [notice('purchase-too-large', 'note', { kinds: MOST_KINDS, bags: MOST_IN_ALL })] : [])];
+  const notices = [...(typedNeed ? [] : folder.notices), ...(tooLarge ? [notice('purchase-too-large', 'note')] : [])];
   const asked = typedNeed ? [] : [...folder.questions, ...questions];
   const result = {
     bags: ranked.map((r) => ({ label: r.offer.bag.label, verdict: r.verdict, why: r.why, bags: r.bags, cost: r.cost, costPerNeededKg: r.costPerNeededKg, leftG: r.leftG, over: r.offer.over, short: r.offer.short })),
@@ -76,6 +77,12 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
 
 /** What is no use to this orchard, alone or in a mix. */
 const REFUSED: readonly Why[] = ['feeds-nothing', 'amends', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'nitrogen-unwanted'];
+
+/** By the quick solver, or else the strong one. */
+async function cheapestFor(goal: Goal, bags: readonly Bag[]): Promise<ReturnType<typeof cheapest>> {
+  const quick = cheapest(goal, bags, byYalps);
+  return quick !== null && 'tooLarge' in quick ? cheapest(goal, bags, await strongSolver()) : quick;
+}
 
 /** The cheapest whole bags that serve every plant as well as these bags can: the plan's own choice. */
 async function togetherFor(orchard: Orchard, { zones, today, diary }: Folder, bags: readonly Bag[]): Promise<Purchase | null> {

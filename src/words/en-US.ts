@@ -49,7 +49,7 @@ export const enUS = {
     'need-wrong': 'I cannot read "{read}" as an amount of N, P2O5 or K2O. Write for instance "0.5 lb N, 0.2 lb P2O5" or "200 g N, 0 P2O5".',
     'part-wrong': 'I cannot read the parts in "{read}". Write for instance 2x46-0-0 for two parts of 46-0-0.',
     'parts-balanced': '--balanced finds the parts by itself. Give each bag without a number of parts.',
-    'purchase-too-large': 'The cheapest whole bags together are told only for up to {kinds} kinds with weight and price, and up to {bags} bags in all.',
+    'purchase-too-large': 'So many bags are compared that the cheapest purchase was not found in time. Compare fewer.',
     'bag-part-unknown': 'In the bag "{bag}" I cannot read "{read}". A bag is written like: Sulfate of ammonia, 21-0-0, 4 lb, $9, half left',
     'bud-break-assumed': 'You did not say when buds break, so an average date is taken. Write "bud-break: 12 April" to set the dates right.',
     chloride: '{tree}: the potash in {bag} is most likely chloride, which {word} takes badly. A bag that says sulfate is better.',
