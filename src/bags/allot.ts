@@ -24,17 +24,20 @@ export type Allotted = { readonly shares: readonly (readonly Share[])[]; readonl
 export function allot(plants: readonly Plant[], shed: readonly Bag[], store: readonly Bag[], solver: Solver): Allotted {
   const products = productsOf(shed, store);
   const groups = groupsOf(plants, products);
-  const model = modelOf(products, groups, false);
-  let found = solved(model, solver);
   // What stands in the shed alone may be too little for all to be served as well as could be.
-  const short = found.status === 'none';
-  const used = short ? modelOf(products, groups, true) : model;
-  if (short) found = solved(used, solver);
-  const sure = found.status === 'best';
-  const loose = sure ? null : looseOf(used, solver);
-  const x = found.status !== 'none' && found.x ? found.x : loose && inWholeBags(used, loose);
-  if (!x) throw new Error('no allotment');
-  return { ...sharesOf(used, x, plants), dearerAtMost: loose ? Math.max(0, valueOf(used.cost, x) - valueOf(used.cost, loose)) : 0 };
+  const found = tried(modelOf(products, groups, false), solver) ?? tried(modelOf(products, groups, true), solver);
+  if (!found) throw new Error('no allotment');
+  const { model, x, loose } = found;
+  return { ...sharesOf(model, x, plants), dearerAtMost: loose ? Math.max(0, valueOf(model.cost, x) - valueOf(model.cost, loose)) : 0 };
+}
+
+/** The best that was found, and where that is not proved what parts of bags would cost. Null where no amounts keep the rows. */
+function tried(model: Model, solver: Solver): { readonly model: Model; readonly x: readonly number[]; readonly loose: readonly number[] | null } | null {
+  const found = solved(model, solver);
+  if (found.status === 'none') return null;
+  if (found.status === 'best') return { model, x: found.x, loose: null };
+  const loose = looseOf(model, solver);
+  return loose && { model, x: found.x ?? inWholeBags(model, loose), loose };
 }
 
 function productsOf(shed: readonly Bag[], store: readonly Bag[]): Product[] {

@@ -5,6 +5,8 @@ import { keeps } from './program.ts';
 
 /** Branches after which it gives up: counted and not timed, so that every machine gives up at the same. */
 const MOST_BRANCHES = 200;
+/** Steps of one table for each of its lines, while branching: it turns in circles in some. */
+const MOST_STEPS = 5;
 /** Cells of its table over which branching takes too long. */
 const MOST_CELLS = 15_000;
 
@@ -19,7 +21,7 @@ export function byYalps(program: Program, least: Sum): Solved {
     constraints: rows.map(({ least: min = -Infinity, most: max = Infinity }, r): [string, object] => [`r${r}`, min === max ? { equal: min } : { ...(min > -Infinity ? { min } : {}), ...(max < Infinity ? { max } : {}) }]),
     variables: cells.map((c, i): [string, [string, number][]] => [`${i}`, c]),
     integers: [...whole].map((i) => `${i}`),
-  }, { maxIterations: MOST_BRANCHES, maxPivots: 100_000 });
+  }, { maxIterations: MOST_BRANCHES, maxPivots: whole.size > 0 ? MOST_STEPS * (columns + rows.length) : 100_000 });
   if (found.status === 'infeasible') return { status: 'none' };
   if (found.status !== 'optimal') return { status: 'gave-up' };
   const x = Array.from({ length: columns }, () => 0);

@@ -126,11 +126,25 @@ describe('generated orchards', () => {
       }
     }
     console.log(`${MANY} orchards: worst ${worst.toFixed(0)} ms, ${slow} over 500 ms, ${unsure} without proof, ${compared} compared, ${whole} to the last aim`);
-    expect(unsure).toBe(0);
+    // A limit of time may be reached; then the answer tells by how much it may be too dear (issue text).
+    expect(unsure).toBeLessThanOrEqual(Math.floor(MANY / 500));
     expect(compared).toBeGreaterThan(MANY / 6);
     expect(whole).toBeGreaterThan(MANY / 10);
   });
 
+  test('the small solver alone, as the page has it, always comes to an end, says by how much it may be too dear, and is never cheaper', { timeout: 300_000 }, () => {
+    let unsure = 0;
+    for (let seed = 1; seed <= 2 * MANY; seed++) {
+      const c = orchardOf(seed);
+      const page = outcome(c, byYalps);
+      const { dearerAtMost } = allot(c.plants, c.shed, c.store, byYalps);
+      if (dearerAtMost > 0.005) unsure++;
+      const { cost } = outcome(c, ours);
+      expect(page.cost, `${seed}`).toBeGreaterThan(cost - 0.01);
+      expect(page.cost, `${seed}`).toBeLessThan(cost + dearerAtMost + 0.01);
+    }
+    console.log(`${2 * MANY} orchards by the small solver alone: ${unsure} without proof`);
+  });
   test('small ones against every way to buy, one by one', { timeout: 300_000 }, () => {
     let tried = 0;
     for (let seed = 5001; seed <= 5000 + MANY; seed++) {
