@@ -58,7 +58,7 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   const tooLarge = found !== null && 'tooLarge' in found;
   const purchase = found === null || 'tooLarge' in found ? null : found;
   const list = typedNeed ? clerkList(grams((n) => typedNeed.goal![n] ?? 0), false, NUTRIENTS.filter((n) => typedNeed.goal![n] === 0)) : clerkFor(orchard!, folder);
-  const notices = [...(typedNeed ? [] : folder.notices), ...(tooLarge ? [notice('purchase-too-large', 'note')] : [])];
+  const notices = [...typed.notes, ...(typedNeed ? [] : folder.notices), ...(tooLarge ? [notice('purchase-too-large', 'note')] : [])];
   const asked = typedNeed ? [] : [...folder.questions, ...questions];
   const result = {
     bags: ranked.map((r) => ({ label: r.offer.bag.label, verdict: r.verdict, why: r.why, bags: r.bags, cost: r.cost, costPerNeededKg: r.costPerNeededKg, leftG: r.leftG, over: r.offer.over, short: r.offer.short })),
@@ -69,7 +69,7 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   const lines = [
     ...ranked.map((r) => `${bagName(r.offer.bag)}${r.offer.bag.g === null ? '' : `, ${showMass(r.offer.bag.g, system)}`}: ${lineOf(r, typedNeed === null, system, L)}`), ...(purchase && !isSame(purchase, ranked[0]!) ? [purchaseLine(purchase, system, L)] : []),
     ...clerkLines(list, system, L),
-    ...notices.filter((n) => n.code === 'purchase-too-large').map((n) => noticeText(n, L)),
+    ...[...typed.notes, ...notices.filter((n) => n.code === 'purchase-too-large')].map((n) => noticeText(n, L)),
     ...(asked.length > 0 ? ['', say(L, 'plan', asked.length === 1 ? 'questions-1' : 'questions-n', { n: asked.length }), questionList(asked, L)] : []),
   ];
   return give({ command: 'shop', result, notices, questions: asked, language: L, text: `${lines.join('\n')}\n` }, json, io);

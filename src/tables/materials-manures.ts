@@ -1,4 +1,4 @@
-/** Manures and composts: materials.md 1.2 and 3.3. Pounds a ton became percent (÷ 20); what is sold dried is dry. */
+/** Manures and composts. Pounds a ton became percent (÷ 20); what is sold dried is dry. */
 import type { Cite } from '../reason/figure.ts';
 import type { Material } from './material.ts';
 

@@ -1,4 +1,4 @@
-/** Meals and what else grew or lived, and ash: materials.md 1.2 and 3.3. The grade is our pick inside what sources print. */
+/** Meals and what else grew or lived, and ash. The grade is our pick inside what sources print. */
 import type { Cite } from '../reason/figure.ts';
 import type { Material } from './material.ts';
 

@@ -1,4 +1,4 @@
-/** Mineral fertilisers, dry and liquid: materials.md 1.1 and 3.2. What is only recalled is marked so. */
+/** Mineral fertilisers, dry and liquid. What is only recalled is marked so. */
 import type { Cite } from '../reason/figure.ts';
 import type { Material } from './material.ts';
 

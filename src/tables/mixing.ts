@@ -1,4 +1,4 @@
-/** What must not be mixed or stored together, and why: materials.md 7. The first row that fits two bags counts. */
+/** What must not be mixed or stored together, and why. The first row that fits two bags counts. */
 import type { Cite } from '../reason/figure.ts';
 import type { NoticeId } from '../words/words.ts';
 

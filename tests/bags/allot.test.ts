@@ -1,4 +1,4 @@
-// The purchase against things outside the program: every way to buy tried one by one, two solvers of other hands (yalps and HiGHS)
+// The purchase against things outside the program: every way to buy tried one by one, two solvers (yalps and HiGHS)
 // against each other, and plain arithmetic. Orchards are generated; seed fixed. MEDLAR_ORCHARDS=1000 for all of them.
 import { beforeAll, describe, expect, test } from 'vitest';
 import { solve } from 'yalps';
@@ -126,7 +126,7 @@ describe('generated orchards', () => {
       }
     }
     console.log(`${MANY} orchards: worst ${worst.toFixed(0)} ms, ${slow} over 500 ms, ${unsure} without proof, ${compared} compared, ${whole} to the last aim`);
-    // A limit of time may be reached; then the answer tells by how much it may be too dear (issue text).
+    // A limit of time may be reached; then the answer tells by how much it may be too dear.
     expect(unsure).toBeLessThanOrEqual(Math.floor(MANY / 500));
     expect(compared).toBeGreaterThan(MANY / 6);
     expect(whole).toBeGreaterThan(MANY / 10);

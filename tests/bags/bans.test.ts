@@ -1,5 +1,5 @@
-// What a grower never uses, a level cup of his own, a clerk's list, a batch of a stated grade. Rules: issue text and materials.md;
-// batches: NC State SSC 012 (a ton of 0-8-8: 800, 267, filler 933 lb) and materials.md D4 (a ton of 12-12-12), typed by hand.
+// What a grower never uses, a level cup of his own, a clerk's list, a batch of a stated grade. Batches:
+// NC State SSC 012 (a ton of 0-8-8: 800, 267, filler 933 lb) and materials.md D4 (a ton of 12-12-12), typed by hand.
 import { describe, expect, test } from 'vitest';
 import { medlar } from '../medlar.ts';
 

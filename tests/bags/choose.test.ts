@@ -42,7 +42,7 @@ describe('the bag', () => {
     expect(json.result.buy).toEqual([{ bag: 'Old', needG: expect.closeTo(12.5 * OZ, 3), bags: 0, cost: 0, leftG: expect.closeTo(19.5 * OZ, 3) }]);
   });
   test('too little in the shed: that first, the rest bought, and said', async () => {
-    // 73.6 g of N is 12.36 oz of either; 8 oz are in the shed, all of which goes on. The orchard's N stays within 3 % (issue text).
+    // 73.6 g of N is 12.36 oz of either; 8 oz are in the shed, all of which goes on. The orchard's N stays within 3 %.
     const json = await plan(orchard(APPLE, ['Fresh, 21-0-0, 4 lb, $9'], ['Old, 21-0-0, 8 oz']));
     expect(bagsOf(json)).toEqual(['Old', 'Fresh']);
     const [old, fresh] = json.result.buy;

@@ -1,16 +1,7 @@
 // What a bag weighs and brings, by the sources named: weights of a ton, of a gallon, of a heap.
 import { describe, expect, test } from 'vitest';
-import { parseBag } from '../../src/orchard/bag.ts';
+import { bagOf, codes, LB, read } from './labels.ts';
 
-const LB = 453.59237;
-const NOWHERE = { file: 'orchard.yaml', line: 1, column: 1, length: 1, source: '' };
-const read = (text: string, country: string | null = 'US') => parseBag(text, country, false, NOWHERE);
-const codes = (text: string, country: string | null = 'US'): string[] => read(text, country).notices.map((n) => n.code);
-const bagOf = (text: string, country: string | null = 'US') => {
-  const { bag, notices } = read(text, country);
-  expect(notices.filter((n) => n.severity === 'error').map((n) => n.code), text).toEqual([]);
-  return bag!;
-};
 /** Pounds of N, P2O5, K2O in the bag. */
 const pounds = (text: string, country: string | null = 'US'): number[] => {
   const { grade, g } = bagOf(text, country);

@@ -6,7 +6,7 @@ import { medlar } from '../medlar.ts';
 
 describe('notes on bags that are typed', () => {
   // Blood meal holds 10 to 15 % nitrogen (materials.md 1.2): without numbers on the label that is told.
-  test.each([['weigh', ['1 lb N', 'Blood meal']], ['blend', ['Blood meal', '0-0-60']]] as const)('%s gives them with its answer, and in words', async (command, args) => {
+  test.each([['weigh', ['1 lb N', 'Blood meal']], ['blend', ['Blood meal', '0-0-60']], ['shop', ['--need', '1 lb N', 'Blood meal']]] as const)('%s gives them with its answer, and in words', async (command, args) => {
     const run = await medlar([command, ...args, '--json']);
     expect(run.code).toBe(0);
     const [note] = run.json.notices;

@@ -1,18 +1,9 @@
 // Labels as printed in many countries. Every number expected was worked by hand from the label itself by the factors of
 // materials.md 5 (P × 2.29132 = P2O5, K × 1.20460 = K2O, CaO × 0.71470 = Ca, MgO × 0.60304 = Mg, SO3 × 0.40046 = S), or stands in the source named.
 import { describe, expect, test } from 'vitest';
-import { parseBag } from '../../src/orchard/bag.ts';
 import { noticeText } from '../../src/json/notices.ts';
+import { bagOf, codes, LB, read } from './labels.ts';
 
-const LB = 453.59237;
-const NOWHERE = { file: 'orchard.yaml', line: 1, column: 1, length: 1, source: '' };
-const read = (text: string, country: string | null = 'US') => parseBag(text, country, false, NOWHERE);
-const codes = (text: string, country: string | null = 'US'): string[] => read(text, country).notices.map((n) => n.code);
-const bagOf = (text: string, country: string | null = 'US') => {
-  const { bag, notices } = read(text, country);
-  expect(notices.filter((n) => n.severity === 'error').map((n) => n.code), text).toEqual([]);
-  return bag!;
-};
 /** Percent of N, P2O5, K2O to two decimals. */
 const percent = (text: string, country: string | null = 'US'): number[] => Object.values(bagOf(text, country).grade).map((x) => Math.round(x * 1e4) / 1e2);
 

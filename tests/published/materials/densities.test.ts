@@ -1,4 +1,4 @@
-// Bulk densities as printed (densities.ts, the second hand's) against what a volume on a label is taken to weigh, and how much of a dose fills a cup.
+// Bulk densities as printed (densities.ts; typed apart from the tables) against what a volume on a label is taken to weigh, and how much of a dose fills a cup.
 import { describe, expect, test } from 'vitest';
 import { parseBag } from '../../../src/orchard/bag.ts';
 import { materialNamed } from '../../../src/orchard/label-material.ts';

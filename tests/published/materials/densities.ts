@@ -1,6 +1,6 @@
-// Printed bulk densities of fertiliser materials, each in the unit the publication prints, typed blind from reference/materials.md 3.2 and 3.3.
+// Printed bulk densities of fertiliser materials, each in the unit the publication prints, typed from materials.md 3.2 and 3.3.
 // A weight per US quart is given per pint (half), per US cup per pint (double). `weight` A university or government, B trade, C weak page.
-// `at`: a section carries the notes' mark; "seen" means that this hand saw the figure too in a stored copy.
+// `at`: a section carries the notes' mark; "seen" means that the typist saw the figure too in a stored copy.
 // [LIQ] US trade handout, studylib.net/doc/18119690; [LSU] LSU AgCenter; [FAO] FAO S4314E appendix XI; [NOFA] nofa.org appendix;
 // [ACESF] Alabama MKM-14-4; [RU] two Russian household tables of grams a 200 mL glass; [NORG2] norganics.com.
 

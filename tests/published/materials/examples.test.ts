@@ -1,4 +1,4 @@
-// Worked examples of weights, blends, costs, feeds in water and labels (examples.ts, growers.ts, the second hand's), at the doors weigh, blend and shop.
+// Worked examples of weights, blends, costs, feeds in water and labels (examples.ts, growers.ts; typed apart from the tables), at the doors weigh, blend and shop.
 import { describe, expect, test } from 'vitest';
 import { parseBag } from '../../../src/orchard/bag.ts';
 import { LB, OZ, answer, published } from '../helpers.ts';

@@ -1,7 +1,7 @@
-// Published and derived worked examples as data, typed blind from reference/materials.md 8.2 and 8.3 (ids "8.2-n" and "D-n") and, with
-// ids "seen-n", from stored copies read by this hand. `answer...` is as printed, `exact...` the plain division where it differs.
+// Published and derived worked examples as data, typed from materials.md 8.2 and 8.3 (ids "8.2-n" and "D-n") and, with
+// ids "seen-n", from stored copies read. `answer...` is as printed, `exact...` the plain division where it differs.
 // Weights in pounds avoirdupois, grades N-P2O5-K2O in percent, areas in square feet, money in US dollars, a ton of 2000 lb, US gallons.
-// `mark`: 'read' printed somewhere, 'derived' computed. `seen` true where this hand saw the print itself.
+// `mark`: 'read' printed somewhere, 'derived' computed. `seen` true where the typist saw the print itself.
 
 /** One bag, one nutrient wanted: `want` in lb, `bag` its grade; answerLb the weight of the bag printed. `brings`: what else that weight brings, as printed. */
 export const WEIGHTS_FOR_TARGET = [
@@ -102,7 +102,7 @@ export const ELEMENTAL_LABELS = [
 export const RATIO_LABELS = [
   { id: 'seen-20', label: '4:3:4 (33)', percent: [12, 9, 12], source: 'agrispex.co.za', seen: true, mark: 'read' },
   { id: 'seen-21', label: '2:3:4 (37)', percent: [8.2, 12.3, 16.4], source: 'gharper.co.za', seen: true, mark: 'read' },
-  { id: '6-za', label: '2:3:2 (14)', percent: [4, 6, 4], source: 'reference/materials.md 6; label seen at blackwoods.co.za, the split computed', mark: 'derived' },
+  { id: '6-za', label: '2:3:2 (14)', percent: [4, 6, 4], source: 'materials.md 6; label seen at blackwoods.co.za, the split computed', mark: 'derived' },
 ] as const;
 
 /** Organic nitrogen of manure by year, lb N an acre in years 1, 2, 3. */

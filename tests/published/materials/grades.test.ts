@@ -1,4 +1,4 @@
-// What materials hold and do to the pH, as printed (grades.ts, the second hand's), held against what the product takes where a label is silent.
+// What materials hold and do to the pH, as printed (grades.ts; typed apart from the tables), held against what the product takes where a label is silent.
 import { describe, expect, test } from 'vitest';
 import { limeInFeed } from '../../../src/bags/acidity.ts';
 import { parseBag } from '../../../src/orchard/bag.ts';

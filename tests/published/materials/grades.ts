@@ -1,8 +1,8 @@
-// Printed grades of fertiliser materials, typed blind from the research notes (reference/materials.md 1.1 and 1.2), as held against
+// Printed grades of fertiliser materials, typed from the research notes (materials.md 1.1 and 1.2), as held against
 // stored copies of the publications where those could be had.
 // PRINTED_GRADES: the lowest and highest figure that any source read for that row prints; null where nobody states the nutrient.
 // Percent by weight, N-P2O5-K2O; `others` are elements (MgO x 0.603, CaO x 0.715, the printed oxide beside the row).
-// `at`: a section of the notes carries the notes' own mark; "seen ADDRESS" means that this hand saw the figure too in a stored copy.
+// `at`: a section of the notes carries the notes' own mark; "seen ADDRESS" means that the typist saw the figure too in a stored copy.
 // Keys: [IFA] International Fertilizer Association; [NRCS] New Mexico NRCS Agronomy Tech Note 76; [ACES] Alabama ANR-174; [AGC] trade page;
 // [SSC] NC State SSC 012; [PNP] Pacific Nut Producer; [NCQ] NC State 2000; [PEET] NC State, Peet; [TX] Texas A&M Earth-Kind;
 // [OSUN] Oregon State Extension 2008; [OSUV] copy of an Oregon list; [HJ] Hartz and Johnstone 2006; [CORG] Cornell ecogardening 8, 1993.
@@ -80,7 +80,7 @@ export const PRINTED_GRADES = [
   { material: 'pelleted poultry manure', n: [3, 5], p2o5: null, k2o: null, at: 'section 1.2', mark: 'memory' },
 ] as const;
 
-// What this hand saw beyond the notes' rows, each at its address; same shape, one publication a row. `weight` A, B or C as in the notes.
+// What the typist saw beyond the notes' rows, each at its address; same shape, one publication a row. `weight` A, B or C as in the notes.
 export const SEEN_GRADES = [
   { material: 'urea', n: [45, 45], p2o5: [0, 0], k2o: [0, 0], weight: 'A', at: 'forages.oregonstate.edu/Tables/26-2', mark: 'read' },
   { material: 'urea', n: [46, 46], p2o5: [0, 0], k2o: [0, 0], weight: 'A', at: 'nrcca.cals.cornell.edu/nutrient/CA4/CA0426.php', mark: 'read' },

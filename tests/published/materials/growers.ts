@@ -1,5 +1,5 @@
-// Worked examples with bags, weights, cups and prices that growers meet, typed blind from reference/growers.md 4; shapes as in examples.ts.
-// `answer...` as printed or said, `exact...` the plain division. `seen` true where this hand saw the print in a stored copy.
+// Worked examples with bags, weights, cups and prices that growers meet, typed from growers.md 4; shapes as in examples.ts.
+// `answer...` as printed or said, `exact...` the plain division. `seen` true where the typist saw the print in a stored copy.
 
 /** One bag, one nutrient wanted: lb of bag. */
 export const GROWER_WEIGHTS = [

@@ -1,4 +1,4 @@
-// Pairs that must not meet, hazards, chloride and raw manure, as printed (mixing.ts, the second hand's), against the product's tables.
+// Pairs that must not meet, hazards, chloride and raw manure, as printed (mixing.ts; typed apart from the tables), against the product's tables.
 import { describe, expect, test } from 'vitest';
 import type { Bag } from '../../../src/orchard/bag.ts';
 import { parseBag } from '../../../src/orchard/bag.ts';

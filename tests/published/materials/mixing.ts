@@ -1,4 +1,4 @@
-// Pairs not to be mixed or stored together, hazards, chloride, days to harvest and label tolerances, typed from reference/materials.md 6 and 7
+// Pairs not to be mixed or stored together, hazards, chloride, days to harvest and label tolerances, typed from materials.md 6 and 7
 // and from stored copies. `rule`: 'never', 'fresh only' (mix and spread the same day, do not store), 'not in solution'.
 // `softer`: the same page elsewhere allows this; the stricter stands. `weight` A, B, C as in the notes. `at` with an address: seen by this hand.
 // [SEAP] IPNI, seap.ipni.net/article/SEAP-3024; [ACES] Alabama ANR-174; [HSE] UK Health and Safety Executive; [PET] vets' pages.

@@ -1,4 +1,4 @@
-// How much of the nitrogen of what grew comes free, as printed (release.ts, the second hand's), against what the product counts.
+// How much of the nitrogen of what grew comes free, as printed (release.ts; typed apart from the tables), against what the product counts.
 import { describe, expect, test } from 'vitest';
 import { parseBag } from '../../../src/orchard/bag.ts';
 import { manureMinerals, releaseOf } from '../../../src/orchard/release.ts';

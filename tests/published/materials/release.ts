@@ -1,6 +1,6 @@
-// How much of the nitrogen of organic materials comes free, in percent, typed blind from reference/materials.md 2 and from stored copies.
+// How much of the nitrogen of organic materials comes free, in percent, typed from materials.md 2 and from stored copies.
 // `of`: the share is of all nitrogen or of the organic nitrogen only. `days` for an incubation. `dryMatter` of the manure in percent, [from, to].
-// `at`: a section carries the notes' mark; "seen" means that this hand saw the figure too; an address alone is new here. `weight` A, B, C.
+// `at`: a section carries the notes' mark; "seen" means that the typist saw the figure too; an address alone is new here. `weight` A, B, C.
 // [HJ] HortTechnology 16(1):39-42; [SARE] LS16-269; [CNMSP] Cornell CSS 412; [UNL] University of Nebraska-Lincoln.
 
 export const PRINTED_RELEASE = [
