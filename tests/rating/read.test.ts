@@ -17,7 +17,7 @@ const read = async (where: string, report: string): Promise<{ text: string; read
 test('near: 145 ppm of potassium is within the lab’s scatter of enough', async () => {
   const { text, readings } = await read('Washington, US', 'Potassium 145 ppm ammonium acetate\n');
   expect(readings[0]).toMatchObject({ rating: 'medium', target: 'below', near: 'optimum', ours: { rating: 'medium', target: 'below', scale: 'washington.potassium' } });
-  expect(text).toContain('medium, within the lab\'s scatter of enough, (Washington State University)');
+  expect(text).toContain('medium, within the lab\'s scatter of enough (Washington State University)');
 });
 
 test('the lab’s word is used, and the table beside it named', async () => {
