@@ -79,7 +79,7 @@ function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard
   const system = orchard.where.units;
   const wanted = drafts.map((d) => treeWants(d, season, fedOf(d)));
   const plants = drafts.map(({ facts: { tree } }, i): Plant => ({
-    wants: wanted[i]?.wants ?? NOTHING_WANTED, mostQuick: wanted[i]?.mostQuick ?? Infinity, count: tree.count, usable: bags.filter((b) => mayFeed(b, tree, orchard.never)),
+    wants: wanted[i]?.wants ?? NOTHING_WANTED, mostQuick: wanted[i]?.mostQuick ?? Infinity, count: tree.count, acid: tree.crop === 'blueberry', usable: bags.filter((b) => mayFeed(b, tree, orchard.never)),
   }));
   const { shares, stock, dearerAtMost } = allot(plants, orchard.shed, orchard.store, solver);
   const doses = drafts.flatMap(({ facts, need }, i) => (wanted[i] ? dosesOf(facts, need, wanted[i], shares[i]!, system).map((dose) => ({ dose, i })) : []));

@@ -7,9 +7,11 @@ import type { Brought, Wants } from './mix.ts';
 import type { Aim, Program, Row, Sum } from './program.ts';
 
 /** One product: what stands of it in the shed, and the sizes in which it is sold. */
-export type Product = { readonly shed: readonly Bag[]; readonly sizes: readonly Bag[]; readonly grade: Bag['grade']; readonly left: number; readonly endless: boolean };
+export type Product = { readonly shed: readonly Bag[]; readonly sizes: readonly Bag[]; readonly grade: Bag['grade']; readonly left: number; readonly endless: boolean;
+  /** Lime that a kilogram uses up, kg. */
+  readonly acidity: number };
 /** Plants that can take the same products and want the same in proportion, as one: `wants` and `brought` in kilograms of all of them, `part` is what one place takes of it, `target` the grams of one plant. */
-export type Group = { readonly products: readonly number[]; readonly wants: Wants; readonly brought: Brought; readonly plants: readonly { readonly at: number; readonly part: number; readonly target: Brought }[] };
+export type Group = { readonly acid: boolean; readonly products: readonly number[]; readonly wants: Wants; readonly brought: Brought; readonly plants: readonly { readonly at: number; readonly part: number; readonly target: Brought }[] };
 
 /** Columns in kilograms: what each group gets of each product, what is bought of it, how many bags of each size, whether it is used. */
 export type Model = { readonly program: Program; readonly aims: readonly Aim[]; readonly cost: Sum; readonly products: readonly Product[]; readonly groups: readonly Group[]; readonly gets: readonly ReadonlyMap<number, number>[]; readonly bags: ReadonlyMap<Bag, number>; readonly faulty: boolean };
@@ -76,7 +78,8 @@ export function modelOf(products: readonly Product[], groups: readonly Group[], 
     ties!.set(is, (p + 1) / 1000);
   });
   const within = 1e-6;
-  const served = faults.filter((f) => f.size > 0).map((of) => ({ of, within }));
+  // A tenth of a gram over the whole orchard; and however little of a bag serves, the whole bag does too.
+  const served = faults.filter((f) => f.size > 0).map((of): Aim => ({ of, within: 1e-4, parts: true }));
   const aims: Aim[] = [
     ...(faulty ? served : []),
     { of: unpriced!, within }, { of: cost!, within: 1e-4 },

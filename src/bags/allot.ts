@@ -6,6 +6,7 @@
 import type { Bag } from '../orchard/bag.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { NUTRIENTS } from '../units/substance.ts';
+import { limeInFeed } from './acidity.ts';
 import type { Group, Model, Product } from './allot-model.ts';
 import { modelOf } from './allot-model.ts';
 import { isSameProduct } from './buy.ts';
@@ -13,10 +14,10 @@ import { isQuick } from './choose.ts';
 import type { Brought, Wants } from './mix.ts';
 import { bestBrought, compareFaults, exactly, faultsOf, surplusOf } from './mix.ts';
 import type { Row, Solved, Solver } from './program.ts';
-import { inOrder, valueOf } from './program.ts';
+import { inOrder, roundedUp, valueOf } from './program.ts';
 
-/** `wants` in grams for one plant. No more than `mostQuick` of its nitrogen may be quick. */
-export type Plant = { readonly wants: Wants; readonly usable: readonly Bag[]; readonly mostQuick: number; readonly count: number };
+/** `wants` in grams for one plant. No more than `mostQuick` of its nitrogen may be quick. An `acid` one thrives on feed that makes the soil so. */
+export type Plant = { readonly acid?: boolean; readonly wants: Wants; readonly usable: readonly Bag[]; readonly mostQuick: number; readonly count: number };
 export type Share = { readonly bag: Bag; readonly g: number };
 /** `shares` of one plant each, in the order of the plants; `dearerAtMost` is nought where the purchase is proved the cheapest; where a limit was reached it tells by how much it might be too dear. */
 export type Allotted = { readonly shares: readonly (readonly Share[])[]; readonly stock: ReadonlyMap<Bag, number>; readonly dearerAtMost: number };
@@ -37,7 +38,7 @@ function tried(model: Model, solver: Solver): { readonly model: Model; readonly 
   if (found.status === 'none') return null;
   if (found.status === 'best') return { model, x: found.x, loose: null };
   const loose = looseOf(model, solver);
-  return loose && { model, x: found.x ?? inWholeBags(model, loose), loose };
+  return loose && { model, x: found.x ?? roundedUp(model.program, loose), loose };
 }
 
 function productsOf(shed: readonly Bag[], store: readonly Bag[]): Product[] {
@@ -49,19 +50,22 @@ function productsOf(shed: readonly Bag[], store: readonly Bag[]): Product[] {
   }
   return found.map((bags) => {
     const sizes = bags.filter((b) => b.left === null);
-    return { shed: bags.filter((b) => b.left !== null), sizes, grade: bags[0]!.grade, left: bags.reduce((sum, b) => sum + (b.left ?? 0), 0) / 1000, endless: sizes.some((b) => b.g === null || b.g <= 0) };
+    return { shed: bags.filter((b) => b.left !== null), sizes, grade: bags[0]!.grade, left: bags.reduce((sum, b) => sum + (b.left ?? 0), 0) / 1000, endless: sizes.some((b) => b.g === null || b.g <= 0), acidity: acidityOf(bags[0]!) };
   });
 }
 
+const acidityOf = (bag: Bag): number => -limeInFeed({ label: bag.label, material: bag.material?.id ?? null, n: bag.grade.N }).value / 100;
+
 function groupsOf(plants: readonly Plant[], products: readonly Product[]): Group[] {
-  const groups = new Map<string, { products: readonly number[]; wants: Wants; brought: Brought; plants: { at: number; part: number; target: Brought }[] }>();
+  const groups = new Map<string, { acid: boolean; products: readonly number[]; wants: Wants; brought: Brought; plants: { at: number; part: number; target: Brought }[] }>();
   plants.forEach((plant, at) => {
     const mine = products.map((_, p) => p).filter((p) => [...products[p]!.shed, ...products[p]!.sizes].some((b) => plant.usable.includes(b)));
     const { wants, brought, usable } = servedBest(plant, mine, products);
     const all = NUTRIENTS.reduce((sum, n) => sum + wants[n], 0) * plant.count;
     if (usable.length === 0 || all <= 0 || NUTRIENTS.every((n) => brought[n] <= 0)) return;
-    const key = `${usable.join()} ${NUTRIENTS.map((n) => (wants[n] * plant.count / all).toPrecision(9)).join()}`;
-    const group = groups.get(key) ?? { products: usable, wants: { N: 0, P2O5: 0, K2O: 0 }, brought: { N: 0, P2O5: 0, K2O: 0 }, plants: [] };
+    const acid = plant.acid === true;
+    const key = `${acid} ${usable.join()} ${NUTRIENTS.map((n) => (wants[n] * plant.count / all).toPrecision(9)).join()}`;
+    const group = groups.get(key) ?? { acid, products: usable, wants: { N: 0, P2O5: 0, K2O: 0 }, brought: { N: 0, P2O5: 0, K2O: 0 }, plants: [] };
     const more = (sum: Wants, x: Wants): Wants => ({ N: sum.N + (x.N * plant.count) / 1000, P2O5: sum.P2O5 + (x.P2O5 * plant.count) / 1000, K2O: sum.K2O + (x.K2O * plant.count) / 1000 });
     groups.set(key, { ...group, wants: more(group.wants, wants), brought: more(group.brought, brought), plants: [...group.plants, { at, part: all / 1000, target: brought }] });
   });
@@ -81,17 +85,19 @@ function servedBest({ wants, mostQuick }: Plant, mine: readonly number[], produc
   return compareFaults(slowFaults, allFaults) < 0 && compareFaults(surplusOf(slowFaults), surplusOf(allFaults)) <= 0 ? slowly : all;
 }
 
-/** With the bags decided, the shares: the first plants have what stands in the shed. */
+/** With the bags decided, the shares: acid feed goes to plants that thrive on it, and the first plants have what stands in the shed. */
 function solved(model: Model, solver: Solver): Solved {
   if (model.groups.length === 0) return { status: 'best', x: Array.from({ length: model.program.columns }, () => 0) };
   const found = inOrder(model.program, model.aims, solver);
   return found.status === 'best' ? walked(model, found.x, solver) : found;
 }
 
-function walked({ program, aims, gets, products }: Model, x: readonly number[], solver: Solver): Solved {
+function walked({ program, aims, gets, products, groups }: Model, x: readonly number[], solver: Solver): Solved {
   const fixed: Row[] = [...program.whole].map((c) => ({ of: new Map([[c, 1]]), least: x[c]!, most: x[c]! }));
   const kept: Row[] = aims.map(({ of, within }) => ({ of, most: valueOf(of, x) + within }));
-  const early = new Map(gets.flatMap((g, k) => [...g].map(([p, c]): [number, number] => [c, (products[p]!.left > 0 ? 1 : 2) * (p + 1) * (gets.length - k)])));
+  const most = 2 * products.length * gets.length;
+  const sour = (k: number, p: number): number => (groups[k]!.acid ? most * (1 - products[p]!.acidity) : 0);
+  const early = new Map(gets.flatMap((g, k) => [...g].map(([p, c]): [number, number] => [c, (products[p]!.left > 0 ? 1 : 2) * (p + 1) * (gets.length - k) + sour(k, p)])));
   const found = solver({ ...program, whole: new Set(), rows: [...program.rows, ...fixed, ...kept] }, early);
   return found.status === 'best' ? found : { status: 'best', x };
 }
@@ -101,8 +107,6 @@ function looseOf({ program, aims }: Model, solver: Solver): readonly number[] | 
   const found = inOrder({ ...program, whole: new Set() }, aims.filter((aim) => !aim.minor), solver);
   return found.status === 'best' ? found.x : null;
 }
-
-const inWholeBags = ({ program }: Model, loose: readonly number[]): number[] => loose.map((v, c) => (program.whole.has(c) ? Math.ceil(v - 1e-7) : v));
 
 /** Shares of each plant in its part of the group, under the bag that it comes out of; and how much of each there is. */
 function sharesOf({ products, groups, gets, bags, faulty }: Model, x: readonly number[], plants: readonly Plant[]): Pick<Allotted, 'shares' | 'stock'> {

@@ -9,17 +9,19 @@ export type Program = { readonly columns: number; readonly whole: ReadonlySet<nu
 export type Solved = { readonly status: 'best'; readonly x: readonly number[] } | { readonly status: 'none' } | { readonly status: 'gave-up'; readonly x?: readonly number[] };
 export type Solver = (program: Program, least: Sum) => Solved;
 
-/** An aim, and how far a later one may take it off its least. A minor one is let go where it takes too long. */
-export type Aim = { readonly of: Sum; readonly within: number; readonly minor?: true };
+/** An aim, and how far a later one may take it off its least. A `minor` one is let go where it takes too long; an aim of `parts` is as well met by parts of what is whole, rounded up. */
+export type Aim = { readonly of: Sum; readonly within: number; readonly minor?: true; readonly parts?: true };
 
 /** The first aim first, the next among what is as good, and so on. What served the aims before serves where the next one's program is too narrow for the solver's arithmetic. */
 export function inOrder(program: Program, aims: readonly Aim[], solver: Solver): Solved {
   let rows = program.rows;
   let best: readonly number[] | null = null;
   let sure = true;
-  for (const { of, within, minor } of aims) {
-    const found = solver({ ...program, rows }, of);
-    if (found.status !== 'none' && found.x) best = found.x;
+  for (const { of, within, minor, parts } of aims) {
+    const solved = solver({ ...program, rows, ...(parts ? { whole: new Set() } : {}) }, of);
+    // What served the aims before keeps every row: where a solver finds none after all, its arithmetic failed.
+    const found: Solved = best && solved.status === 'none' ? { status: 'gave-up' } : solved;
+    if (found.status !== 'none' && found.x) best = parts ? roundedUp(program, found.x) : found.x;
     if (!best) return found;
     if (found.status === 'gave-up') {
       if (minor && !found.x) continue;
@@ -29,6 +31,8 @@ export function inOrder(program: Program, aims: readonly Aim[], solver: Solver):
   }
   return best === null ? { status: 'none' } : { status: sure ? 'best' : 'gave-up', x: best };
 }
+
+export const roundedUp = ({ whole }: Program, x: readonly number[]): number[] => x.map((v, c) => (whole.has(c) ? Math.ceil(v - 1e-7) : v));
 
 export const valueOf = (of: Sum, x: readonly number[]): number => [...of].reduce((sum, [column, n]) => sum + n * x[column]!, 0);
 

@@ -17,6 +17,6 @@ export async function strongSolver(): Promise<Solver> {
   const strong = await highsSolver();
   return (program, least) => {
     const found = byYalps(program, least);
-    return found.status === 'gave-up' ? strong(program, least) : found;
+    return found.status === 'best' ? found : strong(program, least);
   };
 }

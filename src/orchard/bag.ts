@@ -74,15 +74,18 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
   const feeds = read.numbers !== null || (named !== null && named.material.kind !== 'ash' && named.material.sold.grade.some((x) => x > 0) && amendmentOf(named.before, { country, state }) === null);
   const amending = feeds ? null : amendmentOf(said.rest, { country, state });
   const told = read.numbers === null ? null : read.printed;
-  const parts = partsIn(amending?.lime?.rest ?? (amending ? said.rest : read.rest), { whole: text, country, place, told, amends: amending !== null, lime: amending?.lime !== undefined });
+  const parts = partsIn(amending?.lime?.rest ?? (amending ? said.rest : read.rest), { whole: text, country, place, told, noVolume: amending !== null && named?.material.bulk === undefined, lime: amending?.lime !== undefined });
   const notices: Notice[] = [...parts.notices];
   const bagWord = parts.label || told || text;
   const tell = (severity: 'error' | 'note', { code, facts }: { code: NoticeId; facts: Facts }): unknown => notices.push(notice(code, severity, { ...facts, bag: bagWord }, place));
   if (said.cup !== null && (said.cup < CUP_ODD.low || said.cup > CUP_ODD.high)) tell('error', { code: 'cup-odd', facts: { g: Math.round(said.cup), low: CUP_ODD.low, high: CUP_ODD.high } });
   if (amending) {
     for (const fault of amending.lime?.faults ?? []) notices.push(notice(fault.code, 'error', { ...fault.facts, bag: parts.label || text }, place));
-    const g = parts.g ?? parts.per;
-    return { bag: notices.length > 0 ? null : amendmentBag(parts.label || text, amending, { g, price: priceOf(parts, parts.g, null), left: inShed ? inHandOf(g, parts.left) : null, place, ...(said.cup === null ? {} : { cupG: said.cup }) }), notices };
+    const bulk = parts.g === null && parts.mL !== null ? weighed({ ...parts, density: said.density, byVolume: false, material: named?.material ?? null, printed: null, system: country === 'US' ? 'us' : 'metric' }) : null;
+    if (bulk?.fault) tell('error', bulk.fault);
+    if (bulk?.note) tell('note', bulk.note);
+    const g = parts.g ?? bulk?.g ?? parts.per;
+    return { bag: notices.some((n) => n.severity === 'error') ? null : amendmentBag(parts.label || text, amending, { g, price: priceOf(parts, g, parts.mL), left: inShed ? inHandOf(g, parts.left) : null, place, ...(said.cup === null ? {} : { cupG: said.cup }) }), notices };
   }
   for (const fault of read.faults) tell('error', fault);
   const strength = read.numbers === null && named ? strengthBehind(named, said.rest) : null;

@@ -19,8 +19,8 @@ export type Parts = {
   readonly perVolume: number | null;
   readonly notices: readonly Notice[];
 };
-/** `told`: the numbers as the label prints them, marked or claimed. `lime`: its strength is read elsewhere, so no number may remain. */
-type About = { readonly whole: string; readonly country: string | null; readonly place: Place; readonly told: string | null; readonly amends: boolean; readonly lime: boolean };
+/** `told`: the numbers as the label prints them, marked or claimed. `noVolume`: sold by weight alone. `lime`: its strength is read elsewhere, so no number may remain. */
+type About = { readonly whole: string; readonly country: string | null; readonly place: Place; readonly told: string | null; readonly noVolume: boolean; readonly lime: boolean };
 
 /** A number or a currency that stands alone, such as a weight without its unit. */
 const LOST = /[$£€]|^[-+]?\d(?![\d.,]*\s*%)|(?:^|\s)[-+]?\d[\d.,]*$|\bleft$/;
@@ -63,13 +63,13 @@ export function partsIn(text: string, about: About): Parts {
       }
       for (const volume of found.volumes) {
         if (volume.mL !== null && typeof volume.mL === 'object') twoWays(volume.mL.unclear);
-        else if (!volume.mL || about.amends || (mL !== null && Math.abs(volume.mL - mL) > 0.03 * mL)) unknown(part);
+        else if (!volume.mL || about.noVolume || (mL !== null && Math.abs(volume.mL - mL) > 0.03 * mL)) unknown(part);
         else {
           mL ??= volume.mL;
           ofLiquid ||= volume.ofLiquid;
         }
       }
-      if (found.perVolume !== null && about.amends) unknown(part);
+      if (found.perVolume !== null && about.noVolume) unknown(part);
       for (const cost of found.prices) {
         if (cost && 'read' in cost) notices.push(notice('number-unclear', 'error', { ...cost }, place));
         else if (!cost || price !== null) unknown(part);
@@ -79,7 +79,7 @@ export function partsIn(text: string, about: About): Parts {
       if (found.left && found.left.g === undefined && found.left.share === undefined) unknown(part);
       const rest = found.rest.replace(at === 0 && here ? /[\s:(,–-]+$/ : /[\s,;]+$/, '');
       if (/^[\s(),;:.+]*$/.test(rest)) continue;
-      const vague = about.amends ? null : vagueMeasure(rest);
+      const vague = about.noVolume ? null : vagueMeasure(rest);
       if (vague !== null) {
         if (found.volumes.length + found.weights.length === 0) notices.push(notice('bag-measure-vague', 'error', { read: vague, bag: whole }, place));
         continue;

@@ -100,3 +100,13 @@ describe('liquids', () => {
     expect(codes('fish emulsion 5-1-1, 1 gal, $20')).toEqual(['weight-by-volume']);
   });
 });
+
+// NOFA's appendix: wood ash weighs 22 to 24 lb a cubic foot; a US gallon is 231 cubic inches.
+test('ash by the pail, by its printed weight', () => {
+  const lb = (5 * 231) / 1728 * 23;
+  expect(bagOf('Wood ash, 5 gal').g! / LB).toBeCloseTo(lb, 6);
+  expect(codes('Wood ash, 5 gal')).toEqual(['weight-by-volume']);
+  expect(codes('Wood ash, a bucket')).toEqual(['bag-measure-vague']);
+  // No weight of such a measure is held.
+  expect(codes('Garden lime, 5 gal')).toEqual(['bag-part-unknown']);
+});

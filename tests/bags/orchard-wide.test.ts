@@ -52,3 +52,13 @@ test('more nitrogen on a small ring is no reason for phosphate that nobody wants
   expect(bush.over.P2O5).toBeLessThan(0.25 * bush.need.P2O5 + 2);
   expect(bush.feeds.map((f: { bag: string }) => f.bag)).toContain('Sulfate of ammonia');
 });
+
+// Blueberries are fed ammonium sulphate because it keeps the soil acid (New York's and Michigan's blueberry guides); urea does so far less.
+describe('acid feed', () => {
+  test('goes to the blueberries, though an apple stands first', async () => {
+    const { trees } = (await planned(['Sulfate of ammonia, 21-0-0, 2 lb'], ['Urea, 46-0-0, 5 lb, $12'], ['Gate: apple, semi-dwarf, planted 2016, 14 ft across, shoots 6 in 2025, hill', 'Blues: 3 blueberry, planted 2020, hill'])).result;
+    const bagsOf = (name: string): string[] => [...new Set<string>(trees.find((t: { name: string }) => t.name === name).feeds.map((d: { bag: string }) => d.bag))];
+    expect(bagsOf('Blues')).toContain('Sulfate of ammonia');
+    expect(bagsOf('Blues')).not.toContain('Urea');
+  });
+});
