@@ -5,7 +5,6 @@ import type { Ring } from '../orchard/geometry.ts';
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import { ACID_PER_N, FEED_ACIDITY } from '../tables/feed-acidity.ts';
-import type { Feed } from './doses.ts';
 
 /** % of its weight in calcium carbonate: minus for a feed that uses lime up. Known by its name, else by its material, else by its nitrogen alone. */
 export function limeInFeed({ label, material, n }: { readonly label: string; readonly material: string | null; readonly n: number }): Figure<'%', 'lime'> {
@@ -14,7 +13,7 @@ export function limeInFeed({ label, material, n }: { readonly label: string; rea
   return figure(known.percentN === null ? known.lime : (known.lime * n * 100) / known.percentN, '%', 'lime', 'feed-lime', known.cite);
 }
 
-type Fedded = { readonly feeds: readonly Feed[]; readonly fed: readonly Fed[]; readonly ring: Ring | null };
+type Fedded = { readonly feeds: readonly { readonly bag: Bag; readonly g: number }[]; readonly fed: readonly Fed[]; readonly ring: Ring | null };
 
 /** The year's feed on one plant, a square metre of its ring; null where it stands in no open ground. `bags` tell what a name of the diary is. */
 export function limeOfYear({ feeds, fed, ring }: Fedded, bags: readonly Bag[]): Figure<'g/m2', 'lime'> | null {

@@ -1,5 +1,7 @@
 /** The grade of a mix, and the mix whose grade is balanced. */
 import type { Bag } from '../orchard/bag.ts';
+import type { MixingFault } from '../orchard/mixing.ts';
+import { mixingFaults } from '../orchard/mixing.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import type { Grams, Solve } from './weigh.ts';
@@ -20,8 +22,26 @@ export function blend(mix: readonly { readonly bag: Bag; readonly parts: number 
 /** Why no mix is balanced: no bag brings the nutrient, or in every mix it comes out over or under the others. */
 export type Unbalanced = { readonly unbalanced: 'missing' | 'over' | 'under'; readonly nutrient: Nutrient };
 
+/** The bags that must not meet, where every mix needs both. */
+export type Apart = { readonly apart: MixingFault };
+const NEAR_NOTHING = 1e-9;
+
+/** What `make` makes of the bags, without pairs that must never meet: each of such a pair is left out in turn, and the mix that weighs less is taken. */
+function apart<T extends object, F extends object>(bags: readonly Bag[], make: (bags: readonly Bag[]) => T | F, usedOf: (made: T | F) => { readonly bags: readonly Bag[]; readonly weight: number } | null): T | F | Apart {
+  const made = make(bags);
+  const used = usedOf(made);
+  const fault = used && mixingFaults(used.bags).find((f) => f.rule === 'never');
+  if (!fault) return made;
+  const tries = [fault.b, fault.a].map((without) => apart(bags.filter((b) => b !== without), make, usedOf)).filter((t): t is T => !('apart' in t) && usedOf(t) !== null);
+  return tries.sort((x, y) => usedOf(x)!.weight - usedOf(y)!.weight)[0] ?? { apart: fault };
+}
+
 /** The richest mix with as much N as P2O5 as K2O: the one that reaches a gram of each with least weight. */
-export function balance(bags: readonly Bag[], solve: Solve): Blend | Unbalanced {
+export function balance(bags: readonly Bag[], solve: Solve): Blend | Unbalanced | Apart {
+  return apart<Blend, Unbalanced>(bags, (some) => balanceOf(some, solve), (made) => ('parts' in made ? { bags: made.parts.filter((p) => p.share > NEAR_NOTHING).map((p) => p.bag), weight: 1 / made.grade.N } : null));
+}
+
+function balanceOf(bags: readonly Bag[], solve: Solve): Blend | Unbalanced {
   const missing = NUTRIENTS.find((n) => bags.every((b) => b.grade[n] === 0));
   if (missing) return { unbalanced: 'missing', nutrient: missing };
   const one = { N: 1, P2O5: 1, K2O: 1 };
@@ -38,7 +58,11 @@ export type Batch = { readonly parts: readonly { readonly bag: Bag; readonly g: 
 export type NoBatch = { readonly noBatch: 'grade' | 'full'; readonly out: Grams };
 
 /** `grade` as shares from 0 to 1; `g` is the weight of the batch. */
-export function batchOf(grade: Grams, g: number, bags: readonly Bag[], solve: Solve): Batch | NoBatch {
+export function batchOf(grade: Grams, g: number, bags: readonly Bag[], solve: Solve): Batch | NoBatch | Apart {
+  return apart<Batch, NoBatch>(bags, (some) => batchFrom(grade, g, some, solve), (made) => ('parts' in made ? { bags: made.parts.filter((p) => p.g > NEAR_NOTHING * g).map((p) => p.bag), weight: g - made.fillerG } : null));
+}
+
+function batchFrom(grade: Grams, g: number, bags: readonly Bag[], solve: Solve): Batch | NoBatch {
   const plain = bags.map((b) => ({ ...b, price: null, left: null }));
   const made = weigh(grams((n) => grade[n] * g), plain, solve);
   const out = grams((n) => made.over[n] + made.short[n]);

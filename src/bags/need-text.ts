@@ -1,4 +1,5 @@
-/** A need as typed: "0.5 lb N, 0.2 lb P2O5", "N 500 g", "12 oz nitrogen, 0 phosphate". */
+/** A need as typed: "0.5 lb N, 0.2 lb P2O5", "N 500 g", "12 oz nitrogen, 0 phosphate"; or a strength: "150 ppm N", "100 mg/L N, 150 mg/L K in 2 gal". */
+import { volumesIn } from '../orchard/label-volume.ts';
 import { massOf, numberOf } from '../orchard/measure.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
@@ -6,8 +7,8 @@ import type { Nutrient } from '../units/substance.ts';
 import { ELEMENT_SHARE } from '../units/substance.ts';
 import type { Goal } from './weigh.ts';
 
-/** `goal` is null where anything is wrong; `units` are those of the first amount. */
-export type NeedText = { readonly goal: Goal | null; readonly units: 'us' | 'metric'; readonly notices: readonly Notice[] };
+/** `goal` is null where anything is wrong; `units` are those of the first amount. Of a strength the goal is that of `waterL` litres. */
+export type NeedText = { readonly goal: Goal | null; readonly units: 'us' | 'metric'; readonly waterL?: number; readonly notices: readonly Notice[] };
 
 /** What growers call the nutrients. An element counts as the oxide that holds it. */
 const NAMES: Readonly<Record<string, { readonly of: Nutrient; readonly share?: number }>> = {
@@ -20,10 +21,36 @@ const NAMES: Readonly<Record<string, { readonly of: Nutrient; readonly share?: n
 const LEAST = 0.01;
 const MOST = 10_000_000;
 
+/** mg in a litre, as it is written of feeds in water. */
+const STRENGTH = /(?<=\d) *(?:ppm|mg *\/ *l(?:it(?:er|re))?)(?!\p{L})/iu;
+const MASS = /\d *(?:kg|kilos?|g|grams?|oz|ounces?|lbs?|pounds?)(?!\p{L})/iu;
+/** A drop of water to a cistern, litres. */
+const WATER = { least: 0.1, most: 10_000 };
+
 /** Longer than any amount with its nutrient. */
 const LONGEST = 60;
 
-export function parseNeed(text: string): NeedText {
+/** `country` tells which gallon. */
+export function parseNeed(text: string, country: string | null = null): NeedText {
+  return STRENGTH.test(text) ? strengthOf(text, country) : amountsOf(text);
+}
+
+/** A strength is a need of each litre. */
+function strengthOf(text: string, country: string | null): NeedText {
+  const inWater = / in (\S.*)$/iu.exec(text);
+  const { volumes, rest } = inWater ? volumesIn(inWater[1]!, country) : { volumes: [], rest: '' };
+  const mL = inWater ? volumes[0]?.mL : 1000;
+  const plain = inWater ? text.slice(0, inWater.index) : text;
+  if (MASS.test(plain)) return { goal: null, units: 'metric', notices: [notice('need-mixed', 'error', { read: plain.slice(0, LONGEST) })] };
+  const of = amountsOf(plain.replace(new RegExp(STRENGTH, 'giu'), ' g'));
+  const known = typeof mL === 'number' && volumes.length <= 1 && rest.trim() === '' && mL >= 1000 * WATER.least && mL <= 1000 * WATER.most;
+  const notices = known ? of.notices : [...of.notices, notice('need-water', 'error', { read: inWater![1]! })];
+  const litres = known ? mL / 1000 : 1;
+  const goal = of.goal && notices.length === 0 ? (Object.fromEntries(Object.entries(of.goal).map(([n, g]) => [n, (g / 1000) * litres])) as Goal) : null;
+  return { goal, units: inWater && /gal|oz|quart|pint/i.test(inWater[1]!) ? 'us' : 'metric', waterL: litres, notices };
+}
+
+function amountsOf(text: string): NeedText {
   const notices: Notice[] = [];
   const goal: Partial<Record<Nutrient, number>> = {};
   const plain = text.replace(/(\d)(?=[\u00bc-\u00be\u2150-\u215e])/g, '$1 ').normalize('NFKC').replace(/\u2044/g, '/').replace(/\u2212/g, '-').replace(/\bP2O5\b/gi, 'phosphate').replace(/\bK2O\b/gi, 'potash');

@@ -1,5 +1,5 @@
 /** `medlar blend BAG…`: the grade of a mix in parts; with `--balanced` the parts that give as much N as P2O5 as K2O; with `--to` a batch of a stated grade. */
-import type { Blend } from '../bags/blend.ts';
+import type { Apart, Blend } from '../bags/blend.ts';
 import { balance, batchOf, blend } from '../bags/blend.ts';
 import { MOST_BAGS } from '../bags/weigh.ts';
 import { noticeText } from '../json/notices.ts';
@@ -40,6 +40,7 @@ export async function blendCommand(args: readonly string[], options: BlendOption
 
   if (options.to !== undefined || options.batch !== undefined) return toGrade(bags, options, orchard, L, json, io);
   const made = options.balanced ? balance(bags, (await import('../bags/solve.ts')).solve) : blend(mix);
+  if ('apart' in made) return fail([apartNotice(made)], EXIT.impossible);
   if ('unbalanced' in made) {
     const code = made.unbalanced === 'missing' ? 'balance-missing' as const : made.unbalanced === 'over' ? 'balance-over' as const : 'balance-under' as const;
     return fail([notice(code, 'error', { nutrient: made.nutrient })], EXIT.impossible);
@@ -62,6 +63,7 @@ async function toGrade(bags: readonly Bag[], { to = '', batch }: BlendOptions, o
   if (batch !== undefined && typeof told !== 'number') return fail(notice('blend-batch', 'error', { read: batch }));
   const g = typeof told === 'number' ? told : 100 * (system === 'us' ? OUNCE * 16 : 1000);
   const made = batchOf(wanted.grade, g, bags, (await import('../bags/solve.ts')).solve);
+  if ('apart' in made) return fail(apartNotice(made), EXIT.impossible);
   if ('noBatch' in made) {
     const list = NUTRIENTS.filter((n) => made.out[n] > 1e-6 * g).map((n) => n).join(', ');
     return fail(notice(made.noBatch === 'full' ? 'batch-full' : 'batch-out', 'error', { grade: wanted.printed, list }), EXIT.impossible);
@@ -71,6 +73,8 @@ async function toGrade(bags: readonly Bag[], { to = '', batch }: BlendOptions, o
   const lines = [...made.parts.map(({ bag, g: mine }) => say(L, 'bags', 'amount', { amount: showMass(mine, system), bag: bagName(bag), measure: '' })), ...(made.fillerG > 1 ? [say(L, 'bags', 'filler', { amount: showMass(made.fillerG, system) })] : []), say(L, 'bags', 'batch', { amount: showMass(g, system), grade: wanted.printed }), ...notices.map((n) => noticeText(n, L))];
   return give({ command: 'blend', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
 }
+
+const apartNotice = ({ apart: { a, b } }: Apart): Notice => notice('mix-apart', 'error', { a: bagName(a), b: bagName(b) });
 
 const rounded = (x: number): number => Number(x.toFixed(2));
 const gradeOf = ({ grade }: Blend): string => [grade.N, grade.P2O5, grade.K2O].map(rounded).join('-');

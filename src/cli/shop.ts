@@ -5,6 +5,7 @@ import type { Purchase } from '../bags/purchase.ts';
 import { cheapest } from '../bags/purchase.ts';
 import type { Ranked, Why } from '../bags/shop.ts';
 import { currenciesOf, offerFor, rank } from '../bags/shop.ts';
+import { keepsOf } from '../bags/keeps.ts';
 import type { ClerkList } from '../bags/clerk.ts';
 import { clerkList } from '../bags/clerk.ts';
 import type { Goal, Grams } from '../bags/weigh.ts';
@@ -61,7 +62,7 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   const notices = [...typed.notes, ...(typedNeed ? [] : folder.notices), ...(tooLarge ? [notice('purchase-too-large', 'note')] : [])];
   const asked = typedNeed ? [] : [...folder.questions, ...questions];
   const result = {
-    bags: ranked.map((r) => ({ label: r.offer.bag.label, verdict: r.verdict, why: r.why, bags: r.bags, cost: r.cost, costPerNeededKg: r.costPerNeededKg, leftG: r.leftG, over: r.offer.over, short: r.offer.short })),
+    bags: ranked.map((r) => ({ label: r.offer.bag.label, verdict: r.verdict, why: r.why, bags: r.bags, cost: r.cost, costPerNeededKg: r.costPerNeededKg, leftG: r.leftG, keeps: keepsOf(r.offer.bag), over: r.offer.over, short: r.offer.short })),
     list: { wishes: list.wishes.map(({ nutrient, feeds }) => ({ nutrient, feeds: feeds.map(({ material, g }) => ({ grade: material.sold.grade.join('-'), name: material.names[0]!, g })) })), leave: list.leave },
     purchase: purchase && { bags: purchase.bags.map(({ bag, bags: n }) => ({ label: bag.label, bags: n })), cost: purchase.cost, over: purchase.over, short: purchase.short },
   };

@@ -1,4 +1,5 @@
 /** `medlar weigh NEED BAG…`: how much of each bag meets one need. */
+import type { NeedText } from '../bags/need-text.ts';
 import { parseNeed } from '../bags/need-text.ts';
 import { currenciesOf } from '../bags/shop.ts';
 import type { Goal, Grams, Weighed } from '../bags/weigh.ts';
@@ -14,6 +15,7 @@ import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { bagName } from '../orchard/bag.ts';
 import { mixingFaults, mixingNotice } from '../orchard/mixing.ts';
+import { inWaterText, solutionFaults, solutionNotes } from './in-water.ts';
 import { surroundings, typedBags, weedWarnings, withStdin } from './bags.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
@@ -23,7 +25,7 @@ export async function weighCommand(need: string, args: readonly string[], option
   const { orchard, language: L, notices: broken } = surroundings(options, io);
   const fail = (notices: readonly Notice[], code?: number): number => give({ command: 'weigh', result: null, notices, language: L, ...(code === undefined ? {} : { code }) }, json, io);
   if (broken.length > 0) return fail(broken);
-  const wanted = parseNeed(need === '-' ? await io.stdin() : need);
+  const wanted = parseNeed(need === '-' ? await io.stdin() : need, orchard?.where.country ?? null);
   const typed = typedBags(need === '-' ? args : await withStdin(args, io), [...orchard?.shed ?? [], ...orchard?.store ?? []], orchard?.where.country ?? null);
   const mistakes = [...wanted.notices, ...typed.notices];
   if (wanted.goal === null || mistakes.length > 0) return fail(mistakes);
@@ -35,18 +37,23 @@ export async function weighCommand(need: string, args: readonly string[], option
   const { solve } = await import('../bags/solve.ts');
   // Prices that cannot be compared are not.
   const weighed = weigh(wanted.goal, mixed ? typed.bags.map((b) => ({ ...b, price: null })) : typed.bags, solve);
-  const notices = [...typed.notes, ...weedWarnings(typed.bags), ...mixingFaults(weighed.bags.filter((w) => w.g > 0).map((w) => w.bag)).map(mixingNotice), ...(mixed ? [notice('currencies-mixed', 'warning', { list: currencies.join(', ') })] : [])];
+  const used = weighed.bags.filter((w) => w.g > 0);
+  const spoiled = wanted.waterL === undefined ? [] : solutionFaults(used, wanted.waterL);
+  if (spoiled.length > 0) return fail(spoiled, EXIT.impossible);
+  const notices = [...typed.notes, ...weedWarnings(typed.bags), ...(wanted.waterL === undefined ? mixingFaults(used.map((w) => w.bag)).map(mixingNotice) : solutionNotes(used, weighed, wanted.waterL)), ...(mixed ? [notice('currencies-mixed', 'warning', { list: currencies.join(', ') })] : [])];
   const percent = (share: number): number => Number((100 * share).toFixed(10));
   const result = {
     bags: weighed.bags.map(({ bag, g, mL }) => ({ label: bag.label, grade: { N: percent(bag.grade.N), P2O5: percent(bag.grade.P2O5), K2O: percent(bag.grade.K2O) }, g, mL })),
-    supplied: weighed.supplied, over: weighed.over, short: weighed.short,
+    supplied: weighed.supplied, ...(wanted.waterL === undefined ? {} : { waterL: wanted.waterL }), over: weighed.over, short: weighed.short,
     ...(weighed.limiting === undefined ? {} : { limiting: weighed.limiting }), ...(weighed.covering === undefined ? {} : { covering: weighed.covering }),
   };
-  const lines = [...textOf(wanted.goal, weighed, orchard?.where.units ?? wanted.units, L), ...notices.map((n) => noticeText(n, L))];
+  const lines = [...textOf(wanted, weighed, orchard?.where.units ?? wanted.units, L), ...notices.map((n) => noticeText(n, L))];
   return give({ command: 'weigh', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
 }
 
-function textOf(goal: Goal, weighed: Weighed, system: System, L: Language): string[] {
+function textOf({ goal: wanted, waterL }: NeedText, weighed: Weighed, system: System, L: Language): string[] {
+  const goal = wanted!;
+  if (waterL !== undefined) return inWaterText(weighed, waterL, system, L);
   const lines = weighed.bags.map(({ bag, g, mL }) => (g > 0
     ? say(L, 'bags', 'amount', { amount: showDose(g, system), bag: bagName(bag), measure: mL === null ? '' : showVolume(mL, system) })
     : say(L, 'bags', 'none-of', { bag: bagName(bag) })));

@@ -1,5 +1,6 @@
 /** The answers' shapes, for `medlar schema` and for the tests that hold every answer against them. */
 import * as z from 'zod';
+import { KEEPS } from '../tables/keeping.ts';
 import { VERDICTS, WHYS } from '../bags/shop.ts';
 import { WHATS } from '../orchard/diary.ts';
 import { FLAGS } from '../orchard/tree.ts';
@@ -76,6 +77,7 @@ const diaryEntry = z.strictObject({
 const limit = z.strictObject({ nutrient: z.enum(NUTRIENTS as [string, ...string[]]), g: z.number() }).nullable().optional();
 const weighed = z.strictObject({
   bags: z.array(z.strictObject({ label: z.string(), grade: per(z.number()).meta({ description: '% of the product' }), g: z.number(), mL: z.number().nullable() })),
+  waterL: z.number().optional().meta({ description: 'of a strength: the litres of water that the amounts go into' }),
   supplied: per(z.number()), over: per(z.number()), short: per(z.number()),
   limiting: limit.meta({ description: 'of a single bag: the most that exceeds nothing named' }), covering: limit.meta({ description: 'of a single bag: the least that meets everything named' }),
 });
@@ -83,7 +85,7 @@ const blended = z.strictObject({ grade: per(z.number()), parts: z.array(z.strict
 const shop = z.strictObject({
   list: z.strictObject({ wishes: z.array(z.strictObject({ nutrient: z.enum(NUTRIENTS as [string, ...string[]]), feeds: z.array(z.strictObject({ grade: z.string(), name: z.string(), g: z.number() })) })), leave: z.array(z.enum(NUTRIENTS as [string, ...string[]])) }).meta({ description: 'plain grades to ask a clerk for, whatever the brand, and what no bag may bring' }),
   bags: z.array(z.strictObject({
-    label: z.string(), verdict: z.enum(VERDICTS as [string, ...string[]]), why: z.enum(WHYS), bags: z.int().nullable(), cost: z.number().nullable(), costPerNeededKg: z.number().nullable(), leftG: z.number().nullable(), over: per(z.number()), short: per(z.number()),
+    label: z.string(), verdict: z.enum(VERDICTS as [string, ...string[]]), why: z.enum(WHYS), bags: z.int().nullable(), cost: z.number().nullable(), costPerNeededKg: z.number().nullable(), leftG: z.number().nullable(), keeps: z.enum(KEEPS).meta({ description: 'how long what is left keeps' }), over: per(z.number()), short: per(z.number()),
   })),
   purchase: z.strictObject({ bags: z.array(z.strictObject({ label: z.string(), bags: z.int() })), cost: z.number(), over: per(z.number()), short: per(z.number()) }).nullable().meta({ description: 'the cheapest whole bags that together meet the need as well as these bags can' }),
 });

@@ -1,4 +1,5 @@
 /** The verdict on a bag in words. */
+import { keepsOf } from '../bags/keeps.ts';
 import { ROUNDING } from '../bags/round.ts';
 import type { Ranked } from '../bags/shop.ts';
 import type { Grams } from '../bags/weigh.ts';
@@ -25,5 +26,5 @@ export function lineOf(r: Ranked, forTrees: boolean, system: System, L: Language
   const missing = list(short);
   const price = cost || amount;
   const all = missing !== '' ? say(L, 'bags', 'still-short', { price, list: missing }) : say(L, 'bags', forTrees ? 'feeds-all' : 'meets-need', { price });
-  return say(L, 'bags', 'buy', { n: r.bags ?? '', all, left, more: list(over), ...dear });
+  return say(L, 'bags', 'buy', { n: r.bags ?? '', all, left, keeps: say(L, 'bags', keepsOf(bag)), more: list(over), ...dear });
 }

@@ -16,7 +16,7 @@ import { othersOf } from './label-others.ts';
 import type { Parts } from './label-parts.ts';
 import { partsIn } from './label-parts.ts';
 import { weighed } from './label-weight.ts';
-import { bringsNitrate, carriesChloride, isFresh, isSlow, killsWeeds, organicKind, saysLiquid, sayingsIn, slowShareOf } from './label-words.ts';
+import { bringsNitrate, carriesChloride, isFresh, isSlow, killsWeeds, organicKind, saysLiquid, saysSoluble, sayingsIn, slowShareOf } from './label-words.ts';
 import { isNeutralSalt } from './lime-label.ts';
 
 /** N, P2O5 and K2O as shares from 0 to 1. */
@@ -49,6 +49,8 @@ export type Bag = {
   readonly slowShare: number;
   readonly slow: boolean;
   readonly liquid: boolean;
+  /** Sold to be dissolved in water. */
+  readonly soluble?: true;
   readonly chloride: boolean;
   readonly weedKiller: boolean;
   /** Lime or sulphur: it feeds nothing and is planned by the pH. */
@@ -129,6 +131,7 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
       nitrate: bringsNitrate(words, material, grade),
       slowShare, slow: isSlow(slowShare),
       liquid: saysLiquid(words) || material?.liquid === true || (parts.mL !== null && parts.ofLiquid && material?.bulk === undefined),
+      ...(saysSoluble(words) ? { soluble: true as const } : {}),
       chloride: grade.K2O > 0 && carriesChloride(words, material),
       weedKiller: killsWeeds(words),
     },

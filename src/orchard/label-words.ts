@@ -100,3 +100,6 @@ export function isFresh(words: string, material: Material | null, graded: boolea
   if (/\bfresh\b|\braw\b|\bfrisch|\bfresco|\bfrais/.test(words)) return true;
   return !graded && !/compost|rotted|\baged\b|dried|pellet|dehydrat|sterili[sz]|cured|mature|verrottet|abgelagert|madur|curad|compost[eé]/.test(words);
 }
+
+/** Sold to be dissolved; soluble in citrate, or slowly, is not meant. */
+export const saysSoluble = (words: string): boolean => /(?<!citrate[- ]|in|slowly )soluble|crystal|wasserl[oö]slich|hidrosoluble/.test(words);

@@ -12,6 +12,7 @@ import * as extractants from './extractants.ts';
 import * as feedAcidity from './feed-acidity.ts';
 import * as growth from './growth.ts';
 import * as indexes from './indexes.ts';
+import * as keeping from './keeping.ts';
 import * as labs from './labs.ts';
 import * as leaf from './leaf.ts';
 import * as lime from './lime.ts';
@@ -26,6 +27,7 @@ import * as rules from './rules.ts';
 import * as phRanges from './ph-ranges.ts';
 import * as phScales from './ph-scales.ts';
 import * as potash from './potash.ts';
+import * as solubility from './solubility.ts';
 import * as ratings from './ratings.ts';
 import * as removal from './removal.ts';
 import * as rootstocks from './rootstocks.ts';
@@ -40,7 +42,7 @@ import * as sulphur from './sulphur.ts';
 import * as texture from './texture.ts';
 import * as timing from './timing.ts';
 
-const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, release, mixing, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, 'feed-acidity': feedAcidity, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
+const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, release, mixing, keeping, solubility, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, 'feed-acidity': feedAcidity, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {

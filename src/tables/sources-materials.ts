@@ -43,4 +43,5 @@ export const SOURCES_MATERIALS = {
   'lawn-need-utah': { title: 'A soil report of the mountain west with what brings a tenth of a pound of nitrogen', publisher: 'a page of readers\' reports', year: 2018, url: 'http://worldwidecanneries.com/dko.164.12/', note: 'weak page' },
   'fish-hydrolysate-label': { title: 'Hydrolysed liquid fish, a label', publisher: 'a garden supplier', url: 'https://store.lyngsogarden.com/products/fish-on-hydrolyzed-liquid-515.html', note: 'weak page' },
   'fish-emulsion-terms': { title: 'Fish emulsion, a garden dictionary', publisher: 'a garden page', url: 'https://davesgarden.com/guides/terms/go/350/', note: 'weak page' },
+  'fertigation-solubility': { title: 'Solubility of fertilisers for fertigation', publisher: 'a page on soil science', url: 'https://dramarnathgiri.blogspot.com', note: 'weak page' },
 } as const satisfies Record<string, Source>;

@@ -43,8 +43,8 @@ describe('balanced', () => {
   const made = (...labels: string[]): ReturnType<typeof balance> => balance(labels.map(bagOf), solve);
   test('three straights: parts as one over their grades', () => {
     // T ÷ the sum of weights, each weight T ÷ its grade.
-    const g = 1 / (1 / 46 + 1 / 46 + 1 / 60);
-    expect(made('46-0-0', '0-46-0', '0-0-60')).toMatchObject({ grade: { N: expect.closeTo(g, 9), P2O5: expect.closeTo(g, 9), K2O: expect.closeTo(g, 9) } });
+    const g = 1 / (1 / 40 + 1 / 44 + 1 / 60);
+    expect(made('40-0-0', '0-44-0', '0-0-60')).toMatchObject({ grade: { N: expect.closeTo(g, 9), P2O5: expect.closeTo(g, 9), K2O: expect.closeTo(g, 9) } });
   });
   test('of several the richest', () => {
     expect(made('10-10-10', '20-20-20')).toMatchObject({ grade: { N: expect.closeTo(20, 9) }, parts: [{ share: 0 }, { share: expect.closeTo(1, 9) }] });
@@ -101,4 +101,23 @@ describe('at the command line', () => {
     [['blend'], 2], [['blend', '0x46-0-0'], 3], [['blend', '0x46-0-0', '1x0-0-60'], 3], [['blend', '-1x46-0-0'], 2], [['blend', '1,000x46-0-0'], 3], [['blend', '2x'], 3], [['blend', '2'], 3], [['blend', '2x0-0-0'], 3], [['blend', '9999999x46-0-0'], 3], [['blend', '50-50-50'], 3],
     [['blend', '--balanced', '2x46-0-0', '0-46-0'], 2], [['blend', '-'], 2], [['blend', '--balanced', ...Array.from({ length: 13 }, () => '10-10-10')], 2], [['blend', 'Weed and feed 21-0-0', '10-10-10'], 0], [['blend', ...Array.from({ length: 40 }, () => '10-10-10')], 0],
   ] as const)('%j: exit %i', async (argv, code) => { expect((await both(argv, {})).text.code).toBe(code); });
+});
+
+// IPNI and the notes on mixing: urea and superphosphate must never meet, nor urea and calcium ammonium nitrate.
+describe('pairs that must never meet', () => {
+  const made = async (...args: string[]) => (await medlar(['blend', ...args, '--json'])).json;
+  test('another bag takes the place of one', async () => {
+    const { result } = await made('46-0-0 urea', '21-0-0', '0-46-0', '0-0-60', '--balanced');
+    const parts = result.parts.filter((p: { share: number }) => p.share > 0).map((p: { label: string }) => p.label);
+    expect(parts).not.toContain('urea');
+    // By hand: a gram of each takes 1/0.21 + 1/0.46 + 1/0.6 = 8.6025 g: 11.62 % of each.
+    expect(result.grade.N).toBeCloseTo(100 / (1 / 0.21 + 1 / 0.46 + 1 / 0.6), 6);
+  });
+  test('refused where every mix needs both', async () => {
+    for (const args of [['46-0-0 urea', '0-46-0', '0-0-50', '--balanced'], ['46-0-0 urea', '0-46-0', '--to', '10-10-0']]) {
+      const answer = await made(...args);
+      expect(answer).toMatchObject({ ok: false, result: null });
+      expect(answer.notices[0]?.code).toBe('mix-apart');
+    }
+  });
 });
