@@ -89,7 +89,7 @@ export const enUS = {
     'diary-tree': 'There is no tree or zone called "{read}", so this line counts for none.[guess| Did you mean "{guess}"?]',
     'diary-trees': 'This line names no tree. Write a name of orchard.yaml, or several with a semicolon between.',
     'diary-what': '"{read}" is not something done.[guess| Did you mean "{guess}"?] It may be: {known}.',
-    'dose-cut': '{tree}: its nitrogen would burn roots on so small a ring, even in three doses on a wide one. The dose is cut to what the ground can take.',
+    'dose-cut': '{tree}: its nitrogen would burn roots on so small a ring, even in as many doses as the season leaves, on a wide one. The dose is cut to what the ground can take.',
     'fact-contrary': '{tree}: "{a}" and "{b}" cannot both hold. Keep one.',
     'area-two-ways': '{tree}: its crown covers {crown}, its share of the spacing {share}. Garden rates are taken for the crown, orchard rates an acre or hectare for the share.',
     'advice-beside': '{zone}: the lab recommends {list}. For {tree} that comes to {lab} of N, where this plan gives {ours}, set by the tree itself and not by the ground alone. To follow the lab, write "by the lab" behind its report: {zone}: {file}, by the lab',
