@@ -8,6 +8,8 @@ export type Io = {
   readonly out: (text: string) => void;
   /** All else. */
   readonly err: (text: string) => void;
+  /** Shows a file in the program that this machine shows such files in; false where none is known. Absent where nobody looks. */
+  readonly open?: (path: string) => Promise<boolean>;
   readonly stdin: () => Promise<string>;
   /** The same as it came in, for a report that may be in another encoding; absent where only text comes. */
   readonly bytes?: () => Promise<Uint8Array>;

@@ -26,7 +26,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     .option('--json', w('opt-json')).option('--folder <dir>', w('opt-folder')).addOption(new Option('--today <day>', w('opt-today')).argParser(today))
     .exitOverride();
   const command = (name: string, about: Parameters<typeof w>[0]): Command => common(program.command(name).description(w(about)));
-  const sheetOptions = (c: Command): Command => c.addOption(new Option('--as <form>', w('opt-as')).choices(['html', 'text']))
+  const sheetOptions = (c: Command): Command => c.addOption(new Option('--as <form>', w('opt-as')).choices(['html', 'text', 'ics'])).option('--open', w('opt-open'))
     .addOption(new Option('--paper <size>', w('opt-paper')).choices(['a4', 'letter'])).option('--large', w('opt-large')).option('--force', w('opt-force'));
 
   const again = (value: string, before: readonly string[] = []): readonly string[] => [...before, value];

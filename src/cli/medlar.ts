@@ -36,13 +36,15 @@ async function choose(question: string, choices: readonly string[]): Promise<num
   reader = null;
   return (await import('./prompts.ts')).chooseByArrows(question, choices);
 }
+const open = async (path: string): Promise<boolean> => (await import('./open.ts')).openFile(path);
+
 /** A terminal that says no width, or a narrow one, gets letters to type. */
 const arrows = process.env.TERM !== 'dumb' && process.stderr.isTTY && process.stderr.columns >= 40;
 const waiting = (): boolean => reader?.waiting() === true;
 
 process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(), today: `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`,
-  out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin, bytes,
+  out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin, bytes, open,
   ...(process.stdin.isTTY && process.stdout.isTTY ? { ask, waiting, ...(arrows ? { choose } : {}) } : {}),
 }).catch((e: unknown) => {
   process.stderr.write(`${say('en-US', 'notice', 'fault', { why: e instanceof Error ? e.message : String(e) })}\n`);

@@ -7,16 +7,16 @@ import type { Notice } from '../reason/notice.ts';
 import { reason } from './files.ts';
 
 /** How each kind of file carries the mark on its last line. */
-const MARKS = { html: ['<!-- medlar ', ' -->'], svg: ['<!-- medlar ', ' -->'], text: ['# medlar ', ''], js: ['// medlar ', ''], json: [', "medlar": "', '" }'] } as const;
+const MARKS = { html: ['<!-- medlar ', ' -->'], svg: ['<!-- medlar ', ' -->'], text: ['# medlar ', ''], js: ['// medlar ', ''], json: [', "medlar": "', '" }'], ics: ['X-MEDLAR:', '\r\nEND:VCALENDAR'] } as const;
 export type OwnForm = keyof typeof MARKS;
 
-const MARK = /\n?(?:<!-- medlar ([0-9a-f]{16}) -->|(?:#|\/\/) medlar ([0-9a-f]{16})|, "medlar": "([0-9a-f]{16})" \})\n?$/;
+const MARK = /\n?(?:<!-- medlar ([0-9a-f]{16}) -->|(?:#|\/\/) medlar ([0-9a-f]{16})|, "medlar": "([0-9a-f]{16})" \}|X-MEDLAR:([0-9a-f]{16})\r\nEND:VCALENDAR\r)\n?$/;
 const digest = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
 
 /** Whether a file carries our mark and stands as it was made. */
 function isOwn(text: string): boolean {
   const mark = MARK.exec(text);
-  return mark !== null && (mark[1] ?? mark[2] ?? mark[3]) === digest(text.slice(0, mark.index));
+  return mark !== null && (mark[1] ?? mark[2] ?? mark[3] ?? mark[4]) === digest(text.slice(0, mark.index));
 }
 
 /** Why a file may not be written over: it is not ours, or was edited. Null where it may. */
@@ -32,10 +32,10 @@ export function refusal(path: string, shown: string): Notice | null {
 export function writeOwn(path: string, shown: string, text: string, form: OwnForm, force: boolean): Notice | null {
   const refused = force ? null : refusal(path, shown);
   if (refused) return refused;
-  // In JSON the mark is the last member.
-  const body = form === 'json' ? text.replace(/\s*\}\s*$/, '') : text.replace(/\n$/, '');
+  // In JSON and in a calendar the mark is the last member.
+  const body = form === 'json' ? text.replace(/\s*\}\s*$/, '') : form === 'ics' ? text.replace(/\r\nEND:VCALENDAR\r\n$/, '\r') : text.replace(/\n$/, '');
   const [before, after] = MARKS[form];
-  return writeWhole(path, shown, `${body}\n${before}${digest(body)}${after}\n`);
+  return writeWhole(path, shown, `${body}\n${before}${digest(body)}${after}${form === 'ics' ? '\r' : ''}\n`);
 }
 
 /** Writes through a temporary file and a rename, so that a half-written file is never seen. */

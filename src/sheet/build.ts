@@ -172,6 +172,18 @@ function stripOf(plan: Plan, w: Words): string {
 /** The back is one page: so many plants, a drawing of pH counted as two, leave room on it. */
 const BACK_HOLDS = 7;
 
+/** Where lime or sulphur goes on, the first autumn whose sample tells what all of it did. */
+function toldYears(plan: Plan): number[] {
+  const { south } = plan.orchard.where;
+  return plan.trees.flatMap(({ ph }) => (ph && ph.g > 0 ? [yearTold(ph.window!.until, south)] : ph?.plan.reason === 'retest' && ph.last ? [Math.max(yearTold(ph.last, south), plan.season.year)] : []));
+}
+
+/** The year whose autumn the next soil sample is due. */
+export function nextTest(plan: Plan): number {
+  const told = toldYears(plan);
+  return plan.zones.length === 0 ? plan.season.year : Math.min(...plan.zones.map((z) => retestYear(plan.season, z.sample.taken ?? null)), ...(told.length > 0 ? [Math.max(...told)] : []));
+}
+
 function backOf(plan: Plan, w: Words): View['back'] {
   const { language, units: system } = plan.orchard.where;
   const { season } = plan;
@@ -183,10 +195,8 @@ function backOf(plan: Plan, w: Words): View['back'] {
   assumed.push(season.assumed.includes('first-frost') ? `${w('assumed-first-frost', { day: showDay(season.firstFrost) })} †` : w('assumed-first-frost', { day: showDay(season.firstFrost) }));
   if (plan.trees.some((t) => t.tree.flags.includes('fed lawn'))) assumed.push(w('assumed-lawn'));
   const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.facts.bed === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
-  // Where lime or sulphur goes on, the first autumn whose sample tells what all of it did.
-  const { south } = plan.orchard.where;
-  const told = plan.trees.flatMap(({ ph }) => (ph && ph.g > 0 ? [yearTold(ph.window!.until, south)] : ph?.plan.reason === 'retest' && ph.last ? [Math.max(yearTold(ph.last, south), season.year)] : []));
-  const again = plan.zones.length === 0 ? season.year : Math.min(...plan.zones.map((z) => retestYear(season, z.sample.taken ?? null)), ...(told.length > 0 ? [Math.max(...told)] : []));
+  const told = toldYears(plan);
+  const again = nextTest(plan);
   const used = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)))];
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);

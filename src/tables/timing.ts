@@ -37,6 +37,9 @@ export const BUD_BREAK_BEFORE_LAST_FROST = { days: 21, cite: { source: 'medlar',
 /** A soil test holds for about three years in an orchard. */
 export const RETEST = { years: 3, cite: { source: 'organic-sampling', at: 'soil every 3 to 5 years', mark: 'read' } satisfies Cite } as const;
 
+/** When an orchard's soil is sampled, month and day: once the year's growth is done. */
+export const AUTUMN_TEST = { north: '10-01', south: '04-01', cite: { source: 'medlar', at: 'autumn-sample', mark: 'practice' } satisfies Cite } as const;
+
 /** Lime after the leaves are down, and a month from nitrogen: days from the first autumn frost, days before the first dose. */
 export const LIME_WINDOW = { from: 0, until: 60, beforeNitrogen: 30, cite: { source: 'georgia-nectarine', at: 'late fall best; not with leaves or fruit on', mark: 'read' } satisfies Cite } as const;
 /** Sulphur works in warm moist soil: in spring, days from bud break. */
