@@ -539,7 +539,7 @@ export const enUS = {
     'lime-schemes': 'recalled from state lime rules',
     'lime-sieves': 'recalled openings of US sieves',
     keeping: 'the air of a shed is often as damp as that',
-    'autumn-sample': 'common practice: in autumn, once growth is done and before lime',
+    'autumn-sample': 'common practice: in fall, once growth is done and before lime',
     'pot-strength': 'recalled from nursery practice: 100 to 200 mg of nitrogen a liter, once a week',
     'household-density': 'recalled or from household tables; weigh a cup of yours',
     'new-zealand-labels': 'recalled: New Zealand bags print the element',
