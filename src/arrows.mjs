@@ -16,6 +16,7 @@ const rows = [
   ['planned.ts'],
   ['plan-notices.ts'],
   ['plan.ts'],
+  ['years.ts'],
   ['sheet', 'json'],
   ['cli', 'page'],
 ];

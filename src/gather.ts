@@ -2,7 +2,7 @@
 import type { Soil } from './need/facts.ts';
 import type { Diary, Entry } from './orchard/diary.ts';
 import { DIARY_FILE } from './orchard/diary.ts';
-import type { Orchard } from './orchard/load.ts';
+import type { Orchard, ZoneTest } from './orchard/load.ts';
 import type { OwnRules } from './orchard/own-rules.ts';
 import { loadOrchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
@@ -10,6 +10,7 @@ import type { PhSoil } from './ph/soil.ts';
 import { phSoilOf } from './ph/soil.ts';
 import type { Region } from './rating/rate.ts';
 import { rateSample } from './rating/rate.ts';
+import type { Rated } from './rating/rate.ts';
 import { inOrder, SAID_BY_STOPS, senseOf } from './rating/sense.ts';
 import { knownHeaviness } from './rating/texture.ts';
 import type { Notice, Place, Question } from './reason/notice.ts';
@@ -26,7 +27,10 @@ import { seasonOf } from './when/season.ts';
 
 export const ORCHARD_FILE = 'orchard.yaml';
 
-export type ZoneSoil = { readonly zone: string; readonly sample: Sample; readonly soil: Soil; readonly ph: PhSoil | null; readonly advice: readonly Advice[]; readonly byLab: boolean };
+/** `earlier` are other soil tests of the zone, the oldest first. */
+export type ZoneSoil = { readonly zone: string; readonly earlier: readonly Tested[]; readonly sample: Sample; readonly soil: Soil; readonly ph: PhSoil | null; readonly advice: readonly Advice[]; readonly byLab: boolean };
+
+export type Tested = { readonly sample: Sample; readonly rated: readonly Rated[] };
 
 export type Gathered = {
   /** Null where the orchard file holds a mistake. */
@@ -48,9 +52,9 @@ export function gather(source: string, reportText: (file: string, place: Place) 
   if (!orchard) return { orchard, zones: [], reports: new Map(), diary: [], notices, questions };
   const all = [...notices];
   const reports = new Map<string, Report>();
-  const asked: Question[] = [];
+  const told = new Map<string, readonly Notice[]>();
   const absent = new Set<string>();
-  for (const { file, place } of orchard.zones) {
+  for (const { file, place } of orchard.zones.flatMap((z) => [z, ...z.others])) {
     if (reports.has(file) || absent.has(file)) continue;
     const found = reportText(file, place);
     if ('refused' in found) {
@@ -60,10 +64,13 @@ export function gather(source: string, reportText: (file: string, place: Place) 
     }
     const report = readReport(found.text, file);
     reports.set(file, report);
-    all.push(...(found.notices ?? []), ...report.notices);
-    asked.push(...report.questions);
+    told.set(file, [...(found.notices ?? []), ...report.notices]);
   }
-  const soils = zonesOf({ ...orchard, zones: orchard.zones.filter((z) => reports.has(z.file)) }, reports);
+  const soils = zonesOf(orchard, reports);
+  // What is unclear in an earlier report changes nothing any more.
+  const current = (file: string): boolean => soils.files.has(file) || !soils.earlier.has(file);
+  all.push(...[...told].flatMap(([file, list]) => list.filter((n) => n.severity === 'error' || current(file))));
+  const asked = [...reports].flatMap(([file, report]) => (current(file) ? report.questions : []));
   const used = new Set(soils.zones.map((z) => z.sample.name));
   const asking = asked.filter((q) => q.facts.sample === '' || q.facts.sample === undefined || used.has(String(q.facts.sample)));
   return {
@@ -86,27 +93,43 @@ function strangers(orchard: Orchard, entries: readonly Entry[]): Notice[] {
     .map((read) => notice('diary-tree', 'warning', { read, guess: suggest(read, known).join(', ') }, { file: DIARY_FILE, line: e.line, column: 1, length: 1, source: '' })));
 }
 
-/** The soil of each zone out of the reports; a sample that a report does not hold is a mistake, and so is a leaf's. */
-function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zones: ZoneSoil[]; notices: Notice[] } {
+/** The soil of each zone out of its newest report; a sample that a report does not hold is a mistake, and so is a leaf's. */
+function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zones: ZoneSoil[]; notices: Notice[]; files: ReadonlySet<string>; earlier: ReadonlySet<string> } {
   const notices: Notice[] = [];
+  const [files, before] = [new Set<string>(), new Set<string>()];
+  const sampleOf = (test: ZoneTest): Sample | null => {
+    const found = sampleIn(test, reports.get(test.file)?.samples ?? []);
+    if ('wrong' in found) notices.push(...found.wrong);
+    return 'sample' in found ? found.sample : null;
+  };
   const zones = orchard.zones.flatMap((zone): ZoneSoil[] => {
-    const samples = reports.get(zone.file)?.samples ?? [];
-    // A report that cannot be read has said so already.
-    if (samples.length === 0) return [];
-    const sample = zone.sample === null ? samples[0] : samples.find((s) => s.name.toLowerCase() === zone.sample!.toLowerCase()) ?? numbered(zone.sample, samples);
-    if (!sample) {
-      const names = samples.map((s) => s.name);
-      notices.push(notice('sample-unknown', 'error', { read: zone.sample ?? zone.file, file: zone.file, guess: suggest(zone.sample ?? '', names).join(', '), known: names.join(', ') }, zone.place));
-      return [];
-    }
-    if (zone.sample === null && samples.length > 1) notices.push(notice('sample-unnamed', 'error', { file: zone.file, known: samples.map((s) => s.name).join(', ') }, zone.place));
-    if (sample.kind === 'leaf') {
-      notices.push(notice('leaf-as-soil', 'error', { file: zone.file, example: leafExample(sample) }, zone.place));
-      return [];
-    }
-    return [{ zone: zone.name, sample, advice: adviceOf(sample), byLab: zone.byLab, ...soilOf(sample, { ...orchard.where, crops: cropsOf(orchard.trees.filter((t) => t.zone === zone.name)) }) }];
+    const tests = [zone, ...zone.others].flatMap((test) => {
+      const sample = sampleOf(test);
+      return sample ? [{ test, sample }] : [];
+    });
+    const undated = tests.filter((t) => t.sample.taken === undefined);
+    if (tests.length > 1 && undated.length > 0) notices.push(notice('test-undated', 'error', { file: undated[0]!.test.file, zone: zone.name }, undated[0]!.test.place));
+    const [newest, ...earlier] = tests.toSorted((a, b) => ((a.sample.taken ?? '') < (b.sample.taken ?? '') ? 1 : -1));
+    if (!newest) return [];
+    const region = { ...orchard.where, crops: cropsOf(orchard.trees.filter((t) => t.zone === zone.name)) };
+    const { test, sample } = newest;
+    files.add(test.file);
+    for (const t of earlier) before.add(t.test.file);
+    return [{ zone: zone.name, earlier: earlier.toReversed().map((t) => ({ sample: t.sample, rated: rateSample(t.sample, region) })), sample, advice: adviceOf(sample), byLab: test.byLab, ...soilOf(sample, region) }];
   });
-  return { zones, notices };
+  return { zones, notices, files, earlier: before };
+}
+
+/** `wrong` may hold a mistake beside the sample. A report that cannot be read has said so already. */
+function sampleIn({ file, sample: said, place }: ZoneTest, samples: readonly Sample[]): { sample: Sample; wrong: Notice[] } | { wrong: Notice[] } {
+  if (samples.length === 0) return { wrong: [] };
+  const sample = said === null ? samples[0] : samples.find((s) => s.name.toLowerCase() === said.toLowerCase()) ?? numbered(said, samples);
+  if (!sample) {
+    const names = samples.map((s) => s.name);
+    return { wrong: [notice('sample-unknown', 'error', { read: said ?? file, file, guess: suggest(said ?? '', names).join(', '), known: names.join(', ') }, place)] };
+  }
+  const unnamed = said === null && samples.length > 1 ? [notice('sample-unnamed', 'error', { file, known: samples.map((s) => s.name).join(', ') }, place)] : [];
+  return sample.kind === 'leaf' ? { wrong: [...unnamed, notice('leaf-as-soil', 'error', { file, example: leafExample(sample) }, place)] } : { sample, wrong: unnamed };
 }
 
 /** What grows there: a crop, or its word where no figures are held for it. */

@@ -50,6 +50,9 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   command('why', 'cmd-why').argument('<tree>').argument('[what]').addOption(new Option('--as <form>', w('opt-why-as')).choices(['sentence', 'tree', 'sum'])).action(async (tree: string, what: string | undefined, _: unknown, self: Command) => {
     code = await (await import('./why.ts')).whyCommand(tree, what, self.optsWithGlobals<Common & { as?: 'sentence' | 'tree' | 'sum' }>(), io);
   });
+  command('years', 'cmd-years').addOption(new Option('--as <form>', w('opt-years-as')).choices(['html', 'text'])).option('--open', w('opt-open')).option('--force', w('opt-force')).action(async (_: unknown, self: Command) => {
+    code = await (await import('./years.ts')).yearsCommand(self.optsWithGlobals<Common & { as?: 'html' | 'text'; open?: true; force?: true }>(), io);
+  });
   command('shop', 'cmd-shop').argument('[bag...]').option('--need <need>', w('opt-need')).action(async (bags: string[], _: unknown, self: Command) => {
     code = await (await import('./shop.ts')).shopCommand(bags, self.optsWithGlobals<Common & { need?: string }>(), io);
   });

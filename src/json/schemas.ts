@@ -82,6 +82,18 @@ const weighed = z.strictObject({
   limiting: limit.meta({ description: 'of a single bag: the most that exceeds nothing named' }), covering: limit.meta({ description: 'of a single bag: the least that meets everything named' }),
 });
 const blended = z.strictObject({ grade: per(z.number()), parts: z.array(z.strictObject({ label: z.string(), share: z.number().min(0).max(1), g: z.number().min(0).optional() })), fillerG: z.number().min(0).optional() });
+const years = z.strictObject({
+  files: z.array(z.string()),
+  zones: z.array(z.strictObject({
+    zone: z.string(), taken: z.array(z.string()).meta({ description: 'days, the oldest first; empty where a lone test tells none' }), testAgain: z.int(),
+    series: z.array(z.strictObject({
+      item: z.enum(ITEMS), method: z.enum(METHODS).nullable(), unit: z.string(), trend: z.enum(['up', 'down', 'same']).nullable().meta({ description: 'from the first to the last; same where one lab could have said either of the same soil' }),
+      jump: z.boolean().meta({ description: 'more from one test to the next than soil changes' }),
+      points: z.array(z.strictObject({ taken: z.string(), value: z.number(), low: z.number(), high: z.number() })), elsewhere: z.array(z.string()).meta({ description: 'tests of another method' }),
+    })),
+    between: z.array(z.strictObject({ from: day, until: day, N: z.number(), P2O5: z.number(), K2O: z.number(), lime: z.number(), sulphur: z.number(), unknown: z.int() }).meta({ description: 'grams given by the diary, all plants of the zone' })),
+  })),
+});
 const shop = z.strictObject({
   list: z.strictObject({ wishes: z.array(z.strictObject({ nutrient: z.enum(NUTRIENTS as [string, ...string[]]), feeds: z.array(z.strictObject({ grade: z.string(), name: z.string(), g: z.number() })) })), leave: z.array(z.enum(NUTRIENTS as [string, ...string[]])) }).meta({ description: 'plain grades to ask a clerk for, whatever the brand, and what no bag may bring' }),
   bags: z.array(z.strictObject({
@@ -114,7 +126,7 @@ export const ANSWERS = {
   diary: envelope(z.strictObject({ entries: z.array(diaryEntry), written: z.int() })),
   new: envelope(z.strictObject({ files: z.array(z.string()) })), page: envelope(z.strictObject({ files: z.array(z.string()) })), sources: envelope(sources),
   read: envelope(read), plan: envelope(plan), sheet: envelope(z.strictObject({ files: z.array(z.string()) })), why: envelope(z.strictObject({ ids: z.array(id) })),
-  shop: envelope(shop), weigh: envelope(weighed), blend: envelope(blended),
+  years: envelope(years), shop: envelope(shop), weigh: envelope(weighed), blend: envelope(blended),
   ph: envelope(z.strictObject({ ph: z.array(phRow) })),
   check: envelope(z.strictObject({ files: z.array(z.string()), trees: z.int(), zones: z.int() })),
   medlar: envelope(z.strictObject({ season: z.int(), trees: z.int(), next: z.strictObject({ day: z.int(), from: day, until: day, trees: z.string() }).nullable() })),

@@ -33,8 +33,7 @@ const NOTHING: History = { thisSeason: [], lastSeason: null, carried: [], amende
 
 export function historyOf(tree: Tree, zone: string | undefined, entries: readonly Entry[], bounds: Bounds, bags: readonly Bag[], country: string | null): History {
   if (entries.length === 0) return NOTHING;
-  const names = [tree.name, zone, 'all', 'all trees'].filter((n) => n !== undefined).map((n) => n.toLowerCase());
-  const mine = entries.filter((e) => e.trees.some((t) => names.includes(t.toLowerCase())));
+  const mine = entriesOf(tree, zone, entries);
   const [start, before, earlier] = [addDays(bounds.firstFrost, -365), addDays(bounds.firstFrost, -730), addDays(bounds.firstFrost, -1095)];
   // Lime or sulphur written down as a feed is still lime or sulphur.
   const isAmendment = (e: Entry): boolean => e.what === 'limed' || e.what === 'sulphured' || (e.what === 'fed' && e.bag !== null && bagOf(e, bags) === undefined && amendmentOf(e.bag, { country, state: null }) !== null);
@@ -70,6 +69,26 @@ function bagOf(e: Entry, bags: readonly Bag[]): Bag | undefined {
 const parsed = (e: Entry, label: string, country: string | null): Bag | null => parseBag(label, country, false, { file: 'diary.csv', line: e.line, column: 1, length: 1, source: '' }).bag;
 
 type Feeding = { readonly entry: Entry; readonly date: Day; readonly bag: Bag | null };
+
+/** What went on a tree from one day (left out) to another: whole grams of N, P2O5 and K2O, and of lime and sulphur as they were given; `unknown` counts what has no amount or no known bag. */
+export type Given = Amounts & { readonly lime: number; readonly sulphur: number; readonly unknown: number };
+
+export function givenBetween(tree: Tree, zone: string | undefined, entries: readonly Entry[], from: Day, until: Day, bags: readonly Bag[], country: string | null): Given {
+  const within = entriesOf(tree, zone, entries).filter((e) => e.date > from && e.date <= until);
+  const feeds = within.filter((e) => e.what === 'fed').map((e) => ({ g: e.g, bag: e.bag === null ? null : bagOf(e, bags) ?? parsed(e, e.bag, country) }));
+  const known = feeds.flatMap(({ g, bag }) => (g !== null && bag !== null ? [{ g, bag }] : []));
+  const sum = (n: Nutrient): number => known.reduce((all, { g, bag }) => all + g * bag.grade[n], 0);
+  const spread = (what: Entry['what'], kind: 'lime' | 'sulphur'): number => within.reduce((all, e) => all + (e.what === what ? e.g ?? 0 : 0), 0) + known.reduce((all, { g, bag }) => all + (bag.amends?.kind === kind ? g : 0), 0);
+  return {
+    N: sum('N'), P2O5: sum('P2O5'), K2O: sum('K2O'), lime: spread('limed', 'lime'), sulphur: spread('sulphured', 'sulphur'),
+    unknown: feeds.length - known.length + within.filter((e) => (e.what === 'limed' || e.what === 'sulphured') && e.g === null).length,
+  };
+}
+
+function entriesOf(tree: Tree, zone: string | undefined, entries: readonly Entry[]): Entry[] {
+  const names = [tree.name, zone, 'all', 'all trees'].filter((n) => n !== undefined).map((n) => n.toLowerCase());
+  return entries.filter((e) => e.trees.some((t) => names.includes(t.toLowerCase())));
+}
 
 /** Compost of a tree whose yearly compost is told is that compost, and taken off its need already. */
 const isToldCompost = (bag: Bag, tree: Tree): boolean => tree.composted !== undefined && bag.organic === 'compost';

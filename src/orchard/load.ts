@@ -20,7 +20,10 @@ import { COUNTRY_NAMES, NOWHERE, parseWhere } from './where.ts';
 
 export type MonthDay = { readonly month: number; readonly date: number };
 /** `byLab`: the lab's own recommendation is followed. */
-export type Zone = { readonly name: string; readonly file: string; readonly sample: string | null; readonly byLab: boolean; readonly place: Place };
+/** A report, and which of its samples; `byLab` where its own recommendation is followed. */
+export type ZoneTest = { readonly file: string; readonly sample: string | null; readonly byLab: boolean; readonly place: Place };
+/** Of several tests the first in the file, with the others behind it: which is the newest, their dates tell. */
+export type Zone = ZoneTest & { readonly name: string; readonly others: readonly ZoneTest[] };
 
 export type Orchard = {
   readonly name: string;
@@ -56,7 +59,7 @@ export const orchardSchema = z.strictObject({
   'first-frost': maybe,
   water: maybe,
   never: maybe,
-  soil: z.optional(z.nullable(z.record(z.string(), z.nullable(text)))),
+  soil: z.optional(z.nullable(z.record(z.string(), z.nullable(z.union([text, z.array(text)]))))),
   trees: z.record(z.string(), z.nullable(z.union([text, facts]))),
   shed: bags,
   store: bags,
@@ -177,16 +180,19 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
   const zones: Zone[] = [];
   for (const pair of pairsOf(map.get('soil', true))) {
     const name = textOf(pair.key);
-    const value = isScalar(pair.value) && pair.value.value !== null ? textOf(pair.value) : '';
+    const lines = (isSeq(pair.value) ? pair.value.items : [pair.value]).filter((v): v is Scalar => isScalar(v) && v.value !== null && textOf(v) !== '');
     if (isReserved(name)) notices.push(notice('zone-reserved', 'error', { zone: name }, whole(pair.key)));
-    if (value === '') {
+    if (lines.length === 0) {
       notices.push(notice('zone-without-report', 'error', { zone: name }, whole(pair.key)));
       continue;
     }
-    const [path, ...said] = value.split(/,\s+/);
-    const rest = said.filter((part) => part.toLowerCase() !== BY_LAB);
-    if (/^(?:[/\\~]|[A-Za-z]:)|(?:^|[/\\])\.\.(?:[/\\]|$)/.test(path!)) notices.push(notice('path-outside', 'error', { path: path! }, whole(pair.value as Scalar)));
-    zones.push({ name, file: path!, sample: rest.length > 0 ? rest.join(', ') : null, byLab: rest.length < said.length, place: whole(pair.value as Scalar) });
+    const tests = lines.map((line): ZoneTest => {
+      const [path, ...said] = textOf(line).split(/,\s+/);
+      const rest = said.filter((part) => part.toLowerCase() !== BY_LAB);
+      if (/^(?:[/\\~]|[A-Za-z]:)|(?:^|[/\\])\.\.(?:[/\\]|$)/.test(path!)) notices.push(notice('path-outside', 'error', { path: path! }, whole(line)));
+      return { file: path!, sample: rest.length > 0 ? rest.join(', ') : null, byLab: rest.length < said.length, place: whole(line) };
+    });
+    zones.push({ name, ...tests[0]!, others: tests.slice(1) });
   }
 
   const trees: Tree[] = [];

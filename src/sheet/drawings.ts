@@ -75,3 +75,24 @@ export function drawCurve(d: CurveDrawing): string {
     + named.map((ph) => `<text x="${left - 1.6}" y="${n(Math.max(3.3, y(ph) + 1.5))}" text-anchor="end">${ph}</text>`).join('')
     + `<text x="${left}" y="24.4">0</text><text x="${right}" y="24.4" text-anchor="end">${escapeXml(d.amount)}</text></svg>`;
 }
+
+export type YearsDrawing = { readonly points: readonly { readonly taken: string; readonly value: number; readonly low: number; readonly high: number }[]; readonly label: string; readonly name: (value: number) => string; readonly when: (taken: string) => string };
+
+/** Tests from left to right, each with a bar as long as the lab strays, its value above it and its month below; the scale begins at nought unless the values lie far from it. */
+export function drawYears({ points, label, name, when }: YearsDrawing): string {
+  const [left, right, top, bottom] = [12, 166, 9, 30];
+  const [least, most] = [Math.min(...points.map((p) => p.low)), Math.max(...points.map((p) => p.high))];
+  const floor = least > most / 2 ? least - (most - least) / 4 : 0;
+  const first = Date.parse(points[0]!.taken);
+  const span = Math.max(1, Date.parse(points.at(-1)!.taken) - first);
+  const x = (taken: string): number => left + ((Date.parse(taken) - first) / span) * (right - left);
+  const y = (value: number): number => bottom - ((value - floor) / (most - floor || 1)) * (bottom - top);
+  const line = points.map((p) => `${n(x(p.taken))} ${n(y(p.value))}`).join('L');
+  // Names closer than a name is wide would run into each other; the newest keeps its own.
+  const named = points.filter((p, i) => points.slice(i + 1).every((q) => x(q.taken) - x(p.taken) >= 20));
+  return `<svg class="years" role="img" aria-label="${escapeXml(label)}" viewBox="0 0 178 37" font-size="${LETTER}" font-family="sans-serif">`
+    + `<path d="M${left - 6} ${bottom}H${right + 6}" stroke="#000" stroke-width=".4"/><path d="M${line}" fill="none" stroke="#000" stroke-width=".5" stroke-dasharray="1.6 1"/>`
+    + points.map((p) => `<path d="M${n(x(p.taken))} ${n(y(p.low))}V${n(y(p.high))}M${n(x(p.taken) - 1.5)} ${n(y(p.low))}h3M${n(x(p.taken) - 1.5)} ${n(y(p.high))}h3" stroke="#000" stroke-width=".6" fill="none"/><circle cx="${n(x(p.taken))}" cy="${n(y(p.value))}" r="1.1"/>`).join('')
+    + named.map((p) => `<text x="${n(x(p.taken))}" y="${n(y(p.high) - 1.5)}" text-anchor="middle">${escapeXml(name(p.value))}</text><text x="${n(x(p.taken))}" y="35.4" text-anchor="middle">${escapeXml(when(p.taken))}</text>`).join('')
+    + '</svg>';
+}

@@ -66,3 +66,6 @@ export const PRECISION: readonly Precision[] = [
   },
   { items: ['boron', 'zinc', 'manganese', 'copper', 'iron'], within: { share: 0.2, least: 0, cite: half }, between: { share: 0.4, least: 0, cite: alp } },
 ];
+
+/** Soils change slowly: more than this from one test to the next speaks of the sampling, by Oregon's guide; the amounts are ours. */
+export const JUMP = { times: 2, ph: 1, cite: { source: 'oregon-ec1478', at: 'sudden changes; how large is our judgement', mark: 'judgement' } satisfies Cite } as const;
