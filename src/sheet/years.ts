@@ -33,7 +33,7 @@ export function betweenLine(b: Between, L: Language, system: System): string {
 }
 
 const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
-const STYLE = ['body{font:12pt/1.4 sans-serif;max-width:46rem}', 'body{margin:1rem auto;padding:0 1rem;color:#000;background:#fff}', 'figure{margin:0 0 .6rem;break-inside:avoid}', 'svg{width:100%;height:auto}', 'h2{margin:1.2rem 0 .3rem}', '@page{margin:15mm}'].join('');
+const STYLE = ['body{font:12pt/1.4 sans-serif;max-width:46rem}', 'body{margin:1rem auto;padding:0 1rem}', 'body{color:#000;background:#fff}', 'figure{margin:0 0 .6rem;break-inside:avoid}', 'svg{width:100%;height:auto}', 'h2{margin:1.2rem 0 .3rem}', '@page{margin:15mm}'].join('');
 
 /** A whole HTML document without script or request. */
 export function yearsPage(years: readonly ZoneYears[], { orchard, season }: Pick<Plan, 'orchard' | 'season'>): string {
