@@ -1,6 +1,7 @@
 /** `diary.csv` on disk: read whole, and added to in one step, so that neither a full disk nor a second run loses a line. */
-import { closeSync, existsSync, fchmodSync, fsyncSync, lstatSync, openSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
-import { dirname, isAbsolute, join, relative } from 'node:path';
+import { closeSync, existsSync, fchmodSync, fsyncSync, lstatSync, openSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs';
+import { hostname } from 'node:os';
+import { basename, dirname, isAbsolute, join, relative } from 'node:path';
 import type { Diary, Entry } from '../orchard/diary.ts';
 import { addition, DIARY_FILE, readDiary } from '../orchard/diary.ts';
 import type { Notice } from '../reason/notice.ts';
@@ -55,10 +56,11 @@ export function append(folder: string, entries: readonly Entry[], fits: (before:
   }
 }
 
-/** Writes a new file beside the old one and puts it in its place. */
+/** Writes a new file beside the old one and puts it in its place. Under the lock nobody else does, so what lies there of the kind was left by a run that died. */
 function replace(path: string, bytes: Buffer, mode: number): void {
   const temporary = `${path}.${process.pid}.tmp`;
-  rmSync(temporary, { force: true });
+  const left = new RegExp(`^${basename(path).replaceAll('.', '\\.')}\\.\\d+\\.tmp$`);
+  for (const file of readdirSync(dirname(path)).filter((f) => left.test(f))) rmSync(join(dirname(path), file), { force: true });
   const file = openSync(temporary, 'wx', mode);
   try {
     try {
@@ -87,12 +89,15 @@ const STALE_MS = 10_000;
 const PATIENCE_MS = 30_000;
 const pause = (ms: number): void => void Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
 
-/** One run at a time. A lock that nobody freed for ten seconds was left by a run that died, and is taken over. */
+/** Who holds a lock: the machine, and the run on it. */
+const OWNER = `${hostname()} ${process.pid}`;
+
+/** One run at a time. A lock whose run is dead is taken over; where nobody can tell, after ten seconds. */
 function locked<T>(lock: string, work: () => T): T {
   const since = performance.now();
   for (;;) {
     try {
-      closeSync(openSync(lock, 'wx'));
+      writeFileSync(lock, OWNER, { flag: 'wx' });
       break;
     } catch (e) {
       if (!(e instanceof Error && 'code' in e && e.code === 'EEXIST')) throw e;
@@ -108,15 +113,36 @@ function locked<T>(lock: string, work: () => T): T {
   }
 }
 
-/** Moves a lock aside before removing it, so that of two runs that find it only one does. */
-function takeStale(lock: string): void {
+/** Whether nobody works under a lock any more: its run is dead, or nobody can tell and it is old. */
+function isStale(lock: string): boolean {
+  const [machine, pid] = readFileSync(lock, 'utf8').split(' ');
+  if (machine !== hostname() || !pid) return ageOf(lock) >= STALE_MS;
   try {
-    const age = Date.now() - statSync(lock).mtimeMs;
-    if (age < STALE_MS) return;
-    const aside = `${lock}.${process.pid}`;
-    renameSync(lock, aside);
-    rmSync(aside, { force: true });
-  } catch {
-    // Freed or taken by another meanwhile.
+    process.kill(Number(pid), 0);
+    return false;
+  } catch (e) {
+    return e instanceof Error && 'code' in e && e.code === 'ESRCH';
   }
 }
+
+/** Removes a lock that a dead run left. Only one run at a time looks, so that none removes the lock of whoever came after. */
+function takeStale(lock: string): void {
+  const taking = `${lock}.taking`;
+  try {
+    if (!isStale(lock)) return;
+    writeFileSync(taking, OWNER, { flag: 'wx' });
+  } catch {
+    // Freed meanwhile, or another looks; one that died while it looked is passed over.
+    if (existsSync(taking) && ageOf(taking) >= STALE_MS) rmSync(taking, { force: true });
+    return;
+  }
+  try {
+    if (isStale(lock)) rmSync(lock, { force: true });
+  } catch {
+    // Freed meanwhile.
+  } finally {
+    rmSync(taking, { force: true });
+  }
+}
+
+const ageOf = (path: string): number => Date.now() - (statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? Date.now());
