@@ -1,0 +1,36 @@
+/** Sheets of 1, 14, 60 and 500 trees: medians, as ratios to an empty program in the same run. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const medlar = fileURLToPath(new URL('../../dist/medlar.js', import.meta.url));
+const ROUNDS = 5;
+const CROPS = ['apple, dwarf', 'pear, semi-dwarf', 'peach', 'plum', 'tart cherry', 'sweet cherry', 'apple, standard', 'quince'];
+const REPORT = 'Soil pH 5.5\nBuffer pH (SMP) 6.6\nPhosphorus 18 ppm LOW\nPotassium 95 ppm LOW\nTexture sandy loam\n';
+const STORE = ['Urea, 46-0-0, 50 lb, $30', 'Sulfate of ammonia, 21-0-0, 40 lb, $25', '10-10-10, 40 lb, $20', 'Triple superphosphate, 0-46-0, 40 lb, $30', 'Sulfate of potash, 0-0-50, 40 lb, $40'];
+const orchardOf = (n) => `where: Pennsylvania, US\nlast-frost: 10 May\nfirst-frost: 8 October\nsoil:\n  hill: a.txt\ntrees:\n${Array.from({ length: n }, (_, i) => `  T${i + 1}: ${CROPS[i % CROPS.length]}, planted ${2005 + ((7 * i) % 18)}, ${6 + ((5 * i) % 14)} ft across, shoots ${3 + (i % 7)} in 2025, hill\n`).join('')}store:\n${STORE.map((b) => `  - ${b}\n`).join('')}`;
+
+const folder = mkdtempSync(join(tmpdir(), 'medlar-sheets-'));
+const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
+const run = (argv) => {
+  const before = performance.now();
+  const { status, stderr } = spawnSync(process.execPath, argv, { cwd: folder, encoding: 'utf8' });
+  if (status !== 0) throw new Error(stderr);
+  return performance.now() - before;
+};
+try {
+  writeFileSync(join(folder, 'a.txt'), REPORT);
+  const floor = median(Array.from({ length: ROUNDS }, () => run(['-e', '0'])));
+  console.log(`Node ${process.versions.node}, medians of ${ROUNDS}; an empty program takes ${floor.toFixed(0)} ms\n\ntrees       ms   ratio`);
+  const took = {};
+  for (const n of [1, 14, 60, 500]) {
+    writeFileSync(join(folder, 'orchard.yaml'), orchardOf(n));
+    took[n] = median(Array.from({ length: ROUNDS }, () => run([medlar, 'sheet', '--force', '--today', '2026-03-14'])));
+    console.log(`${String(n).padStart(5)}${took[n].toFixed(0).padStart(9)}${(took[n] / floor).toFixed(2).padStart(8)}`);
+  }
+  console.log(`\n500 trees take ${(took[500] / took[60]).toFixed(1)} times as long as 60 (aim: under 10)`);
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
