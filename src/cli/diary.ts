@@ -1,7 +1,7 @@
 /** `medlar diary [SENTENCE]`: writes down what was done, and says back what was written; alone, shows the season so far. */
 import { noticeText } from '../json/notices.ts';
 import type { Diary, Entry, What } from '../orchard/diary.ts';
-import { DIARY_FILE, writeEntry } from '../orchard/diary.ts';
+import { DIARY_FILE, withdrawalOf, writeEntry } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { massOf } from '../orchard/measure.ts';
 import type { DayDone, Known } from '../orchard/sentence.ts';
@@ -32,7 +32,7 @@ export async function diaryCommand(words: readonly string[], options: Common & {
   const { orchard } = folder;
   if (!orchard) return refuse(folder.notices);
   const typed = words.join(' ');
-  if (/^undo\b/i.test(typed.trim())) return undo(openDiary(folder.path), folder, json, io);
+  if (/^undo\b/i.test(typed.trim())) return undo(folder, json, io);
   // A file of sentences, one a line, is written as a whole or not at all.
   const sentences = typed === '-' ? (await io.stdin()).split(/\r\n|\n|\r/).filter((s) => s.trim() !== '') : words.length > 0 ? [typed] : [];
   const again = options.again === true;
@@ -52,15 +52,24 @@ export async function diaryCommand(words: readonly string[], options: Common & {
   return give({ command: 'diary', result: { entries: season, written: read.entries.length }, notices: [...diary.notices, ...sour], language: L, text: `${text}\n` }, json, io);
 }
 
-/** The diary only grows; what was written last is shown with the way to take it out. */
-function undo(diary: Diary, folder: Folder, json: boolean, io: Io): number {
+/** Takes back what was written last: the file only grows, by a line that withdraws another. */
+function undo(folder: Folder, json: boolean, io: Io): number {
   const L = folder.language;
-  const last = diary.entries.at(-1);
+  const standing = openDiary(folder.path).entries;
+  const last = standing.at(-1);
+  const answer = (notices: readonly Notice[], gone: readonly Entry[]): number => {
+    const diary = openDiary(folder.path);
+    const lines = [...gone.map((e) => say(L, 'say', 'diary-taken-back', { day: dayText(e.date, folder.today), entry: entryText(e, folder.orchard!, L) })), ...notices.map((n) => noticeText(n, L))];
+    return give({ command: 'diary', result: { entries: lately(diary, folder.today), written: gone.length }, notices: [...diary.notices, ...notices], language: L, text: `${lines.join('\n')}\n` }, json, io);
+  };
+  if (!last) return answer([notice('diary-undo-none', 'note', { file: DIARY_FILE })], []);
   // The lines of a working day were written together.
-  const isWith = (e: Entry): boolean => e === last || (last !== undefined && /^day \d+$/.test(last.note) && e.note === last.note && e.date === last.date);
-  const together = diary.entries.slice(diary.entries.findLastIndex((e) => !isWith(e)) + 1);
-  const told = last ? notice('diary-undo', 'note', { file: DIARY_FILE, n: together[0]!.line, last: together.length > 1 ? last.line : '', entry: together.map((e) => `  ${writeEntry(e).trimEnd()}`).join('\n') }) : notice('diary-undo-none', 'note', { file: DIARY_FILE });
-  return give({ command: 'diary', result: { entries: lately(diary, folder.today), written: 0 }, notices: [...diary.notices, told], language: L, text: `${noticeText(told, L)}\n` }, json, io);
+  const isWith = (e: Entry): boolean => e === last || (/^day \d+$/.test(last.note) && e.note === last.note && e.date === last.date);
+  const together = standing.slice(standing.findLastIndex((e) => !isWith(e)) + 1);
+  // The newest first, so that of two alike each takes its own.
+  const written = append(folder.path, together.toReversed().map((e) => withdrawalOf(e, folder.today)), (before) => (before.entries.at(-1)?.line === last.line ? null : notice('diary-changed', 'error', { file: DIARY_FILE })));
+  if ('notice' in written) return give({ command: 'diary', result: null, notices: [written.notice], language: L }, json, io);
+  return answer([], together);
 }
 
 /** Lime on plants that want a sour soil is written down, and asked about. */
@@ -167,7 +176,7 @@ function lately(diary: Diary, today: Day): Entry[] {
 
 const dayText = (d: Day, today: Day): string => showDay(d, yearOf(d) !== yearOf(today));
 
-const DID = { fed: 'did-fed', limed: 'did-limed', sulphured: 'did-sulphured', shoots: 'did-shoots', crop: 'did-crop', note: 'did-note' } as const satisfies Record<What, string>;
+const DID = { fed: 'did-fed', limed: 'did-limed', sulphured: 'did-sulphured', shoots: 'did-shoots', crop: 'did-crop', note: 'did-note', withdrawn: 'did-note' } as const satisfies Record<What, string>;
 
 /** "Gate apple, fed 12 oz Sulphate of ammonia". */
 function entryText(e: Entry, orchard: Orchard, L: Language): string {

@@ -11,7 +11,8 @@ import type { Unclear } from './measure.ts';
 import { lengthOf, massOf } from './measure.ts';
 
 export const DIARY_FILE = 'diary.csv';
-export const WHATS = ['fed', 'limed', 'sulphured', 'shoots', 'crop', 'note'] as const;
+/** `withdrawn` takes an earlier entry back: it has all that stood there, and its note begins with what that was. */
+export const WHATS = ['fed', 'limed', 'sulphured', 'shoots', 'crop', 'note', 'withdrawn'] as const;
 export type What = (typeof WHATS)[number];
 
 /** One thing done or measured. `trees` are names of trees or zones; `g` (grams) and `m` (metres, shoots) are for one plant, null where nobody measured. */
@@ -96,8 +97,35 @@ function shapeOf(text: string): { shape: Shape | null; head: Row } {
 
 const withoutMark = (text: string): string => text.replace(/^\ufeff/, '');
 
-/** Reads a diary. An error means that nothing of it could be read; a warning, that one line could not. */
+/** Reads a diary: what stands and was not taken back. An error means that nothing of it could be read; a warning, that one line could not. */
 export function readDiary(source: string, file: string): Diary {
+  const { entries, notices } = everyEntry(source, file);
+  const { standing, strays } = withoutWithdrawn(entries);
+  return { entries: standing, notices: [...notices, ...strays.map((e) => notice('diary-withdrawn', 'warning', { n: e.line }, { file, line: e.line, column: 1, length: 1, source: '' }))] };
+}
+
+/** Each `withdrawn` takes the last entry before it that is the same; `strays` find none. */
+function withoutWithdrawn(entries: readonly Entry[]): { standing: Entry[]; strays: Entry[] } {
+  const standing: Entry[] = [];
+  const strays: Entry[] = [];
+  for (const e of entries) {
+    if (e.what !== 'withdrawn') {
+      standing.push(e);
+      continue;
+    }
+    const what = /^\w+/.exec(e.note)?.[0];
+    const at = standing.findLastIndex((x) => x.what === what && x.date === e.date && x.bag === e.bag && x.amount === e.amount && x.trees.join(';') === e.trees.join(';'));
+    if (at < 0) strays.push(e);
+    else standing.splice(at, 1);
+  }
+  return { standing, strays };
+}
+
+/** The entry that takes another back. */
+export const withdrawalOf = (e: Entry, today: Day): Entry => ({ ...e, what: 'withdrawn', g: null, m: null, note: `${e.what}, ${today}${e.note === '' ? '' : `: ${e.note}`}`, line: 0 });
+
+/** What stands, and what takes it back. */
+function everyEntry(source: string, file: string): Diary {
   const text = withoutMark(source);
   if (text.trim() === '') return { entries: [], notices: [] };
   if (text.includes('\0')) return { entries: [], notices: [notice('not-text', 'error', { file })] };
@@ -154,7 +182,7 @@ function entryOf(row: Row, shape: Shape, line: number, place: (start: number, en
   const what = whatOf(said('what'));
   if (what === null) wrong('what', 'diary-what', { guess: suggest(said('what'), WHATS).join(', '), known: WHATS.join(', ') });
   const trees = namesOf(unguarded(cell('trees').text));
-  if (trees.length === 0 && what !== null && what !== 'note') wrong('trees', 'diary-trees');
+  if (trees.length === 0 && what !== null && what !== 'note' && what !== 'withdrawn') wrong('trees', 'diary-trees');
   const amount = said('amount');
   const measured = amount === '' || what === null ? UNMEASURED : amountOf(what, amount);
   if (measured === null) wrong('amount', 'diary-amount');
@@ -185,7 +213,7 @@ const LOOSE = /^(?:an?|half an?|\d[\d.,/ ]*) *(?:cups?|tablespoons?|tbsps?|teasp
 /** "12 oz", "1 lb 4 oz", "7 in", "light" → grams or metres for one plant; null where it is no amount of that kind. */
 export function amountOf(what: What, text: string): Amount | Unclear | null {
   const t = text.trim().replace(/\s+/g, ' ');
-  if (what === 'note') return UNMEASURED;
+  if (what === 'note' || what === 'withdrawn') return UNMEASURED;
   const none = /^(?:none|nothing)$/i.test(t) || (what === 'crop' && t === '0');
   if (what === 'shoots') {
     const m = none ? 0 : lengthOf(t);
@@ -201,8 +229,8 @@ export function amountOf(what: What, text: string): Amount | Unclear | null {
 }
 
 /** More than these, in grams or metres, no plant gets or gives: a slip of the unit, or the sum of several plants. */
-const MOST_A_PLANT: Readonly<Record<What, number>> = { fed: 20_000, limed: 60_000, sulphured: 20_000, shoots: 4, crop: 500_000, note: Infinity };
-export const MOST_SHOWN: Readonly<Record<What, string>> = { fed: '20 kg (44 lb)', limed: '60 kg (132 lb)', sulphured: '20 kg (44 lb)', shoots: '4 m (13 ft)', crop: '500 kg (1100 lb)', note: '' };
+const MOST_A_PLANT: Readonly<Record<What, number>> = { fed: 20_000, limed: 60_000, sulphured: 20_000, shoots: 4, crop: 500_000, note: Infinity, withdrawn: Infinity };
+export const MOST_SHOWN: Readonly<Record<What, string>> = { fed: '20 kg (44 lb)', limed: '60 kg (132 lb)', sulphured: '20 kg (44 lb)', shoots: '4 m (13 ft)', crop: '500 kg (1100 lb)', note: '', withdrawn: '' };
 export const isTooMuch = (what: What, { g, m }: Amount): boolean => (g ?? m ?? 0) > MOST_A_PLANT[what];
 
 const finite = (a: Amount): Amount | null => (Number.isFinite(a.g ?? a.m) ? a : null);
@@ -232,14 +260,14 @@ export function writeEntry(entry: Entry, shape: Shape = PLAIN): string {
  * a line end where the last line lacks it, and a line for each entry. A notice where the added lines would not be read back.
  */
 export function addition(source: string, entries: readonly Entry[], file: string): { text: string; first: number } | { notice: Notice } {
-  const before = readDiary(source, file);
+  const before = everyEntry(source, file);
   const stop = before.notices.find((n) => n.severity === 'error');
   if (stop) return { notice: stop };
   const blank = withoutMark(source).trim() === '';
   const shape = (blank ? null : shapeOf(withoutMark(source)).shape) ?? PLAIN;
   const gap = source === '' || /[\r\n]$/.test(source) || source === '\ufeff' ? '' : shape.newline;
   const text = `${gap}${blank ? `${COLUMNS.join(',')}\n` : ''}${entries.map((e) => writeEntry(e, shape)).join('')}`;
-  const after = readDiary(source + text, file).entries.slice(before.entries.length);
+  const after = everyEntry(source + text, file).entries.slice(before.entries.length);
   const same = after.length === entries.length && after.every((e, i) => writeEntry(e) === writeEntry(entries[i]!));
   return same ? { text, first: after[0]?.line ?? 0 } : { notice: notice('diary-end', 'error', { file }) };
 }

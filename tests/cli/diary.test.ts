@@ -10,6 +10,7 @@ import { append, openDiary } from '../../src/cli/diary-file.ts';
 import { ANSWERS } from '../../src/json/schemas.ts';
 import type { Entry } from '../../src/orchard/diary.ts';
 import { both, GOOD, held, inFolder, leftovers, REPORT } from '../hostile/hold.ts';
+import { readDiary } from '../../src/orchard/diary.ts';
 import { medlar } from '../medlar.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -112,7 +113,7 @@ describe('writing', () => {
     await medlar(['diary', 'limed bank 8 lb in all'], FILES, '', (folder) => { expect(file(folder)).toBe(`${HEAD}2026-03-14,bank,limed,,1 lb,\n`); });
   });
 
-  test('undo tells which line to take out, and takes none', async () => {
+  test('undo takes back what was written last, and the file only grows', async () => {
     await inFolder(FILES, async (folder, run) => {
       expect((await run('diary', 'undo')).code).toBe(0);
       await run('diary', 'note frost');
@@ -121,10 +122,44 @@ describe('writing', () => {
       const said = await run('diary', 'undo last');
       held(said);
       expect(said.code).toBe(0);
-      expect(said.stdout).toContain('line 3');
-      expect(said.stdout).toContain('2026-03-14,Gate apple,shoots,,7 in,');
-      expect(file(folder)).toBe(before);
+      expect(said.stdout).toContain('Gate apple');
+      expect(file(folder)).toBe(`${before}2026-03-14,Gate apple,withdrawn,,7 in,"shoots, 2026-03-14"\n`);
+      const { entries } = readDiary(file(folder), 'diary.csv');
+      expect(entries.map((e) => e.what)).toEqual(['note']);
+      // Again, and once more, when nothing stands any longer.
+      expect((await run('diary', 'undo')).code).toBe(0);
+      expect(readDiary(file(folder), 'diary.csv')).toMatchObject({ entries: [], notices: [] });
+      const grown = file(folder);
+      expect((await run('diary', 'undo')).stdout).not.toContain('withdrawn');
+      expect(file(folder)).toBe(grown);
+      // What was taken back may be written again.
+      expect((await run('diary', 'shoots Gate apple 7 in')).code).toBe(0);
+      expect(readDiary(file(folder), 'diary.csv').entries).toHaveLength(1);
     });
+  });
+
+  test('a day taken back is planned again as it was', async () => {
+    await inFolder(FILES, async (folder, run) => {
+      const plan = async () => (await run('plan', '--json')).json.result.days;
+      const first = await plan();
+      expect(first.length).toBeGreaterThan(0);
+      await run('diary', 'day 1 done');
+      expect(await plan()).not.toEqual(first);
+      await run('diary', 'undo');
+      expect(readDiary(file(folder), 'diary.csv').entries).toEqual([]);
+      expect(await plan()).toEqual(first);
+    });
+  });
+
+  test('of two alike one is taken back; a line that takes back nothing is told', async () => {
+    const line = '2026-03-01,Gate apple,fed,Urea,2 oz,';
+    const back = '2026-03-01,Gate apple,withdrawn,Urea,2 oz,"fed, 2026-03-02"';
+    expect(readDiary([HEAD.trim(), line, line, back, ''].join('\n'), 'diary.csv').entries.map((e) => e.line)).toEqual([2]);
+    const odd = readDiary([HEAD.trim(), back, line, ''].join('\n'), 'diary.csv');
+    expect(odd.entries).toHaveLength(1);
+    expect(odd.notices).toEqual([expect.objectContaining({ code: 'diary-withdrawn', place: expect.objectContaining({ line: 2 }) })]);
+    const run = await medlar(['check', '--json'], { ...FILES, 'diary.csv': [HEAD.trim(), back, ''].join('\n') });
+    expect([run.code, run.json.notices.map((n) => n.code)]).toEqual([0, ['diary-withdrawn']]);
   });
 
   test('--help shows six sentences, each of which is read', async () => {

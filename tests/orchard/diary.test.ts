@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../src/orchard/diary.ts';
-import { addition, readDiary, WHATS, writeEntry } from '../../src/orchard/diary.ts';
+import { addition, readDiary, WHATS, withdrawalOf, writeEntry } from '../../src/orchard/diary.ts';
 
 const HEAD = 'date,trees,what,bag,amount,note';
 const read = (...lines: string[]) => readDiary(`${[HEAD, ...lines].join('\n')}\n`, 'diary.csv');
@@ -131,7 +131,7 @@ describe('writing', () => {
 
   const name = fc.oneof(fc.string({ minLength: 1, maxLength: 12 }), fc.string({ unit: fc.constantFrom('"', ';', ',', ' ', '=', "'", '\n', '\r', 'a', '+', '\t', '@', '-'), minLength: 1, maxLength: 8 })).filter((s) => !s.includes('\0'));
   const written = fc.record({
-    date: fc.constantFrom('2026-04-14', '2025-12-31', '2024-02-29'), trees: fc.array(name, { minLength: 1, maxLength: 3 }), what: fc.constantFrom(...WHATS.filter((w) => w !== 'shoots')),
+    date: fc.constantFrom('2026-04-14', '2025-12-31', '2024-02-29'), trees: fc.array(name, { minLength: 1, maxLength: 3 }), what: fc.constantFrom(...WHATS.filter((w) => w !== 'shoots' && w !== 'withdrawn')),
     bag: fc.option(name.map((s) => s.trim()).filter((s) => s !== '')), note: name, amount: fc.constantFrom(null, '0 g', '500 g', '1,5 kg'),
   }).map(({ amount, ...rest }): Entry => ({ ...rest, amount, m: null, g: amount === null || rest.what === 'note' ? null : { '0 g': 0, '500 g': 500, '1,5 kg': 1500 }[amount], line: 0 }));
 
@@ -141,6 +141,19 @@ describe('writing', () => {
       expect(notices).toEqual([]);
       expect(entries.map(withoutLine)).toEqual(all.map(withoutLine));
     }), { numRuns: 1000 });
+  });
+
+  test('what is taken back stands no longer, whatever stands in names and notes; the rest does', () => {
+    fc.assert(fc.property(fc.array(written, { minLength: 1, maxLength: 4 }), fc.nat(3), (all, k) => {
+      const gone = all[k % all.length]!;
+      const { entries, notices } = readDiary(`${HEAD}\n${[...all, withdrawalOf(gone, '2026-05-01')].map((e) => writeEntry(e)).join('')}`, 'd');
+      expect(notices).toEqual([]);
+      const rest = all.map(withoutLine);
+      // Of entries that differ in their note alone the last goes.
+      const same = (e: Entry): boolean => e.what === gone.what && e.date === gone.date && e.bag === gone.bag && e.amount === gone.amount && e.trees.join(';') === gone.trees.join(';');
+      rest.splice(all.findLastIndex(same), 1);
+      expect(entries.map(withoutLine)).toEqual(rest);
+    }), { numRuns: 500 });
   });
 
   test('whatever stands before: what is added is read back, or refused; never an exception; every place exists', () => {
