@@ -18,7 +18,7 @@ export const templates = {
 };
 
 /** Groups whose keys stand as text in the code that says them; those of the others are put together. */
-const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask'];
+const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask', 'sources'];
 /** Keys that are put together all the same. */
 const BUILT = /^(?:ph-|any-|stop-|wait-|limit-|trees|samples|zones|unit-|changes-)/;
 

@@ -296,6 +296,7 @@ export const enUS = {
     'value-misshapen': '"{key}" has a form I cannot use. See the example in the README.',
     'value-negative': '{item}: "{read}" is below zero. Check the number.',
     'weights-no-parts': 'Equal parts are taken: a weight on a label is that of the bag. For other parts write "3x10-10-10" "1x21-0-0".',
+    'language-unknown': 'I have no words in "{read}".[guess| Did you mean "{guess}"?] Write one of {list}, for instance language: en.',
     'where-unknown': 'I do not know the country in "{read}".[guess| Did you mean "{guess}"?] Write the state and country, for instance "Ohio, US".',
     'yaml-alias': 'Anchors, aliases and tags are not used in orchard files. Write the line out.',
     'yaml-broken': 'This line is not valid YAML ({yaml}). A tree is written like: "  Gate apple: apple, planted 2019"',
@@ -749,7 +750,7 @@ export const enUS = {
     nul: 'It holds NUL characters, where a part of it may be lost: save it again as plain text in UTF-8, and check its numbers against the paper.',
     binary: 'It is of a kind or in letters that I do not know: save it again as plain text in UTF-8.' },
   mark: { read: 'read', derived: 'worked out from it', memory: 'from memory, not yet seen', practice: 'common practice', judgement: 'our judgement' },
-  unit: { 'days-before': '{n} days before', 'days-after': '{n} days after', 'weeks-before': '{n} weeks before', 'weeks-after': '{n} weeks after', years: 'years', 'years-1': '1 year' },
+  unit: { 'days-before': '{n} days before', 'days-after': '{n} days after', 'weeks-before': '{n} weeks before', 'weeks-after': '{n} weeks after', years: 'years', 'years-1': '1 year', cup: 'cup', cups: 'cups', tablespoon: 'tablespoon', tablespoons: 'tablespoons', teaspoon: 'teaspoon', teaspoons: 'teaspoons' },
 } as const;
 
 type Widen<T> = { [G in keyof T]: { [K in keyof T[G]]: string } };
