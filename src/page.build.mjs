@@ -18,13 +18,14 @@ export const templates = {
 };
 
 /** Groups whose keys stand as text in the code that says them; those of the others are put together. */
-const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask', 'sources'];
+const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask'];
 /** Keys that are put together all the same. */
 const BUILT = /^(?:ph-|any-|stop-|wait-|limit-|trees|samples|zones|unit-|changes-)/;
 
 /** The American sentences without those that nothing in the page can say. */
 function wordsOf(enUS, code) {
-  const kept = (group, key) => !LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code);
+  // No part of the page lists the sources.
+  const kept = (group, key) => group !== 'sources' && (!LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code));
   return Object.fromEntries(Object.entries(enUS).map(([group, all]) => [group, Object.fromEntries(Object.entries(all).filter(([key]) => kept(group, key)))]));
 }
 
