@@ -19,7 +19,7 @@ import { NUTRIENTS } from '../units/substance.ts';
 import type { System } from '../words/show.ts';
 import { showMass, showPrice } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
-import { say } from '../words/words.ts';
+import { say, sayIfKnown } from '../words/words.ts';
 import { give, questionList } from './answer.ts';
 import type { Bag } from '../orchard/bag.ts';
 import { bagName } from '../orchard/bag.ts';
@@ -101,7 +101,7 @@ function clerkFor(orchard: Orchard, { zones, today, diary }: Folder): ClerkList 
 
 /** "For the clerk: 21-0-0 ammonium sulphate, 3 lb, or 46-0-0 urea, 1 1/2 lb. No weed killer. Nothing with a middle number." */
 function clerkLines({ wishes, leave }: ClerkList, system: System, L: Language): string[] {
-  const of = (feeds: ClerkList['wishes'][number]['feeds']): string => feeds.map(({ material, g }) => `${material.sold.grade.join('-')} ${L === 'en-US' ? material.names[0]!.replace('sulph', 'sulf') : material.names[0]!}, ${showMass(g, system, L)}`).join(say(L, 'bags', 'or'));
+  const of = (feeds: ClerkList['wishes'][number]['feeds']): string => feeds.map(({ material, g }) => `${material.sold.grade.join('-')} ${sayIfKnown(L, 'feed', material.id)}, ${showMass(g, system, L)}`).join(say(L, 'bags', 'or'));
   if (wishes.length === 0) return [];
   return ['', say(L, 'bags', 'clerk'), ...wishes.map(({ feeds }) => `  ${of(feeds)}`), `  ${[...leave.map((n) => say(L, 'bags', n === 'N' ? 'no-first' : n === 'P2O5' ? 'no-middle' : 'no-last')), say(L, 'bags', 'no-weed')].join(' ')}`];
 }

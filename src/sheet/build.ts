@@ -15,7 +15,7 @@ import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
 import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
-import { say } from '../words/words.ts';
+import { ownMarks, say } from '../words/words.ts';
 import { curvesOf } from './curves.ts';
 import { drawRing, drawStrip } from './drawings.ts';
 import type { Row, View } from './view.ts';
@@ -56,7 +56,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
 }
 
 const headings = (w: Words): View['words'] => ({
-  use: w('use'), not: w('not'), stop: w('stop'), how: w('how'), back: w('back'), limeSulphur: w('lime-sulphur'), whySoLittle: w('why-so-little'), short: w('short'), assumed: w('assumed'), measure: w('measure'),
+  use: w('use'), not: w('not'), stop: w('stop'), how: w('how'), back: w('back'), overleaf: w('overleaf'), limeSulphur: w('lime-sulphur'), whySoLittle: w('why-so-little'), short: w('short'), assumed: w('assumed'), measure: w('measure'),
   test2: w('test2'), slip: w('slip'), cut: w('cut'), caution: w('caution'), year: w('year'), tick: w('tick'), tree: w('tree'), dose: w('dose'), where: w('where'), fromTrunk: w('from-trunk'),
 });
 
@@ -238,7 +238,7 @@ function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const known = plan.trees.filter((t) => t.ph);
   if (known.length === 0) return [said(w('lime-unknown'))];
   const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
-  const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value, language)))].join(', ');
+  const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value, language)))].join(ownMarks(language) ? '; ' : ', ');
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => ({ box: true, text: amendmentLine(plan, t, w) }));
   const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop, t.ph!.bed !== undefined))).map((n) => say(language, 'notice', n.code, n.facts));
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
