@@ -38,11 +38,11 @@ describe.each(OTHERS)('the words of %s', (_, words) => {
     }
   });
   test('keep what a grower types: flags, commands, files, and the keys of orchard.yaml', () => {
-    const typed = /--[a-z]+(?:-[a-z]+)*|(?<=medlar )(?:new|read|plan|sheet|diary|why|shop|ph|page|sources|undo)\b|\b(?:orchard|rules)\.yaml|\b(?:soil|trees|shed|store):|#(?:if|unless|each)|(?:by the lab|in all)(?=[";])/g;
+    const typed = /--[a-z]+(?:-[a-z]+)*|(?<=medlar )(?:new|read|plan|sheet|diary|why|shop|ph|page|sources|undo)\b|\b(?:orchard|rules)\.yaml|(?<=")(?:soil|trees|shed|store):|#(?:if|unless|each)|(?:by the lab|in all)(?=[";])/g;
     for (const [key, text] of all(words)) expect([key, pieces(text, new RegExp(`(${typed.source})`, 'g'))]).toEqual([key, pieces(english.get(key)!, new RegExp(`(${typed.source})`, 'g'))]);
   });
   test('no sentence is left in English', () => {
-    const same = all(words).filter(([key, text]) => text === english.get(key) && text.replace(/\{\w+\}|\[\w+\|/g, '').match(/\p{L}{2,}/gu)!?.length > 1).map(([key]) => key);
+    const same = all(words).filter(([key, text]) => text === english.get(key) && (text.replace(/\{\w+\}|\[\w+\|/g, '').match(/\p{L}{2,}/gu) ?? []).length > 1).map(([key]) => key);
     // A list of the reader's own words, one of methods by their names, and a file.
     expect(same).toEqual(['say.opt-texture', 'say.opt-method', 'page.whole']);
   });
