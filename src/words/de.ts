@@ -627,7 +627,7 @@ export const de: Words = {
     'caution-urea': '{bag} verliert auf der Oberfläche an Kraft: am selben Tag mit 13 mm einwässern.',
     'caution-lime': 'Kalk und Schwefel: windstiller Tag, Handschuhe, Schutzbrille, Staubmaske. Augen 15 Minuten spülen. Schwefel kühl lagern, fern von Feuer und von Nitratdünger.',
     'caution-dogs': 'Hunde fressen {bag}: verschlossen lagern, einwässern.', dagger: '† beruht auf Erinnerung oder auf unserem Urteil.', year: 'Das Jahr', today: 'heute',
-    'drawing-ring': 'Ring von {from} bis {to} vom Stamm; Kronentraufe gestrichelt bei {crown}.', 'drawing-year': 'Das Jahr vom {a} bis {b}: {windows}; Ende nach dem {stop}.', tick: 'getan', tree: 'Baum', dose: 'Gabe', where: 'wo', page: 'Seite',
+    'drawing-ring': 'Ring von {from} bis {to} vom Stamm; Kronentraufe gestrichelt bei {crown}.', 'drawing-year': 'Das Jahr vom {a} bis {b}: {windows}; Ende nach dem {stop}.', tick: 'ok', tree: 'Baum', dose: 'Gabe', where: 'wo', page: 'Seite',
   },
   new: {
     hello: 'Einige Fragen zum Obstgarten. "don\'t know" oder nur Enter ist immer eine Antwort; alles lässt sich später ändern. Obstarten, Angaben und Tage werden englisch geschrieben, wie in den Beispielen.',

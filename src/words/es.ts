@@ -627,7 +627,7 @@ export const es: Words = {
     'caution-urea': '{bag} pierde fuerza en la superficie: regar el mismo día con 13 mm.',
     'caution-lime': 'Cal y azufre: día sin viento, guantes, gafas, mascarilla. Lavar los ojos 15 minutos. Guardar el azufre en fresco, lejos del fuego y de los abonos con nitrato.',
     'caution-dogs': 'Los perros comen {bag}: guardarlo cerrado, regar después de echarlo.', dagger: '† se apoya en la memoria o en nuestro juicio.', year: 'El año', today: 'hoy',
-    'drawing-ring': 'Anillo de {from} a {to} del tronco; borde de la copa, a trazos, a {crown}.', 'drawing-year': 'El año del {a} al {b}: {windows}; fin después del {stop}.', tick: 'hecho', tree: 'árbol', dose: 'dosis', where: 'dónde', page: 'página',
+    'drawing-ring': 'Anillo de {from} a {to} del tronco; borde de la copa, a trazos, a {crown}.', 'drawing-year': 'El año del {a} al {b}: {windows}; fin después del {stop}.', tick: 'ok', tree: 'árbol', dose: 'dosis', where: 'dónde', page: 'página',
   },
   new: {
     hello: 'Unas preguntas sobre el huerto. "don\'t know", o solo Intro, es siempre una respuesta; todo se puede cambiar después. Los frutales, los datos y los días se escriben en inglés, como en los ejemplos.',
