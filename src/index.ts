@@ -13,3 +13,4 @@ export { readJson } from './json/read-json.ts';
 export { collector } from './json/figures.ts';
 export { sheetView } from './sheet/build.ts';
 export { renderSheet } from './sheet/render.ts';
+export { loadLanguage } from './words/load.ts';

@@ -24,7 +24,8 @@ const BUILT = /^(?:ph-|any-|stop-|wait-|limit-|trees|samples|zones|unit-|changes
 
 /** The American sentences without those that nothing in the page can say. */
 function wordsOf(enUS, code) {
-  const kept = (group, key) => !LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code);
+  // No part of the page lists the sources, or what to ask a clerk for.
+  const kept = (group, key) => group !== 'sources' && group !== 'feed' && (!LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code));
   return Object.fromEntries(Object.entries(enUS).map(([group, all]) => [group, Object.fromEntries(Object.entries(all).filter(([key]) => kept(group, key)))]));
 }
 

@@ -32,7 +32,7 @@ import { CACO3_PER_SULPHUR, NUTRIENTS } from './units/substance.ts';
 import { convert, FOOT, OUNCE } from './units/units.ts';
 import type { Season } from './when/season.ts';
 import { showDay, showGround, showMass, showNutrient, showRate } from './words/show.ts';
-import { say } from './words/words.ts';
+import { numeral, say } from './words/words.ts';
 
 /** One notice for all trees of one verdict, one reason and one goal. */
 function phNotices(plans: readonly TreePlan[]): Notice[] {
@@ -59,7 +59,7 @@ function withoutRange(plans: readonly TreePlan[], { zone, ph }: ZoneSoil, zones:
 function labLimeLeft(plans: readonly TreePlan[], { zone, ph }: ZoneSoil, { where }: Orchard): Notice[] {
   if (!ph?.lime || ph.lime.value === 0) return [];
   const mine = plans.filter((p) => p.ph?.zone === zone && p.ph.plan.verdict !== 'lime' && p.ph.plan.reason !== 'retest' && p.ph.plan.reason !== 'stopped-lime');
-  return mine.length === 0 ? [] : [notice('ph-lab-left', 'note', { zone, tree: mine.map((p) => p.tree.name).join(', '), rate: showRate(convert(ph.lime.value, ph.lime.unit, 'g/m2'), where.units), now: Math.round(ph.now.value * 100) / 100 })];
+  return mine.length === 0 ? [] : [notice('ph-lab-left', 'note', { zone, tree: mine.map((p) => p.tree.name).join(', '), rate: showRate(convert(ph.lime.value, ph.lime.unit, 'g/m2'), where.units, where.language), now: Math.round(ph.now.value * 100) / 100 })];
 }
 
 /** Once for each zone: whose lime table leads where none of the grower's own place is held for the test. */
@@ -143,6 +143,7 @@ export const isShort = ({ short, need }: TreePlan, n: Nutrient): boolean => shor
 const printedOf = ({ from: [printed], value }: NonNullable<Stop['from']>): number => Math.round((printed?.value ?? value) * 100) / 100;
 
 export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[], season: Season, orchard: Orchard): Notice[] {
+  const { language, units } = orchard.where;
   const notices: Notice[] = [];
   const fed = plans.filter((p) => p.need.verdict === 'feed');
   if (fed.length > 0 && orchard.shed.length + orchard.store.length === 0) notices.push(notice('no-bags', 'warning'));
@@ -160,12 +161,12 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
       if (n !== 'N' && tree.tub !== undefined && plan.feeds.length === 0) continue;
       if (isShort(plan, n)) {
         const code = shortReason(plan, n, { orchard, season });
-        if (code !== 'short-ring') notices.push(notice(code, 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], orchard.where.units), ...shortFacts(plan, n, code, orchard), ...(code === 'short-date' ? { day: showDay(plan.last.day), source: sourceOf(plan.last.why.cite.source)?.publisher ?? '' } : {}) }));
+        if (code !== 'short-ring') notices.push(notice(code, 'warning', { tree: name, word: tree.word, nutrient: n, amount: showNutrient(short[n], units, language), ...shortFacts(plan, n, code, orchard), ...(code === 'short-date' ? { day: showDay(plan.last.day, orchard.where.language), source: sourceOf(plan.last.why.cite.source)?.publisher ?? '' } : {}) }));
       }
-      if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > (need[n].value > 0 ? OUNCE / 10 : 1)) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], orchard.where.units) }));
+      if (n !== 'N' && over[n] > ROUNDING * need[n].value && over[n] > (need[n].value > 0 ? OUNCE / 10 : 1)) notices.push(notice('over', need[n].value === 0 ? 'warning' : 'note', { tree: name, nutrient: n, amount: showNutrient(over[n], units, language) }));
     }
     const { area, share } = plan.facts.crown;
-    if (share && tree.across !== undefined && Math.abs(share.value - area.value) > AREAS_DIFFER * Math.max(share.value, area.value)) notices.push(notice('area-two-ways', 'note', { tree: name, crown: showGround(area.value, orchard.where.units), share: showGround(share.value, orchard.where.units) }));
+    if (share && tree.across !== undefined && Math.abs(share.value - area.value) > AREAS_DIFFER * Math.max(share.value, area.value)) notices.push(notice('area-two-ways', 'note', { tree: name, crown: showGround(area.value, units, language), share: showGround(share.value, units, language) }));
     if (plan.fed.some((f) => f.brought === null)) notices.push(notice('fed-unknown', 'note', { tree: name }));
     if (cut) notices.push(notice('dose-cut', 'warning', { tree: name }));
     const chloride = CHLORIDE_SENSITIVE.includes(tree.crop) ? plan.feeds.find((f) => f.bag.chloride) : undefined;
@@ -184,8 +185,8 @@ function overfed({ tree, facts, need, fed, over }: TreePlan, orchard: Orchard): 
   const most = tree.tub === undefined ? convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(facts).value : tree.tub * tubRate(facts.crop).gPerL;
   const days = [...new Set(fed.map((f) => f.date))].map((date) => ({ date, n: fed.filter((f) => f.date === date).reduce((sum, f) => sum + (f.brought?.N ?? 0), 0) }));
   const worst = days.reduce<(typeof days)[number] | null>((a, b) => (a && a.n >= b.n ? a : b), null);
-  const { units } = orchard.where;
-  if (worst && worst.n > most * (1 + ROUNDING)) return [notice('fed-burn', 'warning', { tree: tree.name, day: showDay(worst.date), amount: showNutrient(worst.n, units), most: showNutrient(most, units) })];
+  const { language, units } = orchard.where;
+  if (worst && worst.n > most * (1 + ROUNDING)) return [notice('fed-burn', 'warning', { tree: tree.name, day: showDay(worst.date, language), amount: showNutrient(worst.n, units, language), most: showNutrient(most, units, language) })];
   return fed.length > 0 && over.N > ROUNDING * need.N.value && over.N > 1 ? [notice('fed-over', 'warning', { tree: tree.name })] : [];
 }
 
@@ -196,7 +197,7 @@ function waterNotices(plans: readonly TreePlan[], { water, where }: Orchard): No
   const us = where.units === 'us';
   // A millimetre on a square metre is a litre.
   const grams = ((us ? 25.4 : 25) * water.mgPerL) / 1000 * (us ? 100 * FOOT * FOOT : 10);
-  const amount = (g: number): string => showMass(g, where.units);
+  const amount = (g: number): string => showMass(g, where.units, where.language);
   const sulphured = plans.filter((p) => p.ph?.plan.verdict === 'sulphur' && p.ph.g > 0);
   const pure = Math.max(0, ...sulphured.map((p) => p.ph!.plan.dose!.value * (p.ph!.bag?.amends.strength ?? 1)));
   const times = Math.round((pure * CACO3_PER_SULPHUR) / ((us ? 25.4 : 25) * water.mgPerL / 1000));
@@ -216,11 +217,12 @@ function compostNotices({ tree, facts }: TreePlan, orchard: Orchard): Notice[] {
 
 /** What meals, manures and composts of earlier seasons still set free, where a need was there that it is taken off. */
 function carriedNotices({ tree, need }: TreePlan, orchard: Orchard): Notice[] {
+  const { language, units } = orchard.where;
   const earlier = tree.tub === undefined && need.verdict !== 'wait' ? tree.carried ?? [] : [];
-  const named = (list: typeof earlier): string => list.map((c) => say(orchard.where.language, 'plan', 'bag-of-day', { bag: c.bag, day: showDay(c.date, true) })).join(', ');
+  const named = (list: typeof earlier): string => list.map((c) => say(language, 'plan', 'bag-of-day', { bag: c.bag, day: showDay(c.date, language, true) })).join(', ');
   const [weighed, unweighed] = [earlier.filter((c) => c.n !== null), earlier.filter((c) => c.n === null)];
   return [
-    ...((need.nitrogen.carried ?? 0) > 0 ? [notice('carried-nitrogen', 'note', { tree: tree.name, list: named(weighed), amount: showNutrient(need.nitrogen.carried!, orchard.where.units) })] : []),
+    ...((need.nitrogen.carried ?? 0) > 0 ? [notice('carried-nitrogen', 'note', { tree: tree.name, list: named(weighed), amount: showNutrient(need.nitrogen.carried!, units, language) })] : []),
     ...(unweighed.length > 0 && (need.N.value > 0 || need.nitrogen.carried !== undefined) ? [notice('carried-unweighed', 'note', { tree: tree.name, list: named(unweighed) })] : []),
   ];
 }
@@ -253,13 +255,14 @@ function zoneNotices({ zone, soil }: ZoneSoil, plans: readonly TreePlan[], orcha
   const short = (target: Target | null): boolean => target === 'below' || target === 'far-below';
   const magnesium = mine.find((p) => p.need.MgO && p.need.MgO.value > 0 && short(soil.rated.find((r) => r.reading.item === 'magnesium')?.target ?? null));
   const limed = mine.some((p) => p.ph?.plan.verdict === 'lime' && (p.ph.bag?.amends.dolomitic ?? false));
-  const us = orchard.where.units === 'us';
+  const { language, units } = orchard.where;
+  const us = units === 'us';
   const ground = us ? 100 * FOOT * FOOT : 10;
   const grams = magnesium ? (magnesium.need.MgO!.value / groundOf(magnesium.facts).value) * ground : 0;
   const minors = MINOR.filter((item) => short(soil.rated.find((r) => r.reading.item === item)?.target ?? null));
   return [
-    ...(magnesium ? [notice('magnesium-short', 'note', { zone, amount: showMass(grams, orchard.where.units), area: us ? '100 sq ft' : '10 m²', epsom: limed ? '' : showMass(grams / EPSOM_MGO, orchard.where.units), lime: limed ? 'yes' : '' })] : []),
-    ...(minors.length > 0 ? [notice('minor-short', 'note', { zone, items: minors.map((m) => say(orchard.where.language, 'item', m)).join(', ') })] : []),
+    ...(magnesium ? [notice('magnesium-short', 'note', { zone, amount: showMass(grams, units, language), area: us ? '100 sq ft' : '10 m²', epsom: limed ? '' : showMass(grams / EPSOM_MGO, units, language), lime: limed ? 'yes' : '' })] : []),
+    ...(minors.length > 0 ? [notice('minor-short', 'note', { zone, items: minors.map((m) => say(language, 'item', m)).join(', ') })] : []),
   ];
 }
 
@@ -282,7 +285,7 @@ function acidityNotices(plans: readonly TreePlan[], { shed, store, where }: Orch
     groups.set(key, { code, first: plan, trees: [plan.tree.name], ...group, lime: Math.max(group?.lime ?? 0, Math.abs(lime)) });
   }
   return [...groups.values()].map(({ code, lime, first, trees }) => notice(code, code === 'feed-basic' ? 'warning' : 'note', {
-    trees: trees.join(', '), amount: showMass(lime * (us ? 100 * FOOT * FOOT : 10), where.units), area: us ? '100 sq ft' : '10 m²',
+    trees: trees.join(', '), amount: showMass(lime * (us ? 100 * FOOT * FOOT : 10), where.units, where.language), area: us ? '100 sq ft' : '10 m²',
     ...(code === 'feed-acid-low' ? { now: Math.round(first.ph!.plan.now.value * 100) / 100, low: first.ph!.plan.suits.low } : {}),
   }));
 }
@@ -297,7 +300,7 @@ function limeNotices(plans: readonly TreePlan[], zones: readonly ZoneSoil[], { s
   const labels = [...used].flatMap(([bag, { plan }]) => {
     const { notes, material } = bag.amends.lime!;
     const most = material.most && convert(material.most.value, material.most.unit, 'g/m2') * ground;
-    const ash = material.potash && plan.dose ? [notice('lime-ash', 'warning', { bag: bag.label, potash: showMass((plan.dose.value * ground * material.potash.percent) / 100, where.units), area, most: most ? `${showMass(most, where.units)} / ${area}` : '' })] : [];
+    const ash = material.potash && plan.dose ? [notice('lime-ash', 'warning', { bag: bag.label, potash: showMass((plan.dose.value * ground * material.potash.percent) / 100, where.units, where.language), area, most: most ? `${showMass(most, where.units, where.language)} / ${area}` : '' })] : [];
     return [...notes.map((n) => notice(n.code, 'note', { ...n.facts, bag: bag.label })), ...ash];
   });
   const listed = [...shed, ...store].filter((b) => b.amends?.kind === 'lime');
@@ -319,7 +322,7 @@ function limeNotices(plans: readonly TreePlan[], zones: readonly ZoneSoil[], { s
 
 /** The lab's own recommendation: followed, refused for a tree, or told beside the plan for the first tree that is fed. */
 function adviceNotices(zone: ZoneSoil, plans: readonly TreePlan[], orchard: Orchard): Notice[] {
-  const { units } = orchard.where;
+  const { language, units } = orchard.where;
   const mine = plans.filter((p) => p.facts.advice === zone.advice && p.tree.tub === undefined && p.facts.bed === undefined);
   const lab = (p: TreePlan): number => advised(p.facts, 'N')?.value ?? 0;
   if (zone.advice.length === 0 && zone.byLab) return [notice('advice-none', 'warning', { zone: zone.zone })];
@@ -328,12 +331,12 @@ function adviceNotices(zone: ZoneSoil, plans: readonly TreePlan[], orchard: Orch
     const refused = mine.filter((p) => !isFollowed(p.facts) && p.facts.years !== 0);
     return [
       ...(mine.some((p) => isFollowed(p.facts)) ? [notice('advice-followed', 'note', { zone: zone.zone })] : []),
-      ...refused.map((p) => notice('advice-refused', 'warning', { tree: p.tree.name, lab: showNutrient(lab(p), units), limit: `${DOSE_REFUSED.value} ${DOSE_REFUSED.unit}` })),
+      ...refused.map((p) => notice('advice-refused', 'warning', { tree: p.tree.name, lab: showNutrient(lab(p), units, language), limit: `${DOSE_REFUSED.value} ${DOSE_REFUSED.unit}` })),
     ];
   }
   const first = mine.find((p) => p.need.N.value > 0) ?? mine[0]!;
   const file = orchard.zones.find((z) => z.name === zone.zone);
   if (!zone.advice.some((a) => a.of === 'N')) return [];
-  const list = counted(zone.advice).map((a) => `${Number(a.value.toPrecision(3))} ${a.unit} ${a.of}`).join(', ');
-  return [notice('advice-beside', 'note', { zone: zone.zone, list, tree: first.tree.name, lab: showNutrient(lab(first), units), ours: showNutrient(first.need.N.value, units), file: file ? [file.file, ...(file.sample === null ? [] : [file.sample])].join(', ') : '' })];
+  const list = counted(zone.advice).map((a) => `${numeral(Number(a.value.toPrecision(3)), language)} ${a.unit} ${a.of}`).join(', ');
+  return [notice('advice-beside', 'note', { zone: zone.zone, list, tree: first.tree.name, lab: showNutrient(lab(first), units, language), ours: showNutrient(first.need.N.value, units, language), file: file ? [file.file, ...(file.sample === null ? [] : [file.sample])].join(', ') : '' })];
 }

@@ -70,7 +70,7 @@ async function toGrade(bags: readonly Bag[], { to = '', batch }: BlendOptions, o
   }
   const notices = [...weedWarnings(bags), ...mixingFaults(bags).map(mixingNotice)];
   const result = { grade: { N: 100 * wanted.grade.N, P2O5: 100 * wanted.grade.P2O5, K2O: 100 * wanted.grade.K2O }, parts: made.parts.map(({ bag, g: mine }) => ({ label: bag.label, share: mine / g, g: mine })), fillerG: made.fillerG };
-  const lines = [...made.parts.map(({ bag, g: mine }) => say(L, 'bags', 'amount', { amount: showMass(mine, system), bag: bagName(bag), measure: '' })), ...(made.fillerG > 1 ? [say(L, 'bags', 'filler', { amount: showMass(made.fillerG, system) })] : []), say(L, 'bags', 'batch', { amount: showMass(g, system), grade: wanted.printed }), ...notices.map((n) => noticeText(n, L))];
+  const lines = [...made.parts.map(({ bag, g: mine }) => say(L, 'bags', 'amount', { amount: showMass(mine, system, L), bag: bagName(bag), measure: '' })), ...(made.fillerG > 1 ? [say(L, 'bags', 'filler', { amount: showMass(made.fillerG, system, L) })] : []), say(L, 'bags', 'batch', { amount: showMass(g, system, L), grade: wanted.printed }), ...notices.map((n) => noticeText(n, L))];
   return give({ command: 'blend', result, notices, language: L, text: `${lines.join('\n')}\n` }, json, io);
 }
 

@@ -45,8 +45,8 @@ export async function diaryCommand(words: readonly string[], options: Common & {
   if (diary.notices.some((n) => n.severity === 'error')) return refuse(diary.notices);
   const season = lately(diary, folder.today);
   const lines = sentences.length > 0
-    ? read.entries.map((e) => say(L, 'say', 'diary-written', { day: dayText(e.date, folder.today), entry: entryText(e, orchard, L) }))
-    : season.length > 0 ? season.map((e) => say(L, 'say', 'diary-line', { day: showDay(e.date, true), entry: entryText(e, orchard, L) })) : [say(L, 'say', 'diary-empty')];
+    ? read.entries.map((e) => say(L, 'say', 'diary-written', { day: dayText(e.date, folder.today, L), entry: entryText(e, orchard, L) }))
+    : season.length > 0 ? season.map((e) => say(L, 'say', 'diary-line', { day: showDay(e.date, L, true), entry: entryText(e, orchard, L) })) : [say(L, 'say', 'diary-empty')];
   const sour = limedAcidLovers(read.entries, orchard);
   const text = [...lines, ...sour.map((n) => noticeText(n, L))].join('\n');
   return give({ command: 'diary', result: { entries: season, written: read.entries.length }, notices: [...diary.notices, ...sour], language: L, text: `${text}\n` }, json, io);
@@ -110,7 +110,7 @@ async function entriesOf(sentences: readonly string[], folder: Folder, orchard: 
       if (stands) notices.push(stands);
       else if (left && 'notice' in left) notices.push(left.notice);
       else if (doses) entries.push(...doses);
-      else notices.push(notice('diary-day-unknown', 'error', { read: read.day, known: days.map((d) => `${d.number} (${showWindow(d.from, d.until)})`).join(', ') }));
+      else notices.push(notice('diary-day-unknown', 'error', { read: read.day, known: days.map((d) => `${d.number} (${showWindow(d.from, d.until, orchard.where.language)})`).join(', ') }));
     }
   }
   return { entries, days: done, notices };
@@ -146,7 +146,7 @@ const dayNote = (n: number): string => `day ${n}`;
 
 /** The dose as the sheet prints it, unless that is too coarse to be read back. */
 function exactMass(g: number, system: System): string {
-  const shown = showDose(g, system);
+  const shown = showDose(g, system, 'en-GB');
   const back = massOf(shown);
   if (typeof back === 'number' && Math.abs(back - g) < 0.05) return shown;
   return system === 'us' ? `${Number((g / OUNCE).toFixed(2))} oz` : `${Math.round(g)} g`;
@@ -157,7 +157,7 @@ function doneAlready(days: readonly Done[], before: readonly Entry[], orchard: O
   const season = (d: Day): number => seasonOf(orchard, d).year;
   const stand = days.flatMap(({ day, date, trees }) => before.filter((e) => e.what === 'fed' && (trees === null || e.trees.some((t) => trees.includes(t))) && e.note === dayNote(day) && season(e.date) === season(date)));
   const [first] = stand;
-  return first ? notice('diary-done-already', 'error', { n: first.note.slice(4), date: showDay(first.date, true), trees: [...new Set(stand.flatMap((e) => e.trees))].join(', ') }) : null;
+  return first ? notice('diary-done-already', 'error', { n: first.note.slice(4), date: showDay(first.date, orchard.where.language, true), trees: [...new Set(stand.flatMap((e) => e.trees))].join(', ') }) : null;
 }
 
 /** The same deed on the same day; the doses of working days are looked at by their day. */
@@ -165,7 +165,7 @@ function twice(entries: readonly Entry[], before: readonly Entry[], orchard: Orc
   const line = (e: Entry): string => writeEntry(e).toLowerCase();
   const stand = new Map(before.map((e) => [line(e), e]));
   const again = entries.filter((e) => !/^day \d+$/.test(e.note)).find((e) => stand.has(line(e)));
-  return again ? notice('diary-twice', 'error', { entry: entryText(again, orchard, L), date: showDay(again.date, true), line: stand.get(line(again))!.line || '' }) : null;
+  return again ? notice('diary-twice', 'error', { entry: entryText(again, orchard, L), date: showDay(again.date, L, true), line: stand.get(line(again))!.line || '' }) : null;
 }
 
 /** The last twelve months, newest last. */
@@ -174,7 +174,7 @@ function lately(diary: Diary, today: Day): Entry[] {
   return diary.entries.filter((e) => e.date > since).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : a.line - b.line));
 }
 
-const dayText = (d: Day, today: Day): string => showDay(d, yearOf(d) !== yearOf(today));
+const dayText = (d: Day, today: Day, L: Language): string => showDay(d, L, yearOf(d) !== yearOf(today));
 
 const DID = { fed: 'did-fed', limed: 'did-limed', sulphured: 'did-sulphured', shoots: 'did-shoots', crop: 'did-crop', note: 'did-note', withdrawn: 'did-note' } as const satisfies Record<What, string>;
 

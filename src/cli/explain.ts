@@ -8,7 +8,7 @@ import type { Language } from '../words/words.ts';
 
 export function explain(f: Figure, language: Language, system: System, sums = false, depth = 0, seen = new Set<Figure>()): string {
   const pad = '  '.repeat(depth);
-  const head = `${pad}${sums ? sumOf(f) : reasonOf(f, language, system)}`;
+  const head = `${pad}${sums ? sumOf(f, language) : reasonOf(f, language, system)}`;
   if (seen.has(f)) return head;
   seen.add(f);
   const plain = f.cite.source === 'definition' || f.cite.source === 'grower' || f.cite.source === 'lab';

@@ -8,12 +8,13 @@ import { DIARY_FILE } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
 import type { OwnRules } from '../orchard/own-rules.ts';
 import { loadRules, RULES_FILE } from '../orchard/own-rules.ts';
-import type { Where } from '../orchard/where.ts';
-import { NOWHERE, parseWhere } from '../orchard/where.ts';
+import { languageAsked } from '../orchard/language.ts';
+import { NOWHERE } from '../orchard/where.ts';
 import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
 import type { Language } from '../words/words.ts';
+import { spoken } from '../words/words.ts';
 import { openDiary } from './diary-file.ts';
 import { readReportFile, readText, reason } from './files.ts';
 import type { Common, Io } from './io.ts';
@@ -44,11 +45,8 @@ export function openFolder(options: Common, io: Io, today: Day): Folder {
   const own: OwnRules = 'text' in ruleText ? loadRules(ruleText.text) : ruleText.why === 'absent' ? { rules: [], notices: [] } : { rules: [], notices: [notice('file-missing', 'error', { file: RULES_FILE, why: ruleText.why })] };
   const found = gather(source.text, (file, place) => inside(path, file, place), diary, today, own);
   const files = [ORCHARD_FILE, ...('text' in ruleText ? [RULES_FILE] : []), ...found.reports.keys(), ...(diary.entries.length + diary.notices.length > 0 ? [DIARY_FILE] : [])];
-  return { path, ...found, files, language: (found.orchard?.where ?? placeIn(source.text))?.language ?? NOWHERE.language, today };
+  return { path, ...found, files, language: found.orchard?.where.language ?? spoken(languageAsked(source.text)), today };
 }
-
-/** The place that a file with mistakes tells, so that they are spoken of in its own words and measures. */
-const placeIn = (text: string): Where | null => parseWhere(/^where:[ \t]*([^#\r\n]+)/m.exec(text)?.[1] ?? '');
 
 /** A report inside the folder; a path or link that leads out of it is refused. */
 function inside(folder: string, file: string, place: Place): ReportText {

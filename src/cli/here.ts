@@ -20,7 +20,7 @@ export async function hereCommand(options: Common, io: Io, help: () => string): 
   const day = plan.days[at];
   const facts = { orchard: plan.orchard.name, year: plan.season.year, trees: count(L, 'trees', plan.trees.length) };
   const names = [...new Set(day?.doses.map((d) => d.plan.tree.name) ?? [])].join(', ');
-  const next = day ? say(L, 'say', 'next-day', { ...facts, n: day.number, from: showDay(day.from), names }) : say(L, 'say', 'next-none', facts);
+  const next = day ? say(L, 'say', 'next-day', { ...facts, n: day.number, from: showDay(day.from, L), names }) : say(L, 'say', 'next-none', facts);
   const questions = [...folder.questions, ...plan.questions];
   const open = questions.length === 0 ? '' : `${say(L, 'say', questions.length === 1 ? 'open-1' : 'open-n', { n: questions.length })}\n`;
   const result = { season: plan.season.year, trees: plan.trees.length, next: day ? { day: day.number, from: day.from, until: day.until, trees: names } : null };

@@ -22,6 +22,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   const program = new Command('medlar').description(w('help')).version(MEDLAR_VERSION).exitOverride()
     .configureOutput({ writeOut: (t) => io.out(t), writeErr: (t) => (json ? undefined : io.err(tame(t))) })
     .addHelpText('after', `\n${w('help-after')}`).helpCommand(false).enablePositionalOptions();
+  program.hook('preAction', async (_, self) => { await (await import('./speak.ts')).speak(self.optsWithGlobals<Common>(), io); });
   const common = (c: Command): Command => c
     .option('--json', w('opt-json')).option('--folder <dir>', w('opt-folder')).addOption(new Option('--today <day>', w('opt-today')).argParser(today))
     .exitOverride();

@@ -6,10 +6,12 @@ import { loadOrchard } from '../orchard/load.ts';
 import type { NewOrchard } from '../orchard/new-orchard.ts';
 import { FORM_FILE, languageOf, NO_ANSWERS, orchardText, reportForm, splitTree } from '../orchard/new-orchard.ts';
 import { ORCHARD_FILE, seasonMistakes } from '../gather.ts';
+import { localLanguage, parseWhere } from '../orchard/where.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
 import { seasonOf } from '../when/season.ts';
+import { loadLanguage } from '../words/load.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { folderOf } from './folder.ts';
@@ -28,6 +30,7 @@ export async function newCommand(options: NewOptions, io: Io): Promise<number> {
   const folder = folderOf(options, io);
   const files = [ORCHARD_FILE, FORM_FILE].map((f) => ({ path: join(folder, f), shown: relative(io.cwd, join(folder, f)) || f }));
   const typed = fromFlags(options);
+  await learnAt(typed.answers.where);
   const stop = (notices: readonly Notice[], code?: number): number => give({ command: 'new', result: null, notices, language: languageOf(typed.answers), ...(code === undefined ? {} : { code }) }, json, io);
 
   const there = files.filter((f) => existsSync(f.path)).map((f) => notice('file-edited', 'error', { file: f.shown }));
@@ -45,6 +48,9 @@ export async function newCommand(options: NewOptions, io: Io): Promise<number> {
   const L = languageOf(answers);
   return give({ command: 'new', result: { files: shown }, notices: [], language: L, text: `${say(L, 'new', 'written', { files: shown.join(', ') })}\n${say(L, 'new', 'next', { report: shown[1]! })}\n` }, json, io);
 }
+
+/** The words of where the orchard lies. */
+const learnAt = (where: string): Promise<void> => loadLanguage(localLanguage(parseWhere(where)?.country ?? null));
 
 function fromFlags(o: NewOptions): { answers: NewOrchard; notices: Notice[] } {
   const lines = (o.tree ?? []).map((t) => ({ typed: t, tree: splitTree(t) }));
@@ -78,8 +84,8 @@ const same = (name: string): string => name.trim().toLowerCase();
 const repeated = (names: readonly string[]): string[] => names.filter((n, i) => names.findIndex((m) => same(m) === same(n)) < i);
 const unique = <T>(all: readonly T[], name: (x: T) => string): T[] => all.filter((x, i) => all.findIndex((y) => same(name(y)) === same(name(x))) === i);
 
-const isUnknown = (text: string): boolean => /^(?:|don['’]?t know|do not know|not known|unknown|no idea|\?+|-)$/i.test(text.trim());
-const isNo = (text: string): boolean => isUnknown(text) || /^(?:no|none)\.?$/i.test(text.trim());
+const isUnknown = (text: string): boolean => /^(?:|don['’]?t know|do not know|not known|unknown|no idea|wei(?:ß|ss) nicht|unbekannt|no s[eé]|\?+|-)$/i.test(text.trim());
+const isNo = (text: string): boolean => isUnknown(text) || /^(?:no|none|nein|keine[rns]?|ningun[oa]|nada)\.?$/i.test(text.trim());
 
 type Ask = NonNullable<Io['ask']>;
 
@@ -119,6 +125,7 @@ async function interview(given: NewOrchard, today: Day, ask: Ask, io: Io): Promi
     put(say(languageOf(o), 'new', 'hello'));
     if (!o.name) await once('q-name', (name) => ({ ...o, name }));
     if (!o.where) await once('q-where', (where) => ({ ...o, where }));
+    await learnAt(o.where);
     if (!o.budBreak && !o.lastFrost) await once('q-spring', (day) => (/\bfrost\b/i.test(day) ? { ...o, lastFrost: dayOf(day) } : { ...o, budBreak: dayOf(day) }));
     if (!o.firstFrost) await once('q-frost', (day) => ({ ...o, firstFrost: dayOf(day) }));
     await once('q-lab', (lab) => ({ ...o, lab }));

@@ -75,7 +75,7 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
   const system = plan.orchard.where.units;
   const doses = trees.filter((t) => t.ph!.g > 0).map((t) => {
     const ph = t.ph!;
-    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system), count: t.tree.count }) : showMass(ph.g, system), rate: showRate(ph.plan.dose!.value, system), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn?.depthM ?? plantingDepth(), system) : '', window: showWindow(ph.window!.from, ph.window!.until) })}`;
+    return `  ${say(L, 'ph', 'dose', { tree: t.tree.name, amount: t.tree.count > 1 ? say(L, 'plan', 'each', { amount: showMass(ph.g, system, L), count: t.tree.count }) : showMass(ph.g, system, L), rate: showRate(ph.plan.dose!.value, system, L), material: materialOf(ph, L) ?? '', dug: ph.bed ? showShort(ph.plan.dugIn?.depthM ?? plantingDepth(), system, L) : '', window: showWindow(ph.window!.from, ph.window!.until, L) })}`;
   });
   const limed = trees.filter((t) => t.ph!.g > 0 && t.ph!.plan.verdict === 'lime');
   const expected = limed.length > 0 ? [expectLime(limed.some((t) => t.ph!.bed === undefined), L, system)] : [];
@@ -90,7 +90,7 @@ function zoneText(plan: Plan, trees: readonly TreePlan[], told: readonly Notice[
 }
 
 /** What lime does in its year. */
-const expectLime = (onTop: boolean, L: Language, system: System): string => say(L, 'ph', 'expect-lime', { months: LIME_TIME.months, depth: onTop ? showShort(convert(SURFACE_DEPTH.value, SURFACE_DEPTH.unit, 'm'), system) : '' });
+const expectLime = (onTop: boolean, L: Language, system: System): string => say(L, 'ph', 'expect-lime', { months: LIME_TIME.months, depth: onTop ? showShort(convert(SURFACE_DEPTH.value, SURFACE_DEPTH.unit, 'm'), system, L) : '' });
 
 /** The reason of a verdict. A goal that was asked for is not measured against what suits. */
 function toldOf(plan: PhPlan, crop: Crop | null, tree: string, asked: boolean): Notice {
@@ -127,9 +127,9 @@ function forOneSoil(zone: string | undefined, options: PhOptions, folder: Orchar
   const read = (lime?.notes ?? []).map((n) => notice(n.code, 'note', { ...n.facts, bag: material!.label }));
   const doubted = aboveStart(soil);
   const notices = plan.reason === 'inside' || plan.reason === 'goal-is-now' ? doubted : [why, ...doubted, ...read];
-  const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system), material: label ?? '', window: showWindow(window.from, window.until), amount: g === null ? '' : showMass(g, system) })] : [];
+  const dose = plan.dose && window ? [say(L, 'ph', 'dose-flags', { rate: showRate(plan.dose.value, system, L), material: label ?? '', window: showWindow(window.from, window.until, L), amount: g === null ? '' : showMass(g, system, L) })] : [];
   // Beside a no an amount would read as a dose; JSON has it.
-  const range = plan.range && plan.verdict !== 'cannot' ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system), high: showRate(plan.range[1].value, system) })] : [];
+  const range = plan.range && plan.verdict !== 'cannot' ? [say(L, 'ph', plan.verdict === 'lime' ? 'range-lime' : 'range-sulphur', { low: showRate(plan.range[0].value, system, L), high: showRate(plan.range[1].value, system, L) })] : [];
   const roots = [...(plan.dose ? [plan.dose] : []), ...(lime && lime.strength.from.length > 0 ? [lime.strength] : []), ...(plan.swallowed ? [plan.swallowed.sulphur] : []), ...(plan.dose || plan.swallowed ? [] : [plan.goal])];
   const text = [noticeText(why, L), ...doubted.map((n) => noticeText(n, L)), ...dose, ...(dose.length > 0 && plan.verdict === 'lime' ? [expectLime(true, L, system)] : []), ...range, ...insteadText(plan, L, system), ...curveText(curve, plan.verdict, L, system), ...read.map((n) => noticeText(n, L)), '', ...roots.map((f) => explain(f, L, system)), '', rangesText(plan, L)].join('\n');
   return give({ command: 'ph', result: { ph: [row] }, notices, figures: figures.all(), language: L, text: `${text}\n` }, json, io);

@@ -15,11 +15,11 @@ function treeLine(plan: Plan, t: TreePlan, width: number): string {
   const name = `  ${t.tree.name.padEnd(width)}`;
   if (t.need.verdict === 'wait') return `${name}  ${say(L, 'plan', 'wait', { why: idleReason(t, L) })}`;
   if (t.feeds.length === 0) return `${name}  ${say(L, 'plan', 'nothing', { why: idleReason(t, L) })}`;
-  const only = t.need.nitrogen.ifBelow && t.feeds.some((f) => f.serves === 'N') ? say(L, 'plan', 'only', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
+  const only = t.need.nitrogen.ifBelow && t.feeds.some((f) => f.serves === 'N') ? say(L, 'plan', 'only', { length: showShort(t.need.nitrogen.ifBelow.value, system, L) }) : '';
   const doses = t.feeds.map((f) => {
-    const amount = showDose(f.g, system);
-    const said = t.tree.count === 1 ? amount : isTiny(f.g) ? say(L, 'plan', 'over-all', { amount: showDose(f.g * t.tree.count, system), count: t.tree.count }) : say(L, 'plan', 'each', { amount, count: t.tree.count });
-    return `${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${showWindow(f.window.from, f.window.until)}`;
+    const amount = showDose(f.g, system, L);
+    const said = t.tree.count === 1 ? amount : isTiny(f.g) ? say(L, 'plan', 'over-all', { amount: showDose(f.g * t.tree.count, system, L), count: t.tree.count }) : say(L, 'plan', 'each', { amount, count: t.tree.count });
+    return `${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${showWindow(f.window.from, f.window.until, L)}`;
   });
   return doses.map((d, i) => (i === 0 ? `${name}  ${only}${d}` : `${' '.repeat(width + 4)}${d}`)).join('\n');
 }
@@ -33,20 +33,20 @@ export function treeLines(plan: Plan): string {
 export function phLines(plan: Plan): string[] {
   const { language: L, units: system } = plan.orchard.where;
   return plan.trees.filter((t) => (t.ph?.g ?? 0) > 0).map((t) => {
-    const said = showMass(t.ph!.g, system);
+    const said = showMass(t.ph!.g, system, L);
     const amount = t.tree.count > 1 ? say(L, 'plan', 'each', { amount: said, count: t.tree.count }) : said;
-    return say(L, 'plan', 'ph-line', { tree: t.tree.name, amount, material: materialOf(t.ph!, L) ?? '', dug: t.ph!.bed ? showShort(t.ph!.plan.dugIn?.depthM ?? plantingDepth(), system) : '', window: showWindow(t.ph!.window!.from, t.ph!.window!.until) });
+    return say(L, 'plan', 'ph-line', { tree: t.tree.name, amount, material: materialOf(t.ph!, L) ?? '', dug: t.ph!.bed ? showShort(t.ph!.plan.dugIn?.depthM ?? plantingDepth(), system, L) : '', window: showWindow(t.ph!.window!.from, t.ph!.window!.until, L) });
   });
 }
 
 export function buyLines(plan: Plan): string[] {
   const { language: L, units: system } = plan.orchard.where;
   return plan.buy.map((p) => {
-    const bag = `${bagName(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
-    const need = showMass(p.needG, system);
-    if (p.bag.left !== null) return say(L, 'plan', 'in-shed', { bag: p.bag.label, need, left: showMass(p.leftG!, system) });
+    const bag = `${bagName(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system, L)}` : ''}`;
+    const need = showMass(p.needG, system, L);
+    if (p.bag.left !== null) return say(L, 'plan', 'in-shed', { bag: p.bag.label, need, left: showMass(p.leftG!, system, L) });
     if (p.bags === null) return say(L, 'plan', p.bag.unlisted ? 'buy-any' : 'buy-unknown', { bag, need });
-    return say(L, 'plan', 'buy-line', { bags: p.bags, unit: say(L, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, need, left: showMass(p.leftG!, system), cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency) });
+    return say(L, 'plan', 'buy-line', { bags: p.bags, unit: say(L, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, need, left: showMass(p.leftG!, system, L), cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency, L) });
   });
 }
 
@@ -57,5 +57,5 @@ export function noticeLines(plan: Plan): string[] {
 
 export function stopLine(plan: Plan): string {
   const { language } = plan.orchard.where;
-  return [say(language, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen) }), ...printedStops(plan).map((s) => say(language, 'sheet', 'stop-printed', { ...s, day: showDay(s.day) }))].join(' ');
+  return [say(language, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen, language) }), ...printedStops(plan).map((s) => say(language, 'sheet', 'stop-printed', { ...s, day: showDay(s.day, language) }))].join(' ');
 }

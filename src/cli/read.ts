@@ -102,6 +102,6 @@ function sampleText({ sample, rated }: RatedSample, questions: readonly Question
   const table = rows.map(([n, p, t, r]) => `${String(n).padStart(4)}  ${clip(p.replace(/\s+/g, ' '), 36)}  ${clip(t, 20)}  ${r}`.trimEnd());
   // Warnings are told with their line, below; a note has nobody to tell it but the table.
   const notes = odd.filter((n) => n.severity === 'note').map((n) => noticeText(n, L));
-  const dated = sample.taken ? `, ${say(L, 'read', 'taken', { day: showDay(sample.taken, true) })}` : '';
+  const dated = sample.taken ? `, ${say(L, 'read', 'taken', { day: showDay(sample.taken, L, true) })}` : '';
   return [`${head}${dated}`, '', `${line.padEnd(4)}  ${paper.padEnd(36)}  ${taken.padEnd(20)}  ${rating}`, ...table, '', ...notes, leaf ? say(L, 'read', 'so-leaf', { example: leafExample(sample) }) : summary(rated, where), ''].join('\n');
 }

@@ -20,7 +20,7 @@ import { NUTRIENTS } from '../units/substance.ts';
 import type { System } from '../words/show.ts';
 import { showMass, showPrice } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
-import { say } from '../words/words.ts';
+import { say, sayIfKnown } from '../words/words.ts';
 import { give, questionList } from './answer.ts';
 import type { Bag } from '../orchard/bag.ts';
 import { bagName } from '../orchard/bag.ts';
@@ -68,7 +68,7 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   };
   const system = orchard?.where.units ?? typedNeed?.units ?? 'metric';
   const lines = [
-    ...ranked.map((r) => `${bagName(r.offer.bag)}${r.offer.bag.g === null ? '' : `, ${showMass(r.offer.bag.g, system)}`}: ${lineOf(r, typedNeed === null, system, L)}`), ...(purchase && !isSame(purchase, ranked[0]!) ? [purchaseLine(purchase, system, L)] : []),
+    ...ranked.map((r) => `${bagName(r.offer.bag)}${r.offer.bag.g === null ? '' : `, ${showMass(r.offer.bag.g, system, L)}`}: ${lineOf(r, typedNeed === null, system, L)}`), ...(purchase && !isSame(purchase, ranked[0]!) ? [purchaseLine(purchase, system, L)] : []),
     ...clerkLines(list, system, L),
     ...[...typed.notes, ...notices.filter((n) => n.code === 'purchase-too-large')].map((n) => noticeText(n, L)),
     ...(asked.length > 0 ? ['', say(L, 'plan', asked.length === 1 ? 'questions-1' : 'questions-n', { n: asked.length }), questionList(asked, L)] : []),
@@ -102,7 +102,7 @@ function clerkFor(orchard: Orchard, { zones, today, diary }: Folder): ClerkList 
 
 /** "For the clerk: 21-0-0 ammonium sulphate, 3 lb, or 46-0-0 urea, 1 1/2 lb. No weed killer. Nothing with a middle number." */
 function clerkLines({ wishes, leave }: ClerkList, system: System, L: Language): string[] {
-  const of = (feeds: ClerkList['wishes'][number]['feeds']): string => feeds.map(({ material, g }) => `${material.sold.grade.join('-')} ${L === 'en-US' ? material.names[0]!.replace('sulph', 'sulf') : material.names[0]!}, ${showMass(g, system)}`).join(say(L, 'bags', 'or'));
+  const of = (feeds: ClerkList['wishes'][number]['feeds']): string => feeds.map(({ material, g }) => `${material.sold.grade.join('-')} ${sayIfKnown(L, 'feed', material.id)}, ${showMass(g, system, L)}`).join(say(L, 'bags', 'or'));
   if (wishes.length === 0) return [];
   return ['', say(L, 'bags', 'clerk'), ...wishes.map(({ feeds }) => `  ${of(feeds)}`), `  ${[...leave.map((n) => say(L, 'bags', n === 'N' ? 'no-first' : n === 'P2O5' ? 'no-middle' : 'no-last')), say(L, 'bags', 'no-weed')].join(' ')}`];
 }
@@ -111,6 +111,6 @@ function clerkLines({ wishes, leave }: ClerkList, system: System, L: Language): 
 const isSame = ({ bags }: Purchase, first: Ranked): boolean => bags.length === 1 && bags[0]!.bag === first.offer.bag && bags[0]!.bags === first.bags;
 
 function purchaseLine(purchase: Purchase, system: System, L: Language): string {
-  const list = purchase.bags.map(({ bag, bags: n }) => say(L, 'bags', 'some-bags', { n, unit: say(L, 'plan', n === 1 ? 'bag' : 'bags'), bag: bagName(bag), weight: showMass(bag.g!, system) })).join(' + ');
-  return say(L, 'bags', 'purchase', { list, cost: showPrice(purchase.cost, purchase.bags[0]!.bag.price!.currency) });
+  const list = purchase.bags.map(({ bag, bags: n }) => say(L, 'bags', 'some-bags', { n, unit: say(L, 'plan', n === 1 ? 'bag' : 'bags'), bag: bagName(bag), weight: showMass(bag.g!, system, L) })).join(' + ');
+  return say(L, 'bags', 'purchase', { list, cost: showPrice(purchase.cost, purchase.bags[0]!.bag.price!.currency, L) });
 }

@@ -55,21 +55,21 @@ function textOf({ goal: wanted, waterL }: NeedText, weighed: Weighed, system: Sy
   const goal = wanted!;
   if (waterL !== undefined) return inWaterText(weighed, waterL, system, L);
   const lines = weighed.bags.map(({ bag, g, mL }) => (g > 0
-    ? say(L, 'bags', 'amount', { amount: showDose(g, system), bag: bagName(bag), measure: mL === null ? '' : showVolume(mL, system) })
+    ? say(L, 'bags', 'amount', { amount: showDose(g, system, L), bag: bagName(bag), measure: mL === null ? '' : showVolume(mL, system, L) })
     : say(L, 'bags', 'none-of', { bag: bagName(bag) })));
   const out = offList(weighed, goal, system, L);
   lines.push(out === '' ? say(L, 'bags', 'exact') : say(L, 'bags', 'nearest', { list: out }));
-  const also = NUTRIENTS.filter((n) => goal[n] === undefined && weighed.supplied[n] > 0).map((nutrient) => say(L, 'bags', 'brings', { amount: showNutrient(weighed.supplied[nutrient], system), nutrient }));
+  const also = NUTRIENTS.filter((n) => goal[n] === undefined && weighed.supplied[n] > 0).map((nutrient) => say(L, 'bags', 'brings', { amount: showNutrient(weighed.supplied[nutrient], system, L), nutrient }));
   if (also.length > 0) lines.push(say(L, 'bags', 'also', { list: also.join(', ') }));
-  if (out !== '' && weighed.limiting && weighed.limiting.g > 0) lines.push(say(L, 'bags', 'limiting', { amount: showDose(weighed.limiting.g, system), nutrient: weighed.limiting.nutrient }));
-  if (out !== '' && weighed.covering) lines.push(say(L, 'bags', 'covering', { amount: showDose(weighed.covering.g, system), nutrient: weighed.covering.nutrient }));
+  if (out !== '' && weighed.limiting && weighed.limiting.g > 0) lines.push(say(L, 'bags', 'limiting', { amount: showDose(weighed.limiting.g, system, L), nutrient: weighed.limiting.nutrient }));
+  if (out !== '' && weighed.covering) lines.push(say(L, 'bags', 'covering', { amount: showDose(weighed.covering.g, system, L), nutrient: weighed.covering.nutrient }));
   return lines;
 }
 
 /** "2 oz N short, 3 oz P2O5 over"; empty where all is met. */
 function offList({ over, short }: { over: Grams; short: Grams }, goal: Goal, system: System, L: Language): string {
   return namedIn(goal).flatMap((nutrient) => [
-    ...(over[nutrient] > 0 ? [say(L, 'bags', 'over', { amount: showNutrient(over[nutrient], system), nutrient })] : []),
-    ...(short[nutrient] > 0 ? [say(L, 'bags', 'short', { amount: showNutrient(short[nutrient], system), nutrient })] : []),
+    ...(over[nutrient] > 0 ? [say(L, 'bags', 'over', { amount: showNutrient(over[nutrient], system, L), nutrient })] : []),
+    ...(short[nutrient] > 0 ? [say(L, 'bags', 'short', { amount: showNutrient(short[nutrient], system, L), nutrient })] : []),
   ]).join(', ');
 }

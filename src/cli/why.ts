@@ -72,8 +72,8 @@ function phRoots(t: TreePlan): Figure[] {
 
 function dateText(t: TreePlan, plan: Plan): string {
   const L = plan.orchard.where.language;
-  const windows = t.feeds.length > 0 ? [...new Set(t.feeds.map((f) => showWindow(f.window.from, f.window.until)))].join(', ') : say(L, 'say', 'nothing-fed');
-  return say(L, 'say', 'why-date', { tree: t.tree.name, windows, stop: say(L, 'plan', 'stop', { day: showDay(t.last.day) }) });
+  const windows = t.feeds.length > 0 ? [...new Set(t.feeds.map((f) => showWindow(f.window.from, f.window.until, L)))].join(', ') : say(L, 'say', 'nothing-fed');
+  return say(L, 'say', 'why-date', { tree: t.tree.name, windows, stop: say(L, 'plan', 'stop', { day: showDay(t.last.day, L) }) });
 }
 
 /** How far the answer would move, and what would narrow it most. */
@@ -82,7 +82,7 @@ function rangeText(t: TreePlan, of: Nutrient, plan: Plan): string {
   const { range, narrow } = uncertaintyOf(t.facts, t.need);
   const [low, high] = range[of];
   const lines = [
-    ...(high - low > 0.005 * Math.max(high, 1) ? [say(L, 'say', 'why-range', { low: showNutrient(low, system), high: `${showNutrient(high, system)} ${of}` })] : []),
+    ...(high - low > 0.005 * Math.max(high, 1) ? [say(L, 'say', 'why-range', { low: showNutrient(low, system, L), high: `${showNutrient(high, system, L)} ${of}` })] : []),
     ...(narrow ? [say(L, 'say', 'why-narrow', { question: questionText(narrow.question, L) })] : []),
   ];
   return lines.length > 0 ? `\n\n${lines.join('\n')}` : '';

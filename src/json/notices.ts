@@ -12,6 +12,7 @@ const spoken = (facts: Facts, language: Language): Facts => ({
   ...(typeof facts.item === 'string' ? { item: sayIfKnown(language, 'item', facts.item) } : {}),
   ...(typeof facts.labRating === 'string' ? { labRating: sayIfKnown(language, 'rating', facts.labRating) } : {}),
   ...(typeof facts.ourRating === 'string' ? { ourRating: sayIfKnown(language, 'rating', facts.ourRating) } : {}),
+  ...(typeof facts.heaviness === 'string' ? { heaviness: sayIfKnown(language, 'feel', facts.heaviness) } : {}),
   ...(typeof facts.why === 'string' ? { why: sayIfKnown(language, 'cause', facts.why) } : {}),
 });
 

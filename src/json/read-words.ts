@@ -7,17 +7,18 @@ import type { Item } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import { LEAF_RANGES } from '../tables/leaf.ts';
 import { sourceOf } from '../tables/sources.ts';
-import { say, sayIfKnown } from '../words/words.ts';
+import { numeral, say, sayIfKnown } from '../words/words.ts';
 
 /** What a line was taken as: "P 164 ppm". */
 export function takenAs({ reading: r }: Rated, where: Where): string {
   const name = sayIfKnown(where.language, 'item', r.item);
+  const n = (x: number): string => numeral(x, where.language);
   const form = r.form ?? name;
   const sign = r.below ? '<' : r.above ? '>' : '';
   const unit = r.unit === null ? '?' : r.unit === 'pH' ? '' : r.unit;
   if (r.value === null) return name;
-  if (r.item === 'buffer-ph' && isLimeIndex(r.value)) return `${name} ${r.value / 10} (${r.value} ÷ 10)`;
-  return `${r.item === 'ph' ? name : form} ${sign}${r.value}${r.to === undefined ? '' : `-${r.to}`} ${unit}`.trim();
+  if (r.item === 'buffer-ph' && isLimeIndex(r.value)) return `${name} ${n(r.value / 10)} (${n(r.value)} ÷ 10)`;
+  return `${r.item === 'ph' ? name : form} ${sign}${n(r.value)}${r.to === undefined ? '' : `-${n(r.to)}`} ${unit}`.trim();
 }
 
 /** What a value decides that no scale rates. */

@@ -2,25 +2,25 @@
 import type { Cite, Figure } from '../reason/figure.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { INCH } from '../units/units.ts';
-import { showFraction, showLength, showMass, showNutrient, showRate, showShort, showValue } from '../words/show.ts';
+import { showFraction, showLength, showMass, showNutrient, showPh, showRate, showShort, showValue } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
-import { say, sayIfKnown } from '../words/words.ts';
+import { numeral, say, sayIfKnown } from '../words/words.ts';
 
 type System = 'us' | 'metric';
 
 /** A figure's value in the grower's units. */
 export function valueOf(f: Figure, language: Language, system: System): string {
-  if (f.unit === 'g' && (f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O' || f.of === 'MgO')) return `${showNutrient(f.value, system)} ${f.of}`;
-  if (f.unit === 'g') return showMass(f.value, system);
-  if (f.unit === 'm' && (f.of === 'growth' || f.of === 'trunk' || f.of === 'soil')) return showShort(f.value, system);
-  if (f.unit === 'm') return showLength(f.value, system);
-  if (f.unit === 'g/m2' && (f.of === 'lime' || f.of === 'sulphur')) return showRate(f.value, system);
+  if (f.unit === 'g' && (f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O' || f.of === 'MgO')) return `${showNutrient(f.value, system, language)} ${f.of}`;
+  if (f.unit === 'g') return showMass(f.value, system, language);
+  if (f.unit === 'm' && (f.of === 'growth' || f.of === 'trunk' || f.of === 'soil')) return showShort(f.value, system, language);
+  if (f.unit === 'm') return showLength(f.value, system, language);
+  if (f.unit === 'g/m2' && (f.of === 'lime' || f.of === 'sulphur')) return showRate(f.value, system, language);
   if (f.unit === 'm2' && system === 'us') return `${Math.round(f.value / (INCH * 12) ** 2)} sq ft`;
-  if (f.unit === 'year') return f.value === 1 ? say(language, 'unit', 'years-1') : `${f.value} ${say(language, 'unit', 'years')}`;
+  if (f.unit === 'year') return f.value === 1 ? say(language, 'unit', 'years-1') : `${numeral(f.value, language)} ${say(language, 'unit', 'years')}`;
   if (f.unit === 'day') return timeOf(f.value, language);
-  if (f.unit === 'pH') return String(Math.round(f.value * 100) / 100);
+  if (f.unit === 'pH') return showPh(f.value, language);
   if (f.unit === 'L') return `${showFraction(f.value)} L`;
-  return showValue(f.value, f.unit);
+  return showValue(f.value, f.unit, language);
 }
 
 /** Days from an event: "14 days before", "12 weeks before", "38 days after". */

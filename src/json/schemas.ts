@@ -12,7 +12,7 @@ import { ITEMS, METHODS } from '../tables/items.ts';
 import { UNIT_PATTERNS } from '../tables/report-patterns.ts';
 import { INDEX_SCHEMES, RATINGS } from '../tables/ratings.ts';
 import { NUTRIENTS } from '../units/substance.ts';
-import { keysOf } from '../words/words.ts';
+import { keysOf, LANGUAGES } from '../words/words.ts';
 
 const id = z.string().meta({ description: 'an id of `figures`' });
 const day = z.iso.date();
@@ -137,5 +137,5 @@ export const INPUTS = { orchard: orchardSchema, view: viewSchema } as const;
 
 export const closedLists = (): Record<string, readonly string[]> => ({
   crops: [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES], sizes: SIZES, flags: FLAGS, items: ITEMS, methods: METHODS, units: [...UNIT_PATTERNS.map(([u]) => u), 'index'],
-  whys: WHYS, ratings: RATINGS, marks: MARKS, notices: keysOf('notice'), questions: keysOf('ask').filter((k) => !k.startsWith('changes-') && k !== 'dont-know'), steps: keysOf('step'),
+  whys: WHYS, languages: LANGUAGES, ratings: RATINGS, marks: MARKS, notices: keysOf('notice'), questions: keysOf('ask').filter((k) => !k.startsWith('changes-') && k !== 'dont-know'), steps: keysOf('step'),
 });

@@ -1,19 +1,23 @@
 /** A figure's arithmetic with its numbers filled in: "73.6 g N = 10.5 m² × 7 g/m²". A step whose arithmetic is a table look-up shows what it looked up. */
 import type { Figure } from '../reason/figure.ts';
 import { showValue } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
+import { numeral } from '../words/words.ts';
 
 /** Four figures at most, in the units of the reckoning: grams, metres. */
-const shown = (f: Figure): string => `${showValue(f.value, f.unit)}${f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O' || f.of === 'MgO' ? ` ${f.of}` : ''}`;
-const number = (x: number): string => String(Number(x.toPrecision(4)));
+const shownIn = (f: Figure, L: Language): string => `${showValue(f.value, f.unit, L)}${f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O' || f.of === 'MgO' ? ` ${f.of}` : ''}`;
 
 /** One line: the figure and what it was reckoned from. */
-export function sumOf(f: Figure): string {
+export function sumOf(f: Figure, L: Language): string {
   const [a, b] = f.from;
-  const reckoned = a ? right(f, a, b) : '';
-  return reckoned === '' || reckoned === shown(f) ? shown(f) : `${shown(f)} = ${reckoned}`;
+  const reckoned = a ? right(f, a, b, L) : '';
+  const shown = shownIn(f, L);
+  return reckoned === '' || reckoned === shown ? shown : `${shown} = ${reckoned}`;
 }
 
-function right(f: Figure, a: Figure, b: Figure | undefined): string {
+function right(f: Figure, a: Figure, b: Figure | undefined, L: Language): string {
+  const shown = (x: Figure): string => shownIn(x, L);
+  const number = (x: number): string => numeral(Number(x.toPrecision(4)), L);
   const per = (base: Figure): string => `${shown(base)} × ${number(f.value / base.value)} ${f.unit}/${base.unit}`;
   switch (f.step) {
     case 'crown-area': return `π/4 × (${shown(a)})²`;

@@ -51,7 +51,8 @@ export function weighed(sold: Sold): Weighed {
   if (!span) return { g, density: null, fault: { code: 'density-needed', facts: {} } };
   const [low, high] = span;
   const middle = (mL * (low + high)) / 2;
-  const show = (x: number): string => showMass(x, sold.system);
+  // A label is read before it is known in which language the orchard is spoken of.
+  const show = (x: number): string => showMass(x, sold.system, 'en-GB');
   return { g: middle, density: (low + high) / 2, note: { code: 'weight-by-volume', facts: { weight: show(middle), low: high > 1.02 * low ? show(mL * low) : '', high: show(mL * high) } } };
 }
 

@@ -11,10 +11,12 @@ import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
 import type { Item, Tree } from './tree.ts';
 import { FLAGS, isReserved, itemsOf, parseTree } from './tree.ts';
+import { languageNamed } from './language.ts';
 import type { Ban } from './bans.ts';
 import { BANS, bansOf } from './bans.ts';
 import type { Water } from './water.ts';
 import { waterOf } from './water.ts';
+import { LANGUAGES, spoken } from '../words/words.ts';
 import type { Where } from './where.ts';
 import { COUNTRY_NAMES, NOWHERE, parseWhere } from './where.ts';
 
@@ -54,6 +56,7 @@ const bags = z.optional(z.nullable(z.array(text)));
 export const orchardSchema = z.strictObject({
   orchard: z.optional(text),
   where: maybe,
+  language: maybe,
   'bud-break': maybe,
   'last-frost': maybe,
   'first-frost': maybe,
@@ -159,7 +162,7 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
     const node = map.get(key, true);
     return isScalar(node) && node.value !== null ? node : null;
   };
-  const where = whereOf(said('where'), whole, notices);
+  const where = inLanguage(whereOf(said('where'), whole, notices), said('language'), whole, notices);
   const date = (key: 'bud-break' | 'last-frost' | 'first-frost'): MonthDay | null => {
     const s = said(key);
     const read = s ? monthDay(textOf(s)) : null;
@@ -252,6 +255,15 @@ function whereOf(s: Scalar | null, whole: (s: Scalar) => Place, notices: Notice[
     notices.push(notice('where-unknown', 'error', { read: textOf(s), guess: suggest(last, COUNTRY_NAMES).join(', ') }, whole(s)));
   }
   return where ?? NOWHERE;
+}
+
+/** In the language that is told, where its words are here. */
+function inLanguage(where: Where, s: Scalar | null, whole: (s: Scalar) => Place, notices: Notice[]): Where {
+  if (!s) return where;
+  const read = textOf(s);
+  const language = languageNamed(read, where.country);
+  if (!language) notices.push(notice('language-unknown', 'error', { read, guess: suggest(read, LANGUAGES).join(', '), list: LANGUAGES.join(', ') }, whole(s)));
+  return language ? { ...where, language: spoken(language) } : where;
 }
 
 type ScalarPair = { key: Scalar; value: unknown };

@@ -1,3 +1,6 @@
+import type { Language } from '../words/words.ts';
+import { spoken } from '../words/words.ts';
+
 /** What `where` decides: country, state, hemisphere, units, paper, language, and whether winters are mild. */
 export type Where = {
   readonly text: string;
@@ -9,7 +12,7 @@ export type Where = {
   readonly south: boolean;
   readonly units: 'us' | 'metric';
   readonly paper: 'a4' | 'letter';
-  readonly language: 'en-US' | 'en-GB';
+  readonly language: Language;
   readonly mildWinters: boolean | null;
 };
 
@@ -50,6 +53,10 @@ function stateNamed(said: string, country: string): string | null {
   return Object.hasOwn(names, word) ? names[word]! : Object.values(names).includes(word) ? word : null;
 }
 
+/** What is spoken in a country, unless `language` in orchard.yaml says otherwise. */
+const LOCAL: Readonly<Record<string, Language>> = { US: 'en-US', DE: 'de', AT: 'de', ES: 'es', MX: 'es', CL: 'es', AR: 'es', UY: 'es', PE: 'es', CO: 'es', PY: 'es', BO: 'es' };
+export const localLanguage = (country: string | null): Language => LOCAL[country ?? ''] ?? 'en-GB';
+
 /** Metric, A4, north and English where nothing is told. */
 export const NOWHERE: Where = { text: '', country: null, state: null, region: null, south: false, units: 'metric', paper: 'a4', language: 'en-GB', mildWinters: null };
 
@@ -66,7 +73,7 @@ export function parseWhere(text: string): Where | null {
   const letters = Object.entries(STATES[country] ?? {}).find(([, name]) => name === state)?.[0];
   return {
     text, country, state, region: letters ? `${country}-${letters.toUpperCase()}` : country, south: SOUTH.includes(country), units: us ? 'us' : 'metric',
-    paper: us || country === 'CA' || country === 'MX' ? 'letter' : 'a4', language: us ? 'en-US' : 'en-GB',
+    paper: us || country === 'CA' || country === 'MX' ? 'letter' : 'a4', language: spoken(localLanguage(country)),
     mildWinters: state && us ? MILD_STATES.includes(state) : us ? null : ['GB', 'IE', 'DE', 'AT', 'PL', 'CA', 'CH', 'SE', 'NO', 'DK', 'FI', 'CZ', 'SK', 'HU', 'UA', 'LT', 'LV', 'EE', 'LU'].includes(country) ? false : null,
   };
 }

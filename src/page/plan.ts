@@ -53,17 +53,17 @@ function doseRows(plan: Plan, t: TreePlan, day: Plan['days'][number], w: PageWor
   const several = new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag))).size > 1;
   return day.doses.filter((d) => d.plan === t).map(({ feed }) => {
     const room = el('div', { class: 'room', hidden: true });
-    const amount = `${showDose(feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
-    const [from, to] = feed.ring ? showSpan(showLength(feed.ring.from.value, system), showLength(feed.ring.to.value, system)) : ['', ''];
-    const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? say(L, 'sheet', 'only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system) }) : '';
-    const small = [several ? feed.bag.label : '', t.tree.count > 1 ? say(L, 'sheet', 'each', { count: t.tree.count }) : '', feed.mL === null ? '' : say(L, 'sheet', 'about', { cups: showVolume(feed.mL, system) })].filter(Boolean).join(', ');
+    const amount = `${showDose(feed.g, system, L)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
+    const [from, to] = feed.ring ? showSpan(showLength(feed.ring.from.value, system, L), showLength(feed.ring.to.value, system, L)) : ['', ''];
+    const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? say(L, 'sheet', 'only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system, L) }) : '';
+    const small = [several ? feed.bag.label : '', t.tree.count > 1 ? say(L, 'sheet', 'each', { count: t.tree.count }) : '', feed.mL === null ? '' : say(L, 'sheet', 'about', { cups: showVolume(feed.mL, system, L) })].filter(Boolean).join(', ');
     return el('div', { class: 'dose' },
       el('div', { class: 'dose-line' }, el('strong', { class: 'tree-name' }, t.tree.name), number(amount, [feed.planned], plan, room, w, { 'data-tree': t.tree.name })),
       el('div', { class: 'hint' }, small),
       only ? el('div', {}, el('strong', {}, only)) : null,
       el('div', { class: 'row' },
         feed.ring ? number(say(L, 'sheet', 'ring', { from, to }), [feed.ring.from, feed.ring.to, feed.ring.area], plan, room, w) : say(L, 'sheet', 'tub'),
-        number(showWindow(feed.window.from, feed.window.until), [feed.window.why], plan, room, w)),
+        number(showWindow(feed.window.from, feed.window.until, L), [feed.window.why], plan, room, w)),
       room);
   });
 }

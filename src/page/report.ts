@@ -93,7 +93,7 @@ function sampleBox(sample: Sample, questions: readonly Question[], ctx: Context)
   ].sort((a, b) => a.line - b.line);
   const [, paper, , rating] = say(L, 'read', 'columns').split('|') as [string, string, string, string];
   return el('section', { class: 'sample' },
-    el('h3', {}, sample.taken ? `${sample.name}, ${say(L, 'read', 'taken', { day: showDay(sample.taken, true) })}` : sample.name),
+    el('h3', {}, sample.taken ? `${sample.name}, ${say(L, 'read', 'taken', { day: showDay(sample.taken, L, true) })}` : sample.name),
     rated.length > 0 ? el('p', { class: 'so' }, sample.kind === 'leaf' ? say(L, 'read', 'so-leaf', { example: leafExample(sample) }) : summary(rated, where)) : null,
     el('table', {},
       el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, paper), el('th', { scope: 'col' }, w('taken', { rating })))),

@@ -15,7 +15,7 @@ import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
 import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
-import { say } from '../words/words.ts';
+import { ownMarks, say } from '../words/words.ts';
 import { curvesOf } from './curves.ts';
 import { drawRing, drawStrip } from './drawings.ts';
 import type { Row, View } from './view.ts';
@@ -36,8 +36,8 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     });
     const sums = new Map<string, number>();
     for (const { plan: t, feed } of day.doses) sums.set(feed.bag.label, (sums.get(feed.bag.label) ?? 0) + feed.g * t.tree.count);
-    const amounts = [...sums].map(([label, g]) => (products.length > 1 ? `${showDose(g, system)} ${label}` : showDose(g, system))).join(', ');
-    const window = showWindow(day.from, day.until);
+    const amounts = [...sums].map(([label, g]) => (products.length > 1 ? `${showDose(g, system, language)} ${label}` : showDose(g, system, language))).join(', ');
+    const window = showWindow(day.from, day.until, language);
     return {
       title: w('day', { n: day.number }),
       when: w(whenOf(day, plan.season.budBreak, i), { window }),
@@ -46,7 +46,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
   });
   return {
     language, paper: options.paper, large: options.large, orchard: (plan.orchard.name || say(language, 'plan', 'title-unnamed', { year: '' })).toUpperCase().trim(),
-    feeding: w('feeding', { year: plan.season.year }), made: w('made', { day: showDay(plan.season.today, true) }), test: tests.length > 0 ? w('test', { day: showMonth(tests.at(-1)!) }) : plan.zones.length > 0 ? '' : w('no-test'),
+    feeding: w('feeding', { year: plan.season.year }), made: w('made', { day: showDay(plan.season.today, language, true) }), test: tests.length > 0 ? w('test', { day: showMonth(tests.at(-1)!, language) }) : plan.zones.length > 0 ? '' : w('no-test'),
     use: products,
     not: notOf(plan, w), strip: stripOf(plan, w), days,
     idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, [], 0, false, w)) : [],
@@ -56,7 +56,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
 }
 
 const headings = (w: Words): View['words'] => ({
-  use: w('use'), not: w('not'), stop: w('stop'), how: w('how'), back: w('back'), limeSulphur: w('lime-sulphur'), whySoLittle: w('why-so-little'), short: w('short'), assumed: w('assumed'), measure: w('measure'),
+  use: w('use'), not: w('not'), stop: w('stop'), how: w('how'), back: w('back'), overleaf: w('overleaf'), limeSulphur: w('lime-sulphur'), whySoLittle: w('why-so-little'), short: w('short'), assumed: w('assumed'), measure: w('measure'),
   test2: w('test2'), slip: w('slip'), cut: w('cut'), caution: w('caution'), year: w('year'), tick: w('tick'), tree: w('tree'), dose: w('dose'), where: w('where'), fromTrunk: w('from-trunk'),
 });
 
@@ -89,13 +89,13 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
   const { count } = t.tree;
   const overAll = (feed: Feed): boolean => count > 1 && isTiny(feed.g);
   const doses = feeds.map((feed) => ({
-    amount: `${showDose(overAll(feed) ? feed.g * count : feed.g, system)}${isWeak(t.need[feed.serves]) ? ' †' : ''}${overAll(feed) ? ` ${w('over-all', { count })}` : ''}`,
+    amount: `${showDose(overAll(feed) ? feed.g * count : feed.g, system, language)}${isWeak(t.need[feed.serves]) ? ' †' : ''}${overAll(feed) ? ` ${w('over-all', { count })}` : ''}`,
     plants: count > 1 && !overAll(feed) ? w('each', { count }) : '',
     product: several ? feed.bag.label : '',
     only: feed.serves === 'N' ? conditionOf(plan, t, day, w) : '',
-    cups: feed.mL === null ? '' : w('about', { cups: showVolume(overAll(feed) ? feed.mL * count : feed.mL, system) }),
+    cups: feed.mL === null ? '' : w('about', { cups: showVolume(overAll(feed) ? feed.mL * count : feed.mL, system, language) }),
   }));
-  const { where, plain, ring } = ringOn(t, first, number, system, w);
+  const { where, plain, ring } = ringOn(t, first, number, system, language, w);
   const lines = doses.flatMap((d, k) => {
     const below = [d.product, d.cups].filter(Boolean).join(', ');
     return [...column(k === 0 ? `[ ] ${number} ${name}` : '', [d.amount, d.plants].filter(Boolean).join(' '), k === 0 ? plain : ''), ...[below, d.only].filter(Boolean).map((text) => `        ${text}`)];
@@ -105,22 +105,23 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
 
 /** The condition of a nitrogen dose: whole on the tree's first day, shortly on later ones; none once the diary has nitrogen for it. */
 function conditionOf(plan: Plan, t: TreePlan, day: number, w: Words): string {
+  const { language, units } = plan.orchard.where;
   const below = t.need.nitrogen.ifBelow;
   if (!below || t.fed.some((f) => (f.brought?.N ?? 0) > 0)) return '';
   const first = plan.days.find((d) => d.doses.some((x) => x.plan === t && x.feed.serves === 'N'))!.number;
-  return day === first ? w('only-if', { length: showShort(below.value, plan.orchard.where.units) }) : w('only-again', { n: first });
+  return day === first ? w('only-if', { length: showShort(below.value, units, language) }) : w('only-again', { n: first });
 }
 
-function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric', w: Words): { where: string; plain: string; ring: string } {
+function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric', language: Language, w: Words): { where: string; plain: string; ring: string } {
   if (t.facts.bed) {
-    const where = w('bed', { area: showGround(t.facts.bed.value * t.tree.count, system) });
+    const where = w('bed', { area: showGround(t.facts.bed.value * t.tree.count, system, language) });
     return { where, plain: where, ring: '' };
   }
   if (!feed.ring) return { where: w('tub'), plain: w('tub'), ring: '' };
-  const [from, to] = [showLength(feed.ring.from.value, system), showLength(feed.ring.to.value, system)];
+  const [from, to] = [showLength(feed.ring.from.value, system, language), showLength(feed.ring.to.value, system, language)];
   const radius = t.facts.crown.diameter.value / 2;
   const [shortFrom, shortTo] = showSpan(from, to);
-  const label = w('drawing-ring', { from, to, crown: showLength(radius, system) });
+  const label = w('drawing-ring', { from, to, crown: showLength(radius, system, language) });
   const ring = drawRing({ from: feed.ring.from.value, to: feed.ring.to.value, crown: radius, label, id: `${number}${feed.window.from}` });
   // Under the head of its column it need not be named.
   return { where: w('why-span', { a: shortFrom, b: shortTo }), plain: w('ring', { from: shortFrom, to: shortTo }), ring };
@@ -142,30 +143,32 @@ export const isTiny = (g: number): boolean => g < OUNCE / 2 - 1e-9;
 /** Why a tree gets nothing, in a few words. */
 export function idleReason(t: TreePlan, language: Language): string {
   if (t.need.verdict === 'wait') return say(language, 'none', `wait-${t.need.stops[0]!.id}`);
-  if (t.fed.length > 0 && t.feeds.length === 0) return say(language, 'none', 'fed-already', { day: showDay(t.fed.map((f) => f.date).sort().at(-1)!) });
+  if (t.fed.length > 0 && t.feeds.length === 0) return say(language, 'none', 'fed-already', { day: showDay(t.fed.map((f) => f.date).sort().at(-1)!, language) });
   if (t.need.verdict === 'feed') return say(language, 'none', t.tree.tub === undefined ? 'no-bag' : 'no-coated');
   return say(language, 'none', t.need.nitrogen.none ?? 'table-none');
 }
 
 function stopOf(plan: Plan, w: Words): string {
+  const { language } = plan.orchard.where;
   const { lastNitrogen, lastNitrogenEvergreen, lastFigure } = plan.season;
   const dagger = isWeak(lastFigure) ? ' †' : '';
   const some = plan.trees.some((t) => t.tree.crop !== 'citrus');
   const citrus = plan.trees.some((t) => t.tree.crop === 'citrus');
   const day = some ? lastNitrogen : lastNitrogenEvergreen;
-  const printed = printedStops(plan).map((s) => ` ${w('stop-printed', { ...s, day: showDay(s.day) })}`).join('');
-  return `${w('stop-text', { day: showDay(day) })}${some && citrus ? ` ${w('stop-citrus', { day: showDay(lastNitrogenEvergreen) })}` : ''}${dagger}${printed}`;
+  const printed = printedStops(plan).map((s) => ` ${w('stop-printed', { ...s, day: showDay(s.day, language) })}`).join('');
+  return `${w('stop-text', { day: showDay(day, language) })}${some && citrus ? ` ${w('stop-citrus', { day: showDay(lastNitrogenEvergreen, language) })}` : ''}${dagger}${printed}`;
 }
 
 function stripOf(plan: Plan, w: Words): string {
+  const { language } = plan.orchard.where;
   if (plan.days.length === 0) return '';
   const { season } = plan;
   const first = [season.budBreak, ...plan.days.map((d) => d.from)].sort()[0]!;
   const start = `${addDays(first, -15).slice(0, 8)}01`;
   const end = addDays(season.firstFrost, 20);
   const windows = plan.days.map((d) => ({ from: d.from, until: d.until, text: String(d.number) }));
-  const months = Array.from({ length: 12 }, (_, m) => showMonth(`2025-${String(m + 1).padStart(2, '0')}-01`).slice(0, 3));
-  const label = w('drawing-year', { a: showDay(start), b: showDay(end), windows: plan.days.map((d) => showWindow(d.from, d.until)).join('; '), stop: showDay(season.lastNitrogen) });
+  const months = Array.from({ length: 12 }, (_, m) => showMonth(`2025-${String(m + 1).padStart(2, '0')}-01`, language).slice(0, 3));
+  const label = w('drawing-year', { a: showDay(start, language), b: showDay(end, language), windows: plan.days.map((d) => showWindow(d.from, d.until, language)).join('; '), stop: showDay(season.lastNitrogen, language) });
   return drawStrip({ start, end, windows, stop: season.lastNitrogen, stopText: w('stop'), months, label });
 }
 
@@ -188,11 +191,11 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const { language, units: system } = plan.orchard.where;
   const { season } = plan;
   const assumed = plan.trees.flatMap((t) => [
-    ...(t.facts.crown.guessed && t.feeds.length > 0 && t.tree.tub === undefined && t.facts.bed === undefined ? [`${w('assumed-crown', { tree: t.tree.name, length: showLength(t.facts.crown.diameter.value, system) })} †`] : []),
+    ...(t.facts.crown.guessed && t.feeds.length > 0 && t.tree.tub === undefined && t.facts.bed === undefined ? [`${w('assumed-crown', { tree: t.tree.name, length: showLength(t.facts.crown.diameter.value, system, language) })} †`] : []),
     ...(t.tree.shoots && t.tree.shoots.year === undefined ? [w('assumed-shoots', { tree: t.tree.name, year: season.year - 1 })] : []),
   ]);
-  if (season.assumed.includes('bud-break')) assumed.push(`${w('assumed-bud-break', { day: showDay(season.budBreak) })} †`);
-  assumed.push(season.assumed.includes('first-frost') ? `${w('assumed-first-frost', { day: showDay(season.firstFrost) })} †` : w('assumed-first-frost', { day: showDay(season.firstFrost) }));
+  if (season.assumed.includes('bud-break')) assumed.push(`${w('assumed-bud-break', { day: showDay(season.budBreak, language) })} †`);
+  assumed.push(season.assumed.includes('first-frost') ? `${w('assumed-first-frost', { day: showDay(season.firstFrost, language) })} †` : w('assumed-first-frost', { day: showDay(season.firstFrost, language) }));
   if (plan.trees.some((t) => t.tree.flags.includes('fed lawn'))) assumed.push(w('assumed-lawn'));
   const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.facts.bed === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
   const told = toldYears(plan);
@@ -218,6 +221,7 @@ const SHORT = { short: 'short-bag', 'short-limit': 'short-bag', 'short-kept': 's
 
 /** What stays short, a sentence for each reason; each tree stands once under it. */
 function shortsOf(plan: Plan, w: Words): string[] {
+  const { language, units } = plan.orchard.where;
   const groups = new Map<string, { why: keyof typeof SHORT; last: Day; trees: Map<string, string[]> }>();
   for (const t of plan.trees) {
     // What was fed already and gets no more has its reason in its row.
@@ -227,11 +231,11 @@ function shortsOf(plan: Plan, w: Words): string[] {
       const why = shortReason(t, n, plan);
       const key = why === 'short-date' ? `${why} ${t.last.day}` : why;
       const group = groups.get(key) ?? { why, last: t.last.day, trees: new Map<string, string[]>() };
-      group.trees.set(t.tree.name, [...(group.trees.get(t.tree.name) ?? []), `${showNutrient(t.short[n], plan.orchard.where.units)} ${n}`]);
+      group.trees.set(t.tree.name, [...(group.trees.get(t.tree.name) ?? []), `${showNutrient(t.short[n], units, language)} ${n}`]);
       groups.set(key, group);
     }
   }
-  return [...groups.values()].map(({ why, last, trees }) => w(SHORT[why], { day: showDay(last), trees: [...trees].map(([name, amounts]) => `${name} ${amounts.join(', ')}`).join('; ') }));
+  return [...groups.values()].map(({ why, last, trees }) => w(SHORT[why], { day: showDay(last, language), trees: [...trees].map(([name, amounts]) => `${name} ${amounts.join(', ')}`).join('; ') }));
 }
 
 /** Where else to plant, whose table leads and what water does are for whoever plans, not for the day of work. */
@@ -244,7 +248,7 @@ function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const known = plan.trees.filter((t) => t.ph);
   if (known.length === 0) return [said(w('lime-unknown'))];
   const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
-  const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value)))].join(', ');
+  const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value, language)))].join(ownMarks(language) ? '; ' : ', ');
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => ({ box: true, text: amendmentLine(plan, t, w) }));
   const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop, t.ph!.bed !== undefined))).map((n) => say(language, 'notice', n.code, n.facts));
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
@@ -256,11 +260,11 @@ function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
   const ph = t.ph!;
   const each = t.tree.count > 1 ? w('each', { count: t.tree.count }) : '';
-  const [from, to] = showSpan(showLength(ph.ring.from.value, system), showLength(ph.ring.to.value, system));
+  const [from, to] = showSpan(showLength(ph.ring.from.value, system, language), showLength(ph.ring.to.value, system, language));
   const material = ph.bag?.label ?? say(language, 'plan', ph.plan.verdict === 'lime' ? 'any-lime' : 'any-sulphur');
   const weak = ph.plan.reason === 'texture' || isWeak(ph.plan.dose!) ? ' †' : '';
-  if (ph.bed) return w('lime-dug', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), depth: showShort(ph.plan.dugIn?.depthM ?? plantingDepth(), system), area: showGround(ph.bed.value * t.tree.count, system) });
-  return w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, true), from, to });
+  if (ph.bed) return w('lime-dug', { tree: t.tree.name, amount: `${showMass(ph.g, system, language)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, language, true), depth: showShort(ph.plan.dugIn?.depthM ?? plantingDepth(), system, language), area: showGround(ph.bed.value * t.tree.count, system, language) });
+  return w('lime-dose', { tree: t.tree.name, amount: `${showMass(ph.g, system, language)}${weak}`, each, material, window: showWindow(ph.window!.from, ph.window!.until, language, true), from, to });
 }
 
 /** A small dose beside the leaflets the grower knows, and what else is fed. */
@@ -268,18 +272,18 @@ function whyOf(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
   if (t.need.verdict !== 'feed' || t.feeds.length === 0) return w('why-none', { why: idleReason(t, language) });
   const others = (['P2O5', 'K2O'] as const).filter((n) => t.need[n].value > 0 && t.feeds.some((f) => f.bag.grade[n] > 0))
-    .map((n) => w(n === 'K2O' ? 'why-potash' : 'why-phosphate', { amount: showNutrient(t.need[n].value, system) })).join(', ');
+    .map((n) => w(n === 'K2O' ? 'why-potash' : 'why-phosphate', { amount: showNutrient(t.need[n].value, system, language) })).join(', ');
   if (t.need.nitrogen.none) return w('why-others', { why: say(language, 'none', t.need.nitrogen.none), others });
-  return w('why-line', { n: showNutrient(t.need.N.value, system), span: spanOf(plan, t, w), others });
+  return w('why-line', { n: showNutrient(t.need.N.value, system, language), span: spanOf(plan, t, w), others });
 }
 
 /** Least and most of the other leaflets, where nitrogen is fed. */
 function spanOf(plan: Plan, t: TreePlan, w: Words): string {
-  const { units: system } = plan.orchard.where;
+  const { language, units: system } = plan.orchard.where;
   const { followed, none } = t.need.nitrogen;
   if (t.feeds.length === 0 || none) return '';
   const leaflets = t.need.leaflets.filter((r) => r.cite !== followed).map((r) => r.value).sort((a, b) => a - b);
-  const ends = [leaflets[0], leaflets.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system));
+  const ends = [leaflets[0], leaflets.at(-1)].filter((x): x is number => x !== undefined).map((x) => showNutrient(x, system, language));
   return ends.length === 0 ? '' : ends[0] === ends[1] ? w('why-span-one', { a: ends[0]! }) : w('why-span', { a: showSpan(ends[0]!, ends[1]!)[0], b: ends[1]! });
 }
 
@@ -287,10 +291,10 @@ function slipOf(plan: Plan, w: Words): string[] {
   const { language, units: system } = plan.orchard.where;
   const lines = plan.buy.map((p) => {
     if (p.bag.left !== null) return w('slip-shed', { bag: p.bag.label });
-    const bag = `${bagName(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system)}` : ''}`;
-    if (p.bags === null) return w('slip-unknown', { bag, need: showMass(p.needG, system) });
+    const bag = `${bagName(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system, language)}` : ''}`;
+    if (p.bags === null) return w('slip-unknown', { bag, need: showMass(p.needG, system, language) });
     return w('slip-line', {
-      bags: p.bags, unit: say(language, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency), need: showMass(p.needG, system), left: showMass(p.leftG!, system),
+      bags: p.bags, unit: say(language, 'plan', p.bags === 1 ? 'bag' : 'bags'), bag, cost: p.cost === null ? '' : showPrice(p.cost, p.bag.price!.currency, language), need: showMass(p.needG, system, language), left: showMass(p.leftG!, system, language),
     });
   });
   if (lines.length === 0) return [w('slip-none')];

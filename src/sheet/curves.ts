@@ -27,12 +27,12 @@ function drawn(group: readonly Limed[], at: number, language: Language, system: 
   const { curve, plan } = group[0]!.ph;
   const ends = [...new Set(group.map((t) => t.ph.curve.length))].map((length) => {
     const { ph, low, high } = curve[length - 1]!;
-    const [least, most] = showSpan(showRate(low, system), showRate(high, system));
+    const [least, most] = showSpan(showRate(low, system, language), showRate(high, system, language));
     const names = group.filter((t) => t.ph.curve.length === length).map((t) => t.tree.name).join(', ');
     return { ph, amount: low === high ? most : say(language, 'say', 'span-ph', { low: least, high: most }), names };
   });
-  const list = ends.map((e) => say(language, 'sheet', 'curve-end', { trees: e.names, amount: e.amount, goal: showPh(e.ph) })).join('; ');
-  const text = say(language, 'sheet', plan.verdict === 'lime' ? 'curve-lime' : 'curve-sulphur', { now: showPh(plan.now.value), list, depth: plan.dugIn ? showShort(plan.dugIn.depthM, system) : '' });
+  const list = ends.map((e) => say(language, 'sheet', 'curve-end', { trees: e.names, amount: e.amount, goal: showPh(e.ph, language) })).join('; ');
+  const text = say(language, 'sheet', plan.verdict === 'lime' ? 'curve-lime' : 'curve-sulphur', { now: showPh(plan.now.value, language), list, depth: plan.dugIn ? showShort(plan.dugIn.depthM, system, language) : '' });
   // What suits all of them, else what suits the one that is led furthest.
   const [low, high] = [Math.max(...group.map((t) => t.ph.plan.suits.low)), Math.min(...group.map((t) => t.ph.plan.suits.high))];
   const band = low < high ? { low, high } : { low: plan.suits.low, high: plan.suits.high };

@@ -6,7 +6,7 @@ import * as z from 'zod';
 
 const text = z.string();
 
-const HEADINGS = ['use', 'not', 'stop', 'how', 'back', 'limeSulphur', 'whySoLittle', 'short', 'assumed', 'measure', 'test2', 'slip', 'cut', 'caution', 'year', 'tick', 'tree', 'dose', 'where', 'fromTrunk'] as const;
+const HEADINGS = ['use', 'not', 'stop', 'how', 'back', 'overleaf', 'limeSulphur', 'whySoLittle', 'short', 'assumed', 'measure', 'test2', 'slip', 'cut', 'caution', 'year', 'tick', 'tree', 'dose', 'where', 'fromTrunk'] as const;
 type Heading = (typeof HEADINGS)[number];
 const row = z.strictObject({
   number: text.meta({ description: 'place in the walk' }), name: text, fed: z.boolean(),

@@ -306,6 +306,7 @@ export const enUS = {
     'value-misshapen': '"{key}" has a form I cannot use. See the example in the README.',
     'value-negative': '{item}: "{read}" is below zero. Check the number.',
     'weights-no-parts': 'Equal parts are taken: a weight on a label is that of the bag. For other parts write "3x10-10-10" "1x21-0-0".',
+    'language-unknown': 'I have no words in "{read}".[guess| Did you mean "{guess}"?] Write one of {list}, for instance language: en.',
     'where-unknown': 'I do not know the country in "{read}".[guess| Did you mean "{guess}"?] Write the state and country, for instance "Ohio, US".',
     'yaml-alias': 'Anchors, aliases and tags are not used in orchard files. Write the line out.',
     'yaml-broken': 'This line is not valid YAML ({yaml}). A tree is written like: "  Gate apple: apple, planted 2019"',
@@ -629,7 +630,7 @@ export const enUS = {
     done: 'Done on ____________  by ____________', 'bag-weighs': 'bag weighs now ____________', stop: 'STOP', 'stop-text': 'No nitrogen after {day}, even if a day was missed.', 'stop-citrus': 'Citrus: {day}.', 'stop-printed': '{trees}: none after {day}.', how: 'HOW',
     'how-text': 'Pull mulch back. Spread evenly over the ring. Mulch back. Water. Nothing against the trunk. Cups are rough: weigh. Skip it if the ground is dry, frozen or flooded, or a storm is due.',
     lost: 'Frost took the crop? Leave out every later dose.',
-    back: 'Back of the sheet', 'lime-sulphur': 'LIME, SULFUR', 'lime-none': 'Neither. pH {values} suits what grows there.', 'lime-fine': '{trees}: neither; pH {values} suits. Keep lime off where none is written.', 'lime-unknown': 'No pH on the report.', 'lime-dose': '{tree}: {amount}[each| {each}] {material}, ring {from} to {to}, {window}', 'lime-dug': '{tree}: {amount}[each| {each}] {material}, dug {depth} deep into all {area} of the bed, {window}',
+    back: 'Back of the sheet', overleaf: 'back', 'lime-sulphur': 'LIME, SULFUR', 'lime-none': 'Neither. pH {values} suits what grows there.', 'lime-fine': '{trees}: neither; pH {values} suits. Keep lime off where none is written.', 'lime-unknown': 'No pH on the report.', 'lime-dose': '{tree}: {amount}[each| {each}] {material}, ring {from} to {to}, {window}', 'lime-dug': '{tree}: {amount}[each| {each}] {material}, dug {depth} deep into all {area} of the bed, {window}',
     'lime-once': 'Once only: it takes up to {months} months to act. Test the soil again before any more. Keep lime a month apart from feed[acid|, and away from {acid}].',
     'curve-lime': 'From pH {now} all the way, in pure lime dug in {depth} deep: {list}. Striped: what suits.', 'curve-sulphur': 'From pH {now} all the way, in pure sulfur: {list}. Striped: what suits.', 'curve-end': '{trees} {amount} to {goal}',
     'why-so-little': 'WHY SO LITTLE', 'why-lead': 'In parentheses: what other leaflets give such a tree.', 'why-line': '{n} of nitrogen[span| ({span})][others|, {others}].', 'why-others': 'no nitrogen, {why}; {others}.', 'why-potash': '{amount} of potash (K2O)', 'why-phosphate': '{amount} of phosphate (P2O5)', 'why-span-one': '{a}', 'why-span': '{a} to {b}', 'why-none': '{why}.',
@@ -770,8 +771,9 @@ export const enUS = {
     'rule-percent': 'a product needs its percent of nitrogen, such as "percentN: 10"', 'rule-cup': 'a cup needs its weight, such as "ozPerCup: 8"', 'rule-span': 'the high end lies below the low one', 'rule-years': 'the years run backwards', 'rule-area': 'by area wants a rate of ground such as g/m2, and nothing else does',
     nul: 'It holds NUL characters, where a part of it may be lost: save it again as plain text in UTF-8, and check its numbers against the paper.',
     binary: 'It is of a kind or in letters that I do not know: save it again as plain text in UTF-8.' },
+  feed: { 'ammonium-sulphate': 'ammonium sulfate', urea: 'urea', 'triple-superphosphate': 'triple superphosphate', superphosphate: 'superphosphate', 'potassium-sulphate': 'sulfate of potash', 'potassium-chloride': 'muriate of potash' },
   mark: { read: 'read', derived: 'worked out from it', memory: 'from memory, not yet seen', practice: 'common practice', judgement: 'our judgement' },
-  unit: { 'days-before': '{n} days before', 'days-after': '{n} days after', 'weeks-before': '{n} weeks before', 'weeks-after': '{n} weeks after', years: 'years', 'years-1': '1 year' },
+  unit: { 'days-before': '{n} days before', 'days-after': '{n} days after', 'weeks-before': '{n} weeks before', 'weeks-after': '{n} weeks after', years: 'years', 'years-1': '1 year', cup: 'cup', cups: 'cups', tablespoon: 'tablespoon', tablespoons: 'tablespoons', teaspoon: 'teaspoon', teaspoons: 'teaspoons' },
 } as const;
 
 type Widen<T> = { [G in keyof T]: { [K in keyof T[G]]: string } };

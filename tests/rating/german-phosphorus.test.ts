@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import type { Answer } from '../medlar.ts';
 import { medlar } from '../medlar.ts';
 
-const read = async (where: string, report: string): Promise<Answer> => (await medlar(['read', '-', '--json'], { 'orchard.yaml': `where: ${where}\ntrees:\n  A: apple\n` }, report)).json;
+const read = async (where: string, report: string): Promise<Answer> => (await medlar(['read', '-', '--json'], { 'orchard.yaml': `where: ${where}\nlanguage: en\ntrees:\n  A: apple\n` }, report)).json;
 const told = (json: Answer): Answer['notices'] => json.notices.filter((n) => n.code === 'german-phosphorus');
 
 test.each([['Phosphor (P2O5) CAL 10 mg/100 g', '4.36'], ['Phosphor (P) CAL 5 mg/100 g', '5']])('%s: rated by the scheme of 2018, and said so', async (line, p) => {
@@ -14,7 +14,7 @@ test.each([['Phosphor (P2O5) CAL 10 mg/100 g', '4.36'], ['Phosphor (P) CAL 5 mg/
   for (const part of ['3 to 6 mg/100 g', '10 to 20 mg/100 g', `${p} mg P/100 g`]) expect(told(json)[0]!.text).toContain(part);
 });
 test('the text says it too', async () => {
-  const { stdout } = await medlar(['read', '-'], { 'orchard.yaml': 'where: Germany\ntrees:\n  A: apple\n' }, 'Phosphor (P2O5) CAL 10 mg/100 g\n');
+  const { stdout } = await medlar(['read', '-'], { 'orchard.yaml': 'where: Germany\nlanguage: en\ntrees:\n  A: apple\n' }, 'Phosphor (P2O5) CAL 10 mg/100 g\n');
   expect(stdout.match(/two schemes for phosphorus/g)).toHaveLength(1);
 });
 test('the lab’s own class counts, and nothing is said', async () => {

@@ -34,7 +34,7 @@ test('spelling: American for America, British elsewhere', () => {
 });
 
 test('every key is used somewhere', () => {
-  const code = sources.filter((f) => !f.startsWith('words/en-')).map((f) => readFileSync(`${SRC}/${f}`, 'utf8')).join('\n');
+  const code = sources.filter((f) => !/^words\/(?:en-US|en-GB|de|es)\.ts$/.test(f)).map((f) => readFileSync(`${SRC}/${f}`, 'utf8')).join('\n');
   // Keys that are put together: `stop-${id}`, `ph-${reason}`, `${what}N`, a rating, an item or a cite's own words.
   const built = /^(?:ph-|limit-|any-|stop-|wait-|trees|samples|zones|unit-|changes-)/;
   const unused = groups.flatMap((group) => Object.keys(enUS[group]).filter((k) => !built.test(k) && !code.includes(`'${k}'`) && !new RegExp(`\\b${k}\\b:|\\b${k}\\b`).test(code)).map((k) => `${group}.${k}`));
