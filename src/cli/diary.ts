@@ -59,7 +59,7 @@ function undo(folder: Folder, json: boolean, io: Io): number {
   const last = standing.at(-1);
   const answer = (notices: readonly Notice[], gone: readonly Entry[]): number => {
     const diary = openDiary(folder.path);
-    const lines = [...gone.map((e) => say(L, 'say', 'diary-taken-back', { day: dayText(e.date, folder.today), entry: entryText(e, folder.orchard!, L) })), ...notices.map((n) => noticeText(n, L))];
+    const lines = [...gone.map((e) => say(L, 'say', 'diary-taken-back', { day: dayText(e.date, folder.today, L), entry: entryText(e, folder.orchard!, L) })), ...notices.map((n) => noticeText(n, L))];
     return give({ command: 'diary', result: { entries: lately(diary, folder.today), written: gone.length }, notices: [...diary.notices, ...notices], language: L, text: `${lines.join('\n')}\n` }, json, io);
   };
   if (!last) return answer([notice('diary-undo-none', 'note', { file: DIARY_FILE })], []);

@@ -49,7 +49,7 @@ export function inWaterText({ bags, supplied, over, short }: Weighed, waterL: nu
     if (g <= 0) return say(L, 'bags', 'none-of', { bag: bagName(bag) });
     const [much, unit] = bag.liquid && mL !== null ? [mL, 'mL'] : [g, 'g'];
     if (waterL === 1) return say(L, 'bags', 'in-each', { each: two(much), gallon: two(much * GALLON_L), unit, bag: bagName(bag) });
-    return say(L, 'bags', 'in-water', { amount: `${two(much)} ${unit}`, bag: bagName(bag), water, measure: mL === null || unit === 'mL' ? '' : showVolume(mL, system) });
+    return say(L, 'bags', 'in-water', { amount: `${two(much)} ${unit}`, bag: bagName(bag), water, measure: mL === null || unit === 'mL' ? '' : showVolume(mL, system, L) });
   });
   const list = NUTRIENTS.filter((n) => supplied[n] > 0).map((nutrient) => say(L, 'bags', 'ppm', { n: ppm(supplied[nutrient], waterL), nutrient })).join(', ');
   const off = (grams: Grams, key: 'over' | 'short'): string[] => NUTRIENTS.filter((n) => grams[n] > 0).map((nutrient) => say(L, 'bags', key, { amount: `${ppm(grams[nutrient], waterL)} ppm`, nutrient }));

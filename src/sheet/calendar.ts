@@ -21,23 +21,23 @@ export function calendarOf(plan: Plan): CalendarEntry[] {
   const days = plan.days.map((day) => {
     const sums = new Map<string, number>();
     for (const { plan: t, feed } of day.doses) sums.set(bagName(feed.bag), (sums.get(bagName(feed.bag)) ?? 0) + feed.g * t.tree.count);
-    const doses = day.doses.map(({ plan: t, feed }) => say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showDose(feed.g, system), each: t.tree.count > 1 ? t.tree.count : '', bag: feed.bag.label }));
-    return entry(`day-${day.number}`, day.from, day.until, say(L, 'calendar', 'day', { n: day.number, window: showWindow(day.from, day.until) }), [
-      say(L, 'calendar', 'weigh', { list: [...sums].map(([bag, g]) => `${showDose(g, system)} ${bag}`).join(', ') }), ...doses, say(L, 'sheet', 'how-text'), say(L, 'calendar', 'sheet'),
+    const doses = day.doses.map(({ plan: t, feed }) => say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showDose(feed.g, system, L), each: t.tree.count > 1 ? t.tree.count : '', bag: feed.bag.label }));
+    return entry(`day-${day.number}`, day.from, day.until, say(L, 'calendar', 'day', { n: day.number, window: showWindow(day.from, day.until, L) }), [
+      say(L, 'calendar', 'weigh', { list: [...sums].map(([bag, g]) => `${showDose(g, system, L)} ${bag}`).join(', ') }), ...doses, say(L, 'sheet', 'how-text'), say(L, 'calendar', 'sheet'),
     ]);
   });
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const windows = [...new Map(amended.map((t) => [`${t.ph!.plan.verdict} ${t.ph!.window!.from} ${t.ph!.window!.until}`, t.ph!])).values()];
   const layers = windows.map(({ plan: { verdict }, window }) => {
     const mine = amended.filter((t) => t.ph!.plan.verdict === verdict && t.ph!.window!.from === window!.from && t.ph!.window!.until === window!.until);
-    return entry(`${verdict}-${window!.from}`, window!.from, window!.until, say(L, 'calendar', verdict === 'lime' ? 'lime' : 'sulphur', { window: showWindow(window!.from, window!.until) }),
-      mine.map((t) => say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showMass(t.ph!.g, system), each: t.tree.count > 1 ? t.tree.count : '', bag: t.ph!.bag?.label ?? say(L, 'plan', `any-${verdict as 'lime' | 'sulphur'}`) })));
+    return entry(`${verdict}-${window!.from}`, window!.from, window!.until, say(L, 'calendar', verdict === 'lime' ? 'lime' : 'sulphur', { window: showWindow(window!.from, window!.until, L) }),
+      mine.map((t) => say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showMass(t.ph!.g, system, L), each: t.tree.count > 1 ? t.tree.count : '', bag: t.ph!.bag?.label ?? say(L, 'plan', `any-${verdict as 'lime' | 'sulphur'}`) })));
   });
   const again = nextTest(plan);
   const test: Day = `${again}-${south ? AUTUMN_TEST.south : AUTUMN_TEST.north}`;
   return [
     ...days, ...layers,
-    ...(plan.days.length > 0 ? [entry('stop', lastNitrogen, lastNitrogen, say(L, 'calendar', 'stop'), [say(L, 'sheet', 'stop-text', { day: showDay(lastNitrogen) })])] : []),
+    ...(plan.days.length > 0 ? [entry('stop', lastNitrogen, lastNitrogen, say(L, 'calendar', 'stop'), [say(L, 'sheet', 'stop-text', { day: showDay(lastNitrogen, L) })])] : []),
     ...(test >= plan.season.today ? [entry('soil', test, addDays(test, 29), say(L, 'calendar', 'soil'), [])] : []),
   ];
 }

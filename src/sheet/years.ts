@@ -5,31 +5,31 @@ import type { Series } from '../rating/trend.ts';
 import type { System } from '../words/show.ts';
 import { showDay, showMass, showMonth, showNutrient } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
-import { say } from '../words/words.ts';
+import { numeral, say } from '../words/words.ts';
 import { methodName } from '../tables/labs.ts';
 import { drawYears } from './drawings.ts';
 
-const two = (x: number): string => String(Number(x.toPrecision(x >= 100 ? 3 : 2)));
+const two = (x: number): number => Number(x.toPrecision(x >= 100 ? 3 : 2));
 const isPh = (s: Series): boolean => s.item === 'ph' || s.item === 'ph-salt';
-const valueOf = (s: Series, x: number): string => (isPh(s) ? x.toFixed(1) : two(x));
+const valueOf = (s: Series, x: number, L: Language): string => (isPh(s) ? numeral(Number(x.toFixed(1)), L) : numeral(two(x), L));
 const nameOf = (s: Series, L: Language): string => [say(L, 'item', s.item), s.method === null || s.item === 'ph' ? '' : methodName(s.method)].filter(Boolean).join(', ');
 
 /** "P, Mehlich 3: 60 (Nov 2019), 72 (Nov 2022), 80 mg/kg (Nov 2025). It rises." */
 export function seriesLine(s: Series, L: Language): string {
-  const points = s.points.map((p, i) => `${valueOf(s, p.value)}${i === s.points.length - 1 && s.unit && !isPh(s) ? ` ${s.unit}` : ''} (${showMonth(p.taken)})`).join(', ');
+  const points = s.points.map((p, i) => `${valueOf(s, p.value, L)}${i === s.points.length - 1 && s.unit && !isPh(s) ? ` ${s.unit}` : ''} (${showMonth(p.taken, L)})`).join(', ');
   return [
     `${nameOf(s, L)}: ${points}.`,
     s.trend === null ? '' : say(L, 'years', s.trend),
     s.jump ? say(L, 'years', 'jump') : '',
-    s.elsewhere.length > 0 ? say(L, 'years', 'elsewhere', { list: s.elsewhere.map(showMonth).join(', ') }) : '',
+    s.elsewhere.length > 0 ? say(L, 'years', 'elsewhere', { list: s.elsewhere.map((d) => showMonth(d, L)).join(', ') }) : '',
   ].filter(Boolean).join(' ');
 }
 
 export function betweenLine(b: Between, L: Language, system: System): string {
-  const fed = (['N', 'P2O5', 'K2O'] as const).filter((n) => b[n] > 0).map((n) => `${showNutrient(b[n], system)} ${n}`);
-  const other = (['lime', 'sulphur'] as const).filter((k) => b[k] > 0).map((k) => `${showMass(b[k], system)} ${say(L, 'years', k)}`);
+  const fed = (['N', 'P2O5', 'K2O'] as const).filter((n) => b[n] > 0).map((n) => `${showNutrient(b[n], system, L)} ${n}`);
+  const other = (['lime', 'sulphur'] as const).filter((k) => b[k] > 0).map((k) => `${showMass(b[k], system, L)} ${say(L, 'years', k)}`);
   const list = [...fed, ...other].join(', ');
-  return `${say(L, 'years', 'between', { from: showDay(b.from, true), until: showDay(b.until, true) })} ${list === '' ? say(L, 'years', 'nothing') : list}${b.unknown > 0 ? say(L, 'years', b.unknown === 1 ? 'unknown1' : 'unknownN', { n: b.unknown }) : '.'}`;
+  return `${say(L, 'years', 'between', { from: showDay(b.from, L, true), until: showDay(b.until, L, true) })} ${list === '' ? say(L, 'years', 'nothing') : list}${b.unknown > 0 ? say(L, 'years', b.unknown === 1 ? 'unknown1' : 'unknownN', { n: b.unknown }) : '.'}`;
 }
 
 const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
@@ -41,9 +41,9 @@ export function yearsPage(years: readonly ZoneYears[], { orchard, season }: Pick
   const title = escaped(say(L, 'years', 'title', { orchard: orchard.name }));
   const zones = years.map((z) => [
     `<h2>${escaped(z.zone)}</h2>`,
-    ...z.series.map((s) => `<figure>${s.points.length > 1 ? drawYears({ points: s.points, label: seriesLine(s, L), name: (x) => valueOf(s, x), when: showMonth }) : ''}<figcaption>${escaped(seriesLine(s, L))}</figcaption></figure>`),
+    ...z.series.map((s) => `<figure>${s.points.length > 1 ? drawYears({ points: s.points, label: seriesLine(s, L), name: (x) => valueOf(s, x, L), when: (d) => showMonth(d, L) }) : ''}<figcaption>${escaped(seriesLine(s, L))}</figcaption></figure>`),
     ...z.between.map((b) => `<p>${escaped(betweenLine(b, L, system))}</p>`),
     `<p>${escaped(say(L, 'years', 'again', { year: z.again }))}</p>`,
   ].join('\n'));
-  return `<!doctype html>\n<html lang="${L}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${title}</title><style>${STYLE}</style></head><body>\n<h1>${title}</h1>\n<p>${escaped(say(L, 'years', 'made', { day: showDay(season.today, true) }))}</p>\n${zones.join('\n')}\n<p>${escaped(say(L, 'years', 'bars'))}</p>\n</body></html>\n`;
+  return `<!doctype html>\n<html lang="${L}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${title}</title><style>${STYLE}</style></head><body>\n<h1>${title}</h1>\n<p>${escaped(say(L, 'years', 'made', { day: showDay(season.today, L, true) }))}</p>\n${zones.join('\n')}\n<p>${escaped(say(L, 'years', 'bars'))}</p>\n</body></html>\n`;
 }
