@@ -92,12 +92,13 @@ export function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil
 }
 
 /** Why a nutrient stays short: the ring holds no more, the season is too far on, a tub takes coated feed alone, what may hold chloride is kept from what takes it badly, or no bag brings it. */
-export function shortReason({ tree, need, feeds, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' | 'short-small' {
+export function shortReason({ tree, need, feeds, dilute, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-weeks' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' | 'short-small' {
   const isStep = (step: string): boolean => n === 'N' && feeds.some((f) => f.planned.step === step);
   if (isStep('dose-cut')) return 'short-ring';
   if (isStep('dose-late')) return 'short-late';
   if (isStep('dose-half')) return 'short-half';
   if (n === 'N' && last.printed && last.day < season.today) return 'short-date';
+  if (dilute) return dilute.bag.grade[n] > 0 ? 'short-weeks' : 'short';
   if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
   if (fittingBag({ tree, need }, n, orchard)) return 'short-small';

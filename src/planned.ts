@@ -1,6 +1,7 @@
 /** What a plan holds: each tree with its need, its feeds and its lime, the working days, what to buy, and what there is to say and to ask. */
 import type { AmendmentBag } from './bags/amend.ts';
 import type { Purchase } from './bags/buy.ts';
+import type { Dilute } from './bags/dilute.ts';
 import type { Feed } from './bags/doses.ts';
 import type { ZoneSoil } from './gather.ts';
 import type { Facts } from './need/facts.ts';
@@ -41,6 +42,8 @@ export type TreePlan = {
   /** The last day for its nitrogen. */
   readonly last: LastDay;
   readonly feeds: readonly Feed[];
+  /** Of a tub without coated feed: what goes into its water. */
+  readonly dilute: Dilute | null;
   /** What the diary has for this season. */
   readonly fed: readonly Fed[];
   /** With what was fed already. */

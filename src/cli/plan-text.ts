@@ -3,7 +3,7 @@ import { bagName } from '../orchard/bag.ts';
 import { plantingDepth } from '../ph/ph.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { printedStops } from '../plan-notices.ts';
-import { idleReason, isTiny } from '../sheet/build.ts';
+import { diluteText, idleReason, isTiny } from '../sheet/build.ts';
 import { together } from '../reason/notice.ts';
 import { showDay, showDose, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
@@ -14,6 +14,7 @@ function treeLine(plan: Plan, t: TreePlan, width: number): string {
   const { language: L, units: system } = plan.orchard.where;
   const name = `  ${t.tree.name.padEnd(width)}`;
   if (t.need.verdict === 'wait') return `${name}  ${say(L, 'plan', 'wait', { why: idleReason(t, L) })}`;
+  if (t.dilute) return `${name}  ${diluteText(t.dilute, L, system)}`;
   if (t.feeds.length === 0) return `${name}  ${say(L, 'plan', 'nothing', { why: idleReason(t, L) })}`;
   const only = t.need.nitrogen.ifBelow && t.feeds.some((f) => f.serves === 'N') ? say(L, 'plan', 'only', { length: showShort(t.need.nitrogen.ifBelow.value, system, L) }) : '';
   const doses = t.feeds.map((f) => {

@@ -1,5 +1,8 @@
 /** The plan → the view of the sheet: by working day in walking order; zero is printed, never left out. */
+import type { Dilute } from '../bags/dilute.ts';
 import type { Feed } from '../bags/doses.ts';
+import { volumeOf } from '../bags/round.ts';
+import type { Bag } from '../orchard/bag.ts';
 import { bagName } from '../orchard/bag.ts';
 import { hazardNotice, hazardsOf, mixingFaults, mixingNotice } from '../orchard/mixing.ts';
 import { phSentence, plantingDepth } from '../ph/ph.ts';
@@ -13,7 +16,7 @@ import { LIME_TIME } from '../tables/lime.ts';
 import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
-import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
+import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWater, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { ownMarks, say } from '../words/words.ts';
 import { curvesOf } from './curves.ts';
@@ -26,7 +29,7 @@ type Words = (key: Parameters<typeof say<'sheet'>>[2], facts?: Readonly<Record<s
 export function sheetView(plan: Plan, options: SheetOptions): View {
   const { language, units: system } = plan.orchard.where;
   const w: Words = (key, facts) => say(language, 'sheet', key, facts);
-  const products = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => bagName(x.feed.bag))))];
+  const products = [...new Set(usedBags(plan).map(bagName))];
   const tests = plan.zones.flatMap((z) => z.sample.taken ?? []).sort();
   const idleTrees = plan.trees.filter((t) => t.feeds.length === 0);
   const days = plan.days.map((day, i) => {
@@ -55,6 +58,8 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
   };
 }
 
+const usedBags = (plan: Plan): Bag[] => [...new Set([...plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)), ...plan.trees.flatMap((t) => t.dilute?.bag ?? [])])];
+
 const headings = (w: Words): View['words'] => ({
   use: w('use'), not: w('not'), stop: w('stop'), how: w('how'), back: w('back'), overleaf: w('overleaf'), limeSulphur: w('lime-sulphur'), whySoLittle: w('why-so-little'), short: w('short'), assumed: w('assumed'), measure: w('measure'),
   test2: w('test2'), slip: w('slip'), cut: w('cut'), caution: w('caution'), year: w('year'), tick: w('tick'), tree: w('tree'), dose: w('dose'), where: w('where'), fromTrunk: w('from-trunk'),
@@ -81,6 +86,7 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
   const number = String(plan.trees.indexOf(t) + 1);
   const name = t.tree.name.toUpperCase();
   const [first] = feeds;
+  if (!first && t.dilute) return waterRow(t, t.dilute, number, name, several, language, system, w);
   if (!first) {
     const amount = t.need.verdict === 'wait' ? w('wait') : w('nothing');
     const where = idleReason(t, language);
@@ -102,6 +108,25 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
   });
   return { number, name, fed: true, doses, where, ring, lines };
 }
+
+/** A tub that is fed in its water. */
+function waterRow(t: TreePlan, d: Dilute, number: string, name: string, several: boolean, language: Language, system: 'us' | 'metric', w: Words): Row {
+  const mL = volumeOf(d.g.value, d.bag);
+  const where = diluteWhere(d, language, system);
+  const dose = {
+    amount: `${diluteAmount(d, language)} †`, plants: t.tree.count > 1 ? w('each', { count: t.tree.count }) : '', product: several ? d.bag.label : '', only: '',
+    cups: mL === null ? '' : w('about', { cups: showVolume(mL, system, language) }),
+  };
+  return { number, name, fed: true, doses: [dose], where, ring: '', lines: [...column(`[ ] ${number} ${name}`, [dose.amount, dose.plants].filter(Boolean).join(' '), where), ...(dose.product ? [`        ${dose.product}`] : [])] };
+}
+
+/** Small weights of a salt for the can are weighed in grams everywhere. */
+const diluteAmount = (d: Dilute, language: Language): string => showMass(d.g.value, 'metric', language);
+function diluteWhere(d: Dilute, language: Language, system: 'us' | 'metric'): string {
+  return say(language, 'sheet', 'in-water', { water: showWater(d.waterL, system, language), from: showDay(d.from, language), until: showDay(d.until, language), n: d.times });
+}
+/** "12 g of 20-20-20 in 9 L of water once a week, 1 April to 15 July (16 times)". */
+export const diluteText = (d: Dilute, language: Language, system: 'us' | 'metric'): string => say(language, 'sheet', 'dilute', { amount: diluteAmount(d, language), bag: d.bag.label, where: diluteWhere(d, language, system) });
 
 /** The condition of a nitrogen dose: whole on the tree's first day, shortly on later ones; none once the diary has nitrogen for it. */
 function conditionOf(plan: Plan, t: TreePlan, day: number, w: Words): string {
@@ -143,6 +168,7 @@ export const isTiny = (g: number): boolean => g < OUNCE / 2 - 1e-9;
 /** Why a tree gets nothing, in a few words. */
 export function idleReason(t: TreePlan, language: Language): string {
   if (t.need.verdict === 'wait') return say(language, 'none', `wait-${t.need.stops[0]!.id}`);
+  if (t.dilute) return diluteText(t.dilute, language, 'metric');
   if (t.fed.length > 0 && t.feeds.length === 0) return say(language, 'none', 'fed-already', { day: showDay(t.fed.map((f) => f.date).sort().at(-1)!, language) });
   if (t.need.verdict === 'feed') return say(language, 'none', t.tree.tub === undefined ? 'no-bag' : 'no-coated');
   return say(language, 'none', t.need.nitrogen.none ?? 'table-none');
@@ -200,7 +226,7 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.facts.bed === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
   const told = toldYears(plan);
   const again = nextTest(plan);
-  const used = [...new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag)))];
+  const used = usedBags(plan);
   const dogs = used.filter((b) => b.material?.temptsDogs).map((b) => b.label);
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const urea = used.filter((b) => b.material?.id === 'urea').map((b) => b.label);
@@ -210,14 +236,14 @@ function backOf(plan: Plan, w: Words): View['back'] {
   return {
     lime: limeOf(plan, w), curves, crowded: plan.trees.length + 2 * curves.length > BACK_HOLDS, whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w(told.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
-    cautions: plan.days.length === 0 && amended.length === 0 ? [] : [
-      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...apart, ...(amended.length > 0 ? [w('caution-lime')] : []),
+    cautions: used.length === 0 && amended.length === 0 ? [] : [
+      w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(plan.trees.some((t) => t.tree.tub !== undefined && (t.dilute ?? t.feeds[0])) ? [w('tub-salts')] : []), ...apart, ...(amended.length > 0 ? [w('caution-lime')] : []),
     ],
     foot: `${w('dagger')} ${say(language, 'say', 'not-endorsed')}`,
   };
 }
 
-const SHORT = { short: 'short-bag', 'short-limit': 'short-bag', 'short-kept': 'short-bag', 'short-small': 'short-little', 'short-chloride': 'short-bag', 'short-tub': 'short-coated', 'short-ring': 'short-ring', 'short-late': 'short-late', 'short-half': 'short-half', 'short-date': 'short-date' } as const;
+const SHORT = { short: 'short-bag', 'short-limit': 'short-bag', 'short-kept': 'short-bag', 'short-small': 'short-little', 'short-chloride': 'short-bag', 'short-tub': 'short-coated', 'short-ring': 'short-ring', 'short-late': 'short-late', 'short-weeks': 'short-weeks', 'short-half': 'short-half', 'short-date': 'short-date' } as const;
 
 /** What stays short, a sentence for each reason; each tree stands once under it. */
 function shortsOf(plan: Plan, w: Words): string[] {

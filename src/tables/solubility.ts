@@ -24,5 +24,8 @@ export const SOLUBILITIES: readonly Solubility[] = [
 /** Water from the tap in spring. */
 export const TAP_CELSIUS = 10;
 
+/** Water at one time, as a share of the mix in the pot: it wets it through, and a little runs out. */
+export const POT_WATER = { share: 0.2, cite: { source: 'medlar', at: 'pot-water', mark: 'practice' } satisfies Cite } as const;
+
 /** Feed in the water of plants in pots, mg of N a litre: what is given once a week. */
 export const POT_STRENGTH: { readonly low: number; readonly high: number; readonly unit: 'mg/L'; readonly cite: Cite } = { low: 100, high: 200, unit: 'mg/L', cite: { source: 'medlar', at: 'pot-strength', mark: 'memory' } };

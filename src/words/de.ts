@@ -287,7 +287,8 @@ export const de: Words = {
     'short-late': '{tree}: {amount} {nutrient} bleiben weg. Die Regel verteilt das Jahr auf mehr Gaben, als diese Saison noch hat, und eine versäumte Gabe wird nicht nachgeholt.',
     'short-half': '{tree}: {amount} {nutrient} bleiben weg. Die Düngung gehört ins Frühjahr; so spät in der Saison wird die Hälfte gegeben und nicht mehr.',
     'short-date': '{tree}: {amount} {nutrient} bleiben weg. {source} gibt nach dem {day} nichts mehr; bis zum nächsten Frühjahr warten.',
-    'short-tub': '{tree}: {amount} {nutrient} fehlen weiter. Ein Kübel bekommt nur umhüllten Langzeitdünger, und keiner ist genannt. Auf dem Etikett steht Langzeitdünger; hinter die Zahlen "slow release" schreiben.',
+    'short-weeks': '{tree}: {amount} {nutrient} bleiben weg. Dafür hat die Saison zu wenige Wochen übrig, bei der Stärke und der Wassermenge, die ein Kübel verträgt.',
+    'short-tub': '{tree}: {amount} {nutrient} fehlen weiter. Ein Kübel bekommt umhüllten Langzeitdünger oder einen, der sich in seinem Wasser löst, und keiner ist genannt. Auf dem Etikett steht es; hinter die Zahlen "slow release" oder "water soluble" schreiben.',
     'stop-drought': '{tree}: warten. Ein trockener Baum wird nicht gedüngt; erst wässern.',
     'stop-fire-blight': '{tree}: warten. Feuerbrand lebt von weichem Wuchs; erst herausschneiden und die Gartenberatung fragen.',
     'stop-herbicide': '{tree}: warten. Ein Baum mit Schaden an der Wurzel oder durch Unkrautvernichter wird nicht gedüngt, bis er wieder wächst.',
@@ -354,6 +355,7 @@ export const de: Words = {
     'dont-know': 'weiß nicht',
   },
   step: {
+    dilute: 'In sein Wasser, einmal in der Woche: jedes Mal {value}.',
     told: '{value}: so angegeben.',
     age: '{value} seit dem Pflanzen.',
     'printed-by-lab': 'Im Bericht steht {value}.',
@@ -482,6 +484,7 @@ export const de: Words = {
     'dose-cut': 'Gekürzt auf das, was der Ring verträgt: {value} je Gabe.',
   },
   judgement: {
+    'pot-water': 'übliche Praxis: gießen, bis ein wenig ausläuft, etwa ein Fünftel der Erde',
     keeping: 'so feucht ist die Luft in einem Schuppen oft',
     'autumn-sample': 'übliche Praxis: im Herbst, wenn das Wachstum zu Ende ist, und vor dem Kalken',
     'pot-strength': 'aus der Erinnerung an Baumschulpraxis: einmal in der Woche 100 bis 200 mg Stickstoff je Liter',
@@ -566,7 +569,7 @@ export const de: Words = {
   none: {
     'planting-year': 'frisch gepflanzt: dieses Jahr nichts', 'before-planting': 'kein Stickstoff vor dem Pflanzen', 'fed-lawn': 'der gedüngte Rasen düngt mit', 'pruned-hard': 'stark geschnitten: wächst von selbst',
     'leaf-sufficient': 'die Blätter enthalten genug', 'leaf-above': 'die Blätter enthalten zu viel', 'growth-above': 'wächst stark genug', 'growth-within': 'wächst, wie es soll', 'growth-repeat': 'wuchs ohne Dünger, wie es soll', 'size-unknown': 'Alter oder Breite angeben, dann gibt es den Anteil', 'table-none': 'die Tabelle gibt in diesem Alter nichts', 'compost-enough': 'der Kompost bringt genug', 'fact-missing': 'die Tabelle geht nach einer Angabe, die fehlt: siehe die Frage',
-    'wait-salts': 'zu viel Salz im Boden', 'wait-sodium': 'zu viel Natrium im Boden', 'wait-standing-water': 'die Wurzeln stehen im Wasser', 'wait-herbicide': 'Schaden durch Unkrautvernichter', 'wait-drought': 'zu trocken: erst wässern', 'wait-fire-blight': 'Feuerbrand: erst herausschneiden', 'wait-lead': 'Blei im Boden: das Gesundheitsamt fragen', 'wait-not-soil': 'zu viel Humus für einen Gartenboden', 'wait-no-figures': 'keine veröffentlichten Zahlen dafür hinterlegt', 'no-bag': 'kein passender Sack genannt', 'limit-N': 'den erlaubten Stickstoff', 'limit-P2O5': 'das gewünschte Phosphat', 'limit-K2O': 'das gewünschte Kali', 'kept-banned': 'so etwas wird hier nie verwendet', 'kept-weed-killer': 'es enthält Unkrautvernichter', 'kept-liquid': 'Flüssigdünger wird nach seinem eigenen Etikett abgemessen', 'kept-nitrate': 'das Nitrat darin schadet Heidelbeeren', 'kept-chloride': 'das Chlorid darin schadet hier', 'no-coated': 'ein Kübel bekommt nur umhüllten Langzeitdünger, und keiner ist genannt', 'fed-already': 'gedüngt am {day}; in dieser Saison nichts mehr', 'carried-enough': 'die Düngung früherer Jahre bringt noch genug',
+    'wait-salts': 'zu viel Salz im Boden', 'wait-sodium': 'zu viel Natrium im Boden', 'wait-standing-water': 'die Wurzeln stehen im Wasser', 'wait-herbicide': 'Schaden durch Unkrautvernichter', 'wait-drought': 'zu trocken: erst wässern', 'wait-fire-blight': 'Feuerbrand: erst herausschneiden', 'wait-lead': 'Blei im Boden: das Gesundheitsamt fragen', 'wait-not-soil': 'zu viel Humus für einen Gartenboden', 'wait-no-figures': 'keine veröffentlichten Zahlen dafür hinterlegt', 'no-bag': 'kein passender Sack genannt', 'limit-N': 'den erlaubten Stickstoff', 'limit-P2O5': 'das gewünschte Phosphat', 'limit-K2O': 'das gewünschte Kali', 'kept-banned': 'so etwas wird hier nie verwendet', 'kept-weed-killer': 'es enthält Unkrautvernichter', 'kept-liquid': 'Flüssigdünger wird nach seinem eigenen Etikett abgemessen', 'kept-nitrate': 'das Nitrat darin schadet Heidelbeeren', 'kept-chloride': 'das Chlorid darin schadet hier', 'no-coated': 'ein Kübel bekommt umhüllten oder wasserlöslichen Dünger, und keiner ist genannt', 'fed-already': 'gedüngt am {day}; in dieser Saison nichts mehr', 'carried-enough': 'die Düngung früherer Jahre bringt noch genug',
   },
   read: {
     head: '{name}: {lines} Zeilen; {read} gelesen, {asked}, {unread} kein Messwert',
@@ -621,6 +624,7 @@ export const de: Words = {
     'no-aluminium': 'kein Aluminiumsulfat: in saurem Boden schadet es den Wurzeln', 'aluminium-sulphate': 'Aluminiumsulfat (18 H2O)', 'iron-sulphate': 'Eisensulfat (7 H2O)', 'ammonium-sulphate': 'Schwefelsaures Ammoniak',
   },
   sheet: {
+    'in-water': 'in {water} Wasser, einmal in der Woche, {from} bis {until} ({n}-mal)', dilute: '{amount} {bag} {where}', 'tub-salts': 'Kübel: jedes Mal ein wenig Wasser auslaufen lassen. Eine weiße Kruste auf Erde oder Topf ist Salz: mit klarem Wasser spülen, bis es frei läuft, und eine Gabe auslassen.',
     feeding: 'DÜNGUNG {year}', made: 'Erstellt am {day}. Ältere Blätter wegwerfen.', test: 'Bodenprobe: {day}', 'no-test': 'Keine Bodenprobe', use: 'NEHMEN', not: 'NICHT',
     'not-p': '[bags|{bags}; ]kein Sack mit einer mittleren Zahl über 0: [zones|({zones}) ]der Boden hat schon genug Phosphor', 'not-p-but': 'mehr davon, als auf dem Blatt steht: der Boden hat schon genug Phosphor. Besser wäre ein Sack mit 0 in der Mitte, etwa 21-0-0', 'not-weed': 'Rasendünger mit Unkrautvernichter: er gelangt in den Baum',
     day: 'TAG {n}', when: 'etwa {window}', 'when-first': 'wenn die Knospen grün werden, etwa {window}', 'when-bloom': 'zur Blüte, etwa {window}', weigh: 'Feuchter Boden, Regen angesagt. Abwiegen: {amounts}.',
@@ -635,7 +639,7 @@ export const de: Words = {
     assumed: 'ANNAHMEN', 'assumed-crown': '{tree}: Krone {length} breit.', 'assumed-bud-break': 'Austrieb um den {day}.', 'assumed-first-frost': 'Erster Frost um den {day}.', 'assumed-lawn': 'Rasen jährlich gedüngt.', 'assumed-shoots': '{tree}: Triebe von {year}.',
     measure: 'MESSEN', 'measure-text': 'Im Herbst die neuen Triebe: {trees}', test2: 'NEUE PROBE', 'test-again': 'Herbst {year}', 'test-again-layers': 'Herbst {year}, wo Kalk oder Schwefel gestreut wurde, die oberen 5 cm und das darunter getrennt', slip: 'EINKAUFSZETTEL', cut: 'hier abschneiden',
     'slip-line': '{bags} {unit} {bag}[cost|, etwa {cost}]. Gebraucht: {need}; übrig: {left}.', 'slip-keeps': 'Trocken gelagert, hält der Rest.', 'slip-unknown': '{bag}, {need}.', 'slip-shed': '{bag}: genug im Vorrat.', 'slip-none': 'Nichts zu kaufen.', 'slip-other': 'Andere Zahlen? Die mittlere 0, kein Unkrautvernichter; Medlar fragen.', 'slip-other-p': 'Andere Zahlen? Kein Unkrautvernichter; Medlar fragen.',
-    short: 'ES FEHLT', 'short-bag': '{trees}: kein genannter Sack bringt es ohne zu viel anderes.', 'short-little': '{trees}: zu wenig, um dafür noch einen Sack zu kaufen.', 'short-coated': '{trees}: ein Kübel bekommt nur umhüllten Langzeitdünger, und keiner ist genannt.', 'short-ring': '{trees}: mehr würde auf so kleinem Ring die Wurzeln verbrennen.', 'short-late': '{trees}: die Saison hat zu wenige Gaben übrig, und eine versäumte wird nicht nachgeholt.', 'short-half': '{trees}: das gehört ins Frühjahr; so spät die Hälfte und nicht mehr.', 'short-date': '{trees}: hier nichts nach dem {day}; bis zum nächsten Frühjahr warten.', caution: 'VORSICHT',
+    short: 'ES FEHLT', 'short-bag': '{trees}: kein genannter Sack bringt es ohne zu viel anderes.', 'short-little': '{trees}: zu wenig, um dafür noch einen Sack zu kaufen.', 'short-weeks': '{trees}: zu wenige Wochen übrig.', 'short-coated': '{trees}: ein Kübel bekommt umhüllten oder wasserlöslichen Dünger, und keiner ist genannt.', 'short-ring': '{trees}: mehr würde auf so kleinem Ring die Wurzeln verbrennen.', 'short-late': '{trees}: die Saison hat zu wenige Gaben übrig, und eine versäumte wird nicht nachgeholt.', 'short-half': '{trees}: das gehört ins Frühjahr; so spät die Hälfte und nicht mehr.', 'short-date': '{trees}: hier nichts nach dem {day}; bis zum nächsten Frühjahr warten.', caution: 'VORSICHT',
     'caution-label': 'Etikett und Gartenberatung gehen diesem Blatt vor. Handschuhe tragen, Hände waschen. Kinder und Tiere fernhalten, bis es eingewässert ist. Verschüttetes auffegen; Dünger von Brunnen und Gewässern fernhalten.', 'caution-poison': 'Verschluckt? Mund ausspülen, Wasser trinken, anrufen: {line}.', 'poison-us': 'Giftnotruf (USA) 1-800-222-1222', 'poison-other': 'der Giftnotruf',
     'caution-urea': '{bag} verliert auf der Oberfläche an Kraft: am selben Tag mit 13 mm einwässern.',
     'caution-lime': 'Kalk und Schwefel: windstiller Tag, Handschuhe, Schutzbrille, Staubmaske. Augen 15 Minuten spülen. Schwefel kühl lagern, fern von Feuer und von Nitratdünger.',

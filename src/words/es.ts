@@ -287,7 +287,8 @@ export const es: Words = {
     'short-late': '{tree}: {amount} de {nutrient} se quedan fuera. Su norma reparte el año en más veces de las que le quedan a esta temporada, y una dosis perdida no se recupera.',
     'short-half': '{tree}: {amount} de {nutrient} se quedan fuera. Su abono es cosa de primavera; tan avanzada la temporada se echa la mitad y no más.',
     'short-date': '{tree}: {amount} de {nutrient} se quedan fuera. {source} no da nada después del {day}; esperar a la próxima primavera.',
-    'short-tub': '{tree}: faltan {amount} de {nutrient}. Una maceta admite solo abono recubierto de liberación lenta, y no hay ninguno en la lista. La etiqueta dice liberación lenta; escribir "slow release" detrás de los números.',
+    'short-weeks': '{tree}: quedan fuera {amount} de {nutrient}. A la temporada le quedan pocas semanas, con la concentración y el agua que admite una maceta.',
+    'short-tub': '{tree}: faltan {amount} de {nutrient}. Una maceta admite abono recubierto de liberación lenta o uno que se disuelva en su agua, y no hay ninguno en la lista. La etiqueta lo dice; escribir "slow release" o "water soluble" detrás de los números.',
     'stop-drought': '{tree}: esperar. Un árbol seco no se abona; regar primero.',
     'stop-fire-blight': '{tree}: esperar. El fuego bacteriano vive del brote tierno; cortarlo primero y preguntar al servicio de extensión.',
     'stop-herbicide': '{tree}: esperar. Un árbol dañado en la raíz o por herbicida no se abona hasta que vuelva a crecer.',
@@ -354,6 +355,7 @@ export const es: Words = {
     'dont-know': 'no sé',
   },
   step: {
+    dilute: 'En su agua, una vez por semana: {value} cada vez.',
     told: '{value}: así se indicó.',
     age: '{value} desde que se plantó.',
     'printed-by-lab': 'El informe da {value}.',
@@ -482,6 +484,7 @@ export const es: Words = {
     'dose-cut': 'Recortado a lo que admite el anillo: {value} por vez.',
   },
   judgement: {
+    'pot-water': 'práctica común: regar hasta que salga un poco, cerca de un quinto de la tierra',
     keeping: 'el aire de un cobertizo suele ser así de húmedo',
     'autumn-sample': 'práctica común: en otoño, terminado el crecimiento y antes de encalar',
     'pot-strength': 'recordado de la práctica de viveros: de 100 a 200 mg de nitrógeno por litro, una vez por semana',
@@ -566,7 +569,7 @@ export const es: Words = {
   none: {
     'planting-year': 'recién plantado: este año nada', 'before-planting': 'sin nitrógeno antes de plantar', 'fed-lawn': 'lo alimenta el césped abonado', 'pruned-hard': 'poda fuerte: crecerá por sí solo',
     'leaf-sufficient': 'sus hojas tienen bastante', 'leaf-above': 'sus hojas tienen demasiado', 'growth-above': 'crece con bastante fuerza', 'growth-within': 'crece como debe', 'growth-repeat': 'creció como debe sin abono', 'size-unknown': 'indicar su edad o su ancho y recibe su parte', 'table-none': 'su tabla no da nada a esta edad', 'compost-enough': 'su compost trae bastante', 'fact-missing': 'su tabla va por un dato que falta: ver la pregunta',
-    'wait-salts': 'demasiada sal en el suelo', 'wait-sodium': 'demasiado sodio en el suelo', 'wait-standing-water': 'sus raíces están encharcadas', 'wait-herbicide': 'dañado por herbicida', 'wait-drought': 'demasiado seco: regar primero', 'wait-fire-blight': 'fuego bacteriano: cortarlo primero', 'wait-lead': 'plomo en el suelo: preguntar a las autoridades sanitarias', 'wait-not-soil': 'demasiada materia orgánica para un suelo de campo', 'wait-no-figures': 'no hay cifras publicadas para ello', 'no-bag': 'ningún saco de la lista le conviene', 'limit-N': 'el nitrógeno que admite', 'limit-P2O5': 'el fosfato que quiere', 'limit-K2O': 'la potasa que quiere', 'kept-banned': 'algo así aquí no se usa nunca', 'kept-weed-killer': 'lleva herbicida', 'kept-liquid': 'un líquido se mide según su propia etiqueta', 'kept-nitrate': 'su nitrato hace daño a los arándanos', 'kept-chloride': 'su cloruro le hace daño', 'no-coated': 'una maceta admite solo abono recubierto de liberación lenta, y no hay ninguno en la lista', 'fed-already': 'abonado el {day}; nada más esta temporada', 'carried-enough': 'lo que recibió en temporadas anteriores aún basta',
+    'wait-salts': 'demasiada sal en el suelo', 'wait-sodium': 'demasiado sodio en el suelo', 'wait-standing-water': 'sus raíces están encharcadas', 'wait-herbicide': 'dañado por herbicida', 'wait-drought': 'demasiado seco: regar primero', 'wait-fire-blight': 'fuego bacteriano: cortarlo primero', 'wait-lead': 'plomo en el suelo: preguntar a las autoridades sanitarias', 'wait-not-soil': 'demasiada materia orgánica para un suelo de campo', 'wait-no-figures': 'no hay cifras publicadas para ello', 'no-bag': 'ningún saco de la lista le conviene', 'limit-N': 'el nitrógeno que admite', 'limit-P2O5': 'el fosfato que quiere', 'limit-K2O': 'la potasa que quiere', 'kept-banned': 'algo así aquí no se usa nunca', 'kept-weed-killer': 'lleva herbicida', 'kept-liquid': 'un líquido se mide según su propia etiqueta', 'kept-nitrate': 'su nitrato hace daño a los arándanos', 'kept-chloride': 'su cloruro le hace daño', 'no-coated': 'una maceta admite abono recubierto o soluble en agua, y no hay ninguno en la lista', 'fed-already': 'abonado el {day}; nada más esta temporada', 'carried-enough': 'lo que recibió en temporadas anteriores aún basta',
   },
   read: {
     head: '{name}: {lines} líneas; {read} leídas, {asked}, {unread} sin medida',
@@ -621,6 +624,7 @@ export const es: Words = {
     'no-aluminium': 'sulfato de aluminio no: en suelo ácido daña las raíces', 'aluminium-sulphate': 'sulfato de aluminio (18 H2O)', 'iron-sulphate': 'sulfato de hierro (7 H2O)', 'ammonium-sulphate': 'sulfato de amonio',
   },
   sheet: {
+    'in-water': 'en {water} de agua, una vez por semana, del {from} al {until} ({n} veces)', dilute: '{amount} {bag} {where}', 'tub-salts': 'Macetas: dejar salir un poco de agua cada vez. Una costra blanca en la tierra o la maceta es sal: lavarla con agua sola hasta que corra libre, y saltarse un abonado.',
     feeding: 'ABONADO {year}', made: 'Hecha el {day}. Tirar las hojas anteriores.', test: 'Análisis de suelo: {day}', 'no-test': 'Sin análisis de suelo', use: 'USAR', not: 'NO',
     'not-p': '[bags|{bags}; ]ningún saco con el número del medio mayor que 0: [zones|({zones}) ]el suelo ya tiene bastante fósforo', 'not-p-but': 'más de esto que lo que dice la hoja: el suelo ya tiene bastante fósforo. Sería mejor un saco con 0 en medio, como 21-0-0', 'not-weed': 'abono de césped con herbicida: llega al árbol',
     day: 'DÍA {n}', when: 'aprox. {window}', 'when-first': 'cuando las yemas verdean, aprox. {window}', 'when-bloom': 'en flor, aprox. {window}', weigh: 'Suelo húmedo, lluvia a la vista. Pesar {amounts}.',
@@ -635,7 +639,7 @@ export const es: Words = {
     assumed: 'SUPUESTO', 'assumed-crown': '{tree}: copa de {length} de ancho.', 'assumed-bud-break': 'Brotación hacia el {day}.', 'assumed-first-frost': 'Primera helada hacia el {day}.', 'assumed-lawn': 'Césped abonado cada año.', 'assumed-shoots': '{tree}: brotes de {year}.',
     measure: 'MEDIR', 'measure-text': 'En otoño, los brotes nuevos: {trees}', test2: 'OTRO ANÁLISIS', 'test-again': 'otoño de {year}', 'test-again-layers': 'otoño de {year}, los 5 cm de arriba y lo de abajo por separado donde se echó cal o azufre', slip: 'LISTA DE COMPRA', cut: 'cortar aquí',
     'slip-line': '{bags} {unit} de {bag}[cost|, unos {cost}]. Se necesitan {need}; sobran {left}.', 'slip-keeps': 'Lo que sobra, en seco, se conserva.', 'slip-unknown': '{bag}, {need}.', 'slip-shed': '{bag}: basta con lo que hay en casa.', 'slip-none': 'Nada que comprar.', 'slip-other': '¿Otros números? El del medio 0, sin herbicida; consultar Medlar.', 'slip-other-p': '¿Otros números? Sin herbicida; consultar Medlar.',
-    short: 'FALTA', 'short-bag': '{trees}: ningún saco de la lista lo trae sin demasiado de lo demás.', 'short-little': '{trees}: demasiado poco para comprar otro saco.', 'short-coated': '{trees}: una maceta admite solo abono recubierto de liberación lenta, y no hay ninguno en la lista.', 'short-ring': '{trees}: más quemaría las raíces en un anillo tan pequeño.', 'short-late': '{trees}: a la temporada le quedan pocas veces, y una perdida no se recupera.', 'short-half': '{trees}: es cosa de primavera; tan tarde, la mitad y no más.', 'short-date': '{trees}: aquí nada después del {day}; esperar a la próxima primavera.', caution: 'CUIDADO',
+    short: 'FALTA', 'short-bag': '{trees}: ningún saco de la lista lo trae sin demasiado de lo demás.', 'short-little': '{trees}: demasiado poco para comprar otro saco.', 'short-weeks': '{trees}: quedan pocas semanas.', 'short-coated': '{trees}: una maceta admite abono recubierto o soluble en agua, y no hay ninguno en la lista.', 'short-ring': '{trees}: más quemaría las raíces en un anillo tan pequeño.', 'short-late': '{trees}: a la temporada le quedan pocas veces, y una perdida no se recupera.', 'short-half': '{trees}: es cosa de primavera; tan tarde, la mitad y no más.', 'short-date': '{trees}: aquí nada después del {day}; esperar a la próxima primavera.', caution: 'CUIDADO',
     'caution-label': 'La etiqueta y el servicio de extensión mandan sobre esta hoja. Ponerse guantes; lavarse las manos. Niños y animales lejos hasta que se haya regado. Barrer lo derramado; el abono, lejos de pozos y aguas.', 'caution-poison': '¿Se tragó? Enjuagar la boca, beber agua, llamar: {line}.', 'poison-us': 'toxicología (EE. UU.), 1-800-222-1222', 'poison-other': 'el servicio de toxicología',
     'caution-urea': '{bag} pierde fuerza en la superficie: regar el mismo día con 13 mm.',
     'caution-lime': 'Cal y azufre: día sin viento, guantes, gafas, mascarilla. Lavar los ojos 15 minutos. Guardar el azufre en fresco, lejos del fuego y de los abonos con nitrato.',

@@ -65,6 +65,9 @@ export function showVolume(mL: number, system: System, language: Language): stri
   return `${showFraction(n)} ${say(language, 'unit', n > 1 ? more : one)}`;
 }
 
+/** Water for the can: quarter gallons, or litres. */
+export const showWater = (litres: number, system: System, language: Language): string => (system === 'us' ? `${showFraction(litres / 3.785411784)} gal` : `${numeral(Math.round(litres * 2) / 2, language)} L`);
+
 /** Two decimals at most. */
 export const showPh = (value: number, language: Language): string => numeral(Math.round(value * 100) / 100, language);
 

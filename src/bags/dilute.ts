@@ -1,0 +1,48 @@
+/**
+ * Feed for a tub in its water, once a week while it grows, where no coated feed is listed. The strength is that of POT_STRENGTH;
+ * no more water at a time than a mix takes up and lets a little run, so a season that is nearly over gets less than the whole need.
+ */
+import type { Bag } from '../orchard/bag.ts';
+import type { Ban } from '../orchard/bans.ts';
+import { isBanned } from '../orchard/bans.ts';
+import type { Tree } from '../orchard/tree.ts';
+import type { Figure } from '../reason/figure.ts';
+import { figure } from '../reason/figure.ts';
+import { POT_STRENGTH, POT_WATER } from '../tables/solubility.ts';
+import type { Day } from '../units/date.ts';
+import { addDays, daysBetween } from '../units/date.ts';
+import type { Wants } from './mix.ts';
+import { isSoluble, undissolved } from './strength.ts';
+
+/** `g` of the bag for one tub each time, in `waterL` litres. */
+export type Dilute = { readonly bag: Bag; readonly g: Figure<'g', 'product'>; readonly waterL: number; readonly times: number; readonly from: Day; readonly until: Day };
+
+const WEEK = 7;
+
+/** `wants` in grams for one tub, what is still to be given. Null where no bag dissolves or nothing is left to give. */
+export function diluteOf(tree: Tree, wants: Wants, bags: readonly Bag[], never: readonly Ban[], { from, until }: { readonly from: Day; readonly until: Day }): Dilute | null {
+  const bag = best(bags.filter((b) => mayDissolve(b, tree, never)), wants);
+  if (!bag || tree.tub === undefined || wants.N <= 0 || until < from) return null;
+  const times = Math.floor(daysBetween(from, until) / WEEK) + 1;
+  const middle = (POT_STRENGTH.low + POT_STRENGTH.high) / 2000;
+  const most = POT_WATER.share * tree.tub;
+  const asked = wants.N / times;
+  const waterL = Math.min(most, asked / middle);
+  const n = Math.min(asked, (waterL * POT_STRENGTH.high) / 1000);
+  // Rounded down, so that it never gets stronger than that.
+  const step = n / bag.grade.N < 10 ? 0.5 : 1;
+  const g = Math.max(step, Math.floor(n / bag.grade.N / step) * step);
+  const water = Math.max(0.5, Math.ceil(waterL * 2) / 2);
+  return { bag, g: figure(g, 'g', 'product', 'dilute', POT_STRENGTH.cite), waterL: water, times, from, until: addDays(from, WEEK * (times - 1)) };
+}
+
+function mayDissolve(bag: Bag, { crop }: Tree, never: readonly Ban[]): boolean {
+  return bag.grade.N > 0 && isSoluble(bag) && undissolved(bag) === null && !bag.weedKiller && !bag.amends && !isBanned(bag, never) && !(crop === 'blueberry' && bag.nitrate);
+}
+
+/** What brings most of the nutrients wanted, then what stands in the shed, then the cheapest nitrogen, then by name. */
+function best(bags: readonly Bag[], wants: Wants): Bag | undefined {
+  const missing = (b: Bag): number => (['P2O5', 'K2O'] as const).filter((n) => wants[n] > 0 && b.grade[n] === 0).length;
+  const price = (b: Bag): number => (b.left !== null ? -1 : b.price && b.g ? b.price.amount / (b.g * b.grade.N) : Infinity);
+  return bags.toSorted((a, b) => missing(a) - missing(b) || (price(a) === price(b) ? 0 : price(a) - price(b)) || (a.label < b.label ? -1 : 1))[0];
+}
