@@ -7,6 +7,8 @@ export type Language = 'en-US' | 'en-GB';
 export type NoticeId = keyof Words['notice'];
 export type AskId = keyof Words['ask'];
 export type StepId = keyof Words['step'];
+/** How a publication puts the time of feeding. */
+export type SaidId = keyof Words['timing'];
 export type Group = keyof Words;
 
 const textOf = <G extends Group>(language: Language, group: G, key: keyof Words[G]): string => (language === 'en-GB' ? enGB(group, key) : (enUS as Words)[group][key]);
