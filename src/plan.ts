@@ -43,7 +43,7 @@ import { NUTRIENTS } from './units/substance.ts';
 import type { LastDay, Season, Window } from './when/season.ts';
 import { isTold, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurBedWindow, sulphurWindow } from './when/season.ts';
 import type { WindowOptions } from './when/windows.ts';
-import { firstDay, isLate, windowsOf } from './when/windows.ts';
+import { firstDay, isLate, partsOf, windowsOf } from './when/windows.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
 
@@ -179,9 +179,6 @@ function windowOptionsOf(facts: Facts, need: Need): Omit<WindowOptions, 'last'> 
   return { sandy: soil?.heaviness === 'light', south: where.south, region: where.region, tub, timing, printed: timing ? printedDoses(timing, facts) : [], parts: need.nitrogen.doses, others: tub ? [] : othersOf(facts, timing) };
 }
 
-/** Days before bud break at which no season has begun. */
-const SEASON_BEFORE_BUDS = 200;
-
 /** What may still be given: the need less what was fed, in the windows after the last feed. */
 function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: readonly Fed[]): Wanted | null {
   if (need.verdict !== 'feed') return null;
@@ -191,9 +188,7 @@ function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: read
   const afterHarvest = need.nitrogen.lead?.rule.when === 'after-harvest';
   const windowOptions = windowOptionsOf(facts, need);
   const { timing } = windowOptions;
-  // What no rule prints is parted into no more doses than its season has room for.
-  const room = need.nitrogen.lead?.rule.doses === undefined ? windowsOf({ ...season, today: addDays(season.budBreak, -SEASON_BEFORE_BUDS) }, need.nitrogen.doses, { ...windowOptions, last: stop.day }).length : Infinity;
-  const year: Need = { ...need, nitrogen: { ...need.nitrogen, doses: Math.min(need.nitrogen.doses, Math.max(1, room)) } };
+  const doses = need.nitrogen.lead?.rule.doses === undefined ? partsOf(season, need.nitrogen.doses, { ...windowOptions, last: stop.day }) : need.nitrogen.doses;
   const until = (last: Day): Window[] => windowsOf(season, 6 + dates.length, { ...windowOptions, last }).slice(dates.length)
     .filter((w) => latest === undefined || daysBetween(latest, w.until) > SECOND_DOSE.from - FIRST_DOSE.until);
   const forN = until(stop.day);
@@ -202,7 +197,7 @@ function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: read
   const windows = over ? until(lastDayOf(season, facts.crop, null).day) : forN;
   const had = sumsOf(fed, need);
   const left = (n: Nutrient): number => (need[n].value - had[n] <= ROUNDING * need[n].value ? 0 : need[n].value - had[n]);
-  return wantedOf(facts, year, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]), ...(timing?.shares ? { shares: timing.shares } : {}) });
+  return wantedOf(facts, { ...need, nitrogen: { ...need.nitrogen, doses } }, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]), ...(timing?.shares ? { shares: timing.shares } : {}) });
 }
 
 /** Lime or sulphur of every plant, in walking order: out of the shed while that holds a plant's whole dose. */

@@ -39,7 +39,7 @@ export function reasonOf(f: Figure, language: Language, system: System): string 
 
 /** "Other publications: before buds break (Michigan, Iowa); at bloom (Kansas)." */
 function othersOf(others: readonly Otherwise[], language: Language): string {
-  const placed = ({ region, label }: Otherwise): string => (label ? say(language, 'say', `timing-${label}`, { place: placeName(region) }) : placeName(region));
+  const placed = ({ region, label }: Otherwise): string => (label ? say(language, 'say', label === 'weak' ? 'timing-weak' : 'timing-orchard', { place: placeName(region) }) : placeName(region));
   const list = [...new Set(others.map((o) => o.said))].map((said) =>
     say(language, 'say', 'timing-other', { said: say(language, 'timing', said), places: [...new Set(others.filter((o) => o.said === said).map(placed))].join(', ') }));
   return say(language, 'say', 'timing-others', { list: list.join('; ') });

@@ -11,8 +11,11 @@ const isOf = (t: Timing, f: Facts): boolean => t.crops.includes(f.crop) && (t.ki
 const fits = (t: Timing, f: Facts): boolean =>
   isOf(t, f) && (t.bearing === undefined || t.bearing === !f.young) && (t.years === undefined || (f.years !== null && f.years >= t.years[0] && f.years <= t.years[1]));
 const isPlaced = (t: Timing): boolean => t.doses.some((d) => d.dates !== undefined);
-/** A row for a kind before one for a crop, one for few crops before one for all. */
-const narrowest = (all: readonly Timing[]): Timing | null => [...all].sort((a, b) => (a.kinds ? 0 : a.crops.length) - (b.kinds ? 0 : b.crops.length))[0] ?? null;
+/** A row for a kind before one for a crop, one for few crops before one for all; of those alike that of the publication which leads. */
+const narrowest = (all: readonly Timing[], source?: string): Timing | null => {
+  const breadth = (t: Timing): number => (t.kinds ? 0 : t.crops.length) + (t.cite.source === source ? 0 : 0.5);
+  return [...all].sort((a, b) => breadth(a) - breadth(b))[0] ?? null;
+};
 
 /** Strawberries of June are fed when they are picked. */
 const picked = (rule: Rule): Timing => ({ id: `${rule.id}.picked`, crops: rule.crops, region: rule.region, said: 'after-picking', doses: [{ phase: 'after-harvest', span: [AFTER_HARVEST.from, AFTER_HARVEST.until] }], cite: AFTER_HARVEST.cite });
@@ -24,10 +27,8 @@ export function timingOf(f: Facts, rule: Rule | null): Timing | null {
   const { country, region, mildWinters } = f.where;
   const all = TIMINGS.filter((t) => fits(t, f));
   const here = all.filter((t) => t.region === region || (t.region === country && country !== 'US' && country !== 'CA'));
-  const same = narrowest(here.filter((t) => t.cite.source === rule?.source));
-  if (same) return same;
-  const leading = here.filter((t) => t.label === undefined);
-  if (leading.length > 0) return narrowest(leading);
+  const own = narrowest(here.filter((t) => t.label === undefined || t.cite.source === rule?.source), rule?.source);
+  if (own) return own;
   const near = here.length > 0 ? [] : (BORDERS[region ?? ''] ?? []).map((r) => narrowest(all.filter((t) => t.region === r && t.label === undefined && !isPlaced(t)))).filter((t) => t !== null);
   return near[0] ?? (mildWinters === false ? null : all.find((t) => t.everywhere) ?? null);
 }

@@ -18,7 +18,7 @@ export type WindowOptions = {
 type Planned = { readonly from: Day; readonly until: Day; readonly phase: Phase; readonly cite: Cite; readonly printed: boolean };
 
 const APART = SECOND_DOSE.from - FIRST_DOSE.until;
-/** Months before bud break to which a printed month may belong; what lies earlier is next year's. */
+/** Days before bud break in which the middle of a printed month may lie; what is earlier is next year's. */
 const BEFORE_BUDS = 100;
 
 /** A printed month and day in the season, six months later in the south; the 31st is the last of any month. */
@@ -34,11 +34,10 @@ function spanOf(season: Season, { phase, dates, span }: TimedDose, sandy: boolea
     return { from: addDays(season.budBreak, from), until: addDays(season.budBreak, until) };
   }
   const earliest = addDays(season.budBreak, -BEFORE_BUDS);
-  for (let year = yearOf(earliest); ; year++) {
-    const until = dateIn(dates[1], south, year);
-    if (until < earliest) continue;
+  for (let year = yearOf(earliest) - 1; ; year++) {
     const from = dateIn(dates[0], south, year);
-    return { from: from <= until ? from : dateIn(dates[0], south, year - 1), until };
+    const until = dateIn(dates[1], south, dateIn(dates[1], south, year) >= from ? year : year + 1);
+    if (addDays(from, Math.round(daysBetween(from, until) / 2)) >= earliest) return { from, until };
   }
 }
 
@@ -85,9 +84,17 @@ function usual(season: Season, i: number, sandy: boolean): Planned {
   return { from: addDays(season.budBreak, from), until: addDays(season.budBreak, until), phase: i > 0 ? 'later' : sandy ? 'bloom' : 'bud-break', cite, printed: false };
 }
 
+/** The printed windows that open a week or more before the last day for nitrogen: after an early autumn there is no time after picking. */
+const reachable = (season: Season, options: WindowOptions): Planned[] => printedWindows(season, options).filter((w) => daysBetween(w.from, options.last) >= SHORTEST);
+
+/** Into how many doses the year is parted where no rule prints it: as many of the printed ones as the season has room for. */
+export function partsOf(season: Season, doses: number, options: WindowOptions): number {
+  return options.timing?.splits ? Math.max(1, Math.min(doses, reachable(season, options).length)) : doses;
+}
+
 /** All doses in order: the printed ones, then the usual ones that come well after them. */
 function plannedWindows(season: Season, doses: number, options: WindowOptions): Planned[] {
-  const all = printedWindows(season, options);
+  const all = reachable(season, options);
   for (let i = all.length > 0 ? 1 : 0; all.length < doses; i++) {
     const next = outOfWinter(season, usual(season, i, options.sandy), options);
     const before = all.at(-1);
