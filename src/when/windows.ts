@@ -92,15 +92,22 @@ export function partsOf(season: Season, doses: number, options: WindowOptions): 
   return options.timing?.splits ? Math.max(1, Math.min(doses, reachable(season, options).length)) : doses;
 }
 
-/** All doses in order: the printed ones, then the usual ones that come well after them. */
+/** All doses in order: the printed ones, then the usual ones that begin after them, each kept apart from the one before. */
 function plannedWindows(season: Season, doses: number, options: WindowOptions): Planned[] {
   const all = reachable(season, options);
   for (let i = all.length > 0 ? 1 : 0; all.length < doses; i++) {
     const next = outOfWinter(season, usual(season, i, options.sandy), options);
     const before = all.at(-1);
-    if (!before || daysBetween(before.until, next.from) >= APART) all.push(next);
+    if (!before || next.from > before.until) all.push(before ? { ...next, ...apart(before.until, next) } : next);
   }
   return all.slice(0, doses);
+}
+
+/** A window that opens too soon after another opens later, for as long as is left of it or for two weeks. */
+function apart(before: Day, { from, until }: { from: Day; until: Day }): { from: Day; until: Day } {
+  if (daysBetween(before, from) >= APART) return { from, until };
+  const later = addDays(before, APART);
+  return { from: later, until: daysBetween(later, until) >= SHORTEST ? until : addDays(later, FIRST_DOSE.until) };
 }
 
 /** Days from bud break at which the first dose may go on by what is printed, never later than the usual first window. */
@@ -125,8 +132,7 @@ export function windowsOf(season: Season, doses: number, options: WindowOptions)
     if (from < season.today) from = season.today;
     if (before && (isMoved || !w.printed) && daysBetween(before.until, from) < APART) {
       isMoved = true;
-      from = addDays(before.until, APART);
-      until = daysBetween(from, until) >= SHORTEST ? until : addDays(from, FIRST_DOSE.until);
+      ({ from, until } = apart(before.until, { from, until }));
     }
     // A later dose that opens on the last days is none.
     if (from > last || (before && daysBetween(from, last) < SHORTEST)) break;

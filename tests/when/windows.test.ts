@@ -101,7 +101,7 @@ describe('by months: inside what is printed, in so many doses', () => {
   ] as const)('%s, %s %j', async (where, facts, set, inside, source) => {
     const { feeds, spans, sources } = await planned(where, facts, set);
     expect(feeds).toHaveLength(inside.length);
-    spans.forEach(([from, until], i) => expect(from! >= inside[i]![0]! && until! <= inside[i]![1]!, `${from!} to ${until!}`).toBe(true));
+    spans.forEach(([from, until], i) => expect(from! >= inside[i]![0] && until! <= inside[i]![1], `${from!} to ${until!}`).toBe(true));
     expect(new Set(sources)).toEqual(new Set([source]));
     // A window, not a day, and two doses at least two weeks apart.
     feeds.forEach((f, i) => {
@@ -154,6 +154,8 @@ describe('parts of the year', () => {
   test('sand elsewhere: halves from bloom on, unless frost took the crop', async () => {
     const whole = await planned('Ohio, US', APPLE, { soil: SAND });
     expect(whole.feeds.map((f) => f.phase)).toEqual(['bloom', 'later']);
+    // Bloom from 26 April to 10 May; the next dose 24 days on.
+    expect(whole.spans).toEqual([['04-26', '05-10'], ['06-03', '06-17']]);
     expect(whole.feeds[0]!.gExact).toBeCloseTo(whole.feeds[1]!.gExact, 6);
     expect((await planned('Ohio, US', `${APPLE}, fruit none 2026`, { soil: SAND })).feeds).toHaveLength(1);
   });
