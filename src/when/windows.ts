@@ -120,20 +120,19 @@ export const firstDay = (season: Season, options: WindowOptions): number => Math
 export function windowsOf(season: Season, doses: number, options: WindowOptions): Window[] {
   const { last, others } = options;
   const windows: Window[] = [];
-  let isMoved = false;
+  let wasMoved = false;
   for (const [i, w] of plannedWindows(season, doses, options).entries()) {
     let { from, until } = w;
     const before = windows.at(-1);
-    if (until < season.today) {
-      from = season.today;
-      until = addDays(season.today, FIRST_DOSE.until);
-      isMoved = true;
-    }
+    let isMoved = until < season.today;
+    if (isMoved) [from, until] = [season.today, addDays(season.today, FIRST_DOSE.until)];
     if (from < season.today) from = season.today;
-    if (before && (isMoved || !w.printed) && daysBetween(before.until, from) < APART) {
+    // Printed windows keep the distance that is printed, as long as none of them was moved.
+    if (before && (wasMoved || isMoved || !w.printed) && daysBetween(before.until, from) < APART) {
       isMoved = true;
       ({ from, until } = apart(before.until, { from, until }));
     }
+    wasMoved = isMoved;
     // A later dose that opens on the last days is none.
     if (from > last || (before && daysBetween(from, last) < SHORTEST)) break;
     const phase = isMoved || (w.phase === 'bud-break' && from > season.budBreak) ? null : w.phase;

@@ -199,3 +199,25 @@ describe('how others differ', () => {
     expect((await planned('Ohio, US', APPLE)).why).not.toContain('weak page');
   });
 });
+
+describe('a season that is under way', () => {
+  // CLEM again: planned on 1 June, the first two are past; picking is still to come, and nothing is crowded into what is left.
+  test('South Carolina on 1 June: the missed dose opens again, picking keeps its own time', async () => {
+    const { feeds } = await planned('South Carolina, US', PEACH, { bud: '10 March', frost: '10 November', today: '2026-06-01' });
+    expect(feeds[0]).toMatchObject({ from: '2026-06-01', phase: null });
+    for (const [i, f] of feeds.entries()) {
+      expect(f.until <= '2026-08-15').toBe(true);
+      if (i > 0) expect(Date.parse(f.from) - Date.parse(feeds[i - 1]!.until)).toBeGreaterThanOrEqual(24 * 86_400_000);
+    }
+  });
+  // VT21: in mid-April March has passed and April is open.
+  test('Virginia on 10 April: from that day on, the second dose well after', async () => {
+    const { feeds } = await planned('Virginia, US', APPLE, { today: '2026-04-10' });
+    expect(feeds.map((f) => f.from)).toEqual(['2026-04-10', '2026-05-18']);
+  });
+  test('a printed month late in the year is no late dose: June in Georgia is whole', async () => {
+    // UGA Colquitt: established muscadines in March and June.
+    const { feeds, tree } = await planned('Georgia, US', 'muscadine, planted 2016, 20 ft across', { bud: '10 March', frost: '20 November' });
+    expect(feeds.reduce((sum, f) => sum + f.gExact * 0.21, 0)).toBeCloseTo(tree.need.N, 1);
+  });
+});
