@@ -35,7 +35,6 @@ import type { Figure } from './reason/figure.ts';
 import type { Notice } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
 import { AMENDMENT_RETEST, FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
-import type { Phase } from './tables/windows.ts';
 import type { Day } from './units/date.ts';
 import { addDays, day, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
@@ -43,7 +42,7 @@ import { NUTRIENTS } from './units/substance.ts';
 import type { LastDay, Season, Window } from './when/season.ts';
 import { isTold, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurBedWindow, sulphurWindow } from './when/season.ts';
 import type { WindowOptions } from './when/windows.ts';
-import { firstDay, isLate, partsOf, windowsOf } from './when/windows.ts';
+import { firstDay, isLate, partsOf, phaseOf, windowsOf } from './when/windows.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
 
@@ -294,12 +293,5 @@ function daysOf(plans: readonly TreePlan[], season: Season): Omit<WorkingDay, 'n
     } else days.push({ from, until, doses: [dose] });
   }
   const walking = new Map(plans.map((p, i) => [p, i]));
-  return days.map((d) => ({ ...d, phase: phaseOf(d, season), doses: d.doses.sort((a, b) => walking.get(a.plan)! - walking.get(b.plan)!) }));
-}
-
-/** What the trees of a day do then; of one that opens after the buds broke it is not said that they do. */
-function phaseOf(d: { readonly from: Day; readonly doses: readonly { readonly feed: Feed }[] }, season: Season): Phase | null {
-  const phases = new Set(d.doses.flatMap((x) => x.feed.window.phase ?? []));
-  const [phase] = phases;
-  return phase === undefined || phases.size > 1 || (phase === 'bud-break' && d.from > season.budBreak) ? null : phase;
+  return days.map((d) => ({ ...d, phase: phaseOf(d.from, d.doses.map((x) => x.feed.window), season), doses: d.doses.sort((a, b) => walking.get(a.plan)! - walking.get(b.plan)!) }));
 }

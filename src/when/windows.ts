@@ -142,5 +142,12 @@ export function windowsOf(season: Season, doses: number, options: WindowOptions)
   return windows;
 }
 
+/** What all trees of a day do then; of one that opens after the buds broke it is not said that they do. */
+export function phaseOf(from: Day, windows: readonly Window[], season: Season): Phase | null {
+  const phases = new Set(windows.flatMap((w) => w.phase ?? []));
+  const [phase] = phases;
+  return phase === undefined || phases.size > 1 || (phase === 'bud-break' && from > season.budBreak) ? null : phase;
+}
+
 /** Whether a year's one dose comes so late that only part of it may go on: its time has passed, and so has the second dose's window. */
 export const isLate = (season: Season, window: Window | undefined): boolean => window !== undefined && window.phase === null && daysBetween(season.budBreak, window.from) > SECOND_DOSE.until;
