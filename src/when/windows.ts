@@ -17,6 +17,7 @@ export type WindowOptions = {
 
 type Planned = { readonly from: Day; readonly until: Day; readonly phase: Phase; readonly cite: Cite; readonly printed: boolean };
 
+const WORKING_WEEK = 5;
 const APART = SECOND_DOSE.from - FIRST_DOSE.until;
 /** Days before bud break in which the middle of a printed month may lie; what is earlier is next year's. */
 const BEFORE_BUDS = 100;
@@ -66,14 +67,16 @@ function printedWindows(season: Season, options: WindowOptions): Planned[] {
     const phase: Phase = d.phase === 'bud-break' && sandy ? 'bloom' : d.phase;
     return (timing.even ? evenly(span, parts) : [span]).map((s) => outOfWinter(season, { ...s, phase, printed: true, cite: d.dates && !timing.even ? timing.cite : derived }, options));
   });
-  for (let i = 1; i < spans.length; i++) {
-    const [a, b] = [spans[i - 1]!, spans[i]!];
-    const missing = PRINTED_APART.days - daysBetween(a.until, b.from);
-    if (missing <= 0) continue;
-    spans[i - 1] = { ...a, until: addDays(a.until, -Math.ceil(missing / 2)) };
-    spans[i] = { ...b, from: addDays(b.from, Math.floor(missing / 2)) };
-  }
-  return spans;
+  return spans.sort((a, b) => (a.from < b.from ? -1 : 1)).reduce<Planned[]>(parted, []);
+}
+
+/** Appends a window: two that come too close give way by half each; where that leaves either less than a working week, the second is left out. */
+function parted(before: Planned[], b: Planned): Planned[] {
+  const a = before.at(-1);
+  const missing = a ? PRINTED_APART.days - daysBetween(a.until, b.from) : 0;
+  if (!a || missing <= 0) return [...before, b];
+  const [until, from] = [addDays(a.until, -Math.ceil(missing / 2)), addDays(b.from, Math.floor(missing / 2))];
+  return daysBetween(a.from, until) < WORKING_WEEK || daysBetween(from, b.until) < WORKING_WEEK ? before : [...before.slice(0, -1), { ...a, until }, { ...b, from }];
 }
 
 /** The usual windows: round bud break, or at bloom on light soil; then 38 days from bud break, then every six weeks. */
