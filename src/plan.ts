@@ -19,6 +19,7 @@ import type { Facts } from './need/facts.ts';
 import { isYoung } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import { needOf } from './need/need.ts';
+import { othersOf, printedDoses, timingOf } from './need/timing.ts';
 import type { Bag } from './orchard/bag.ts';
 import { amendmentBag } from './orchard/bag.ts';
 import type { Entry } from './orchard/diary.ts';
@@ -41,7 +42,9 @@ import { addDays, day, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
 import type { LastDay, Season, Window } from './when/season.ts';
-import { isLate, isTold, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurBedWindow, sulphurWindow, windowsOf } from './when/season.ts';
+import { isTold, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurBedWindow, sulphurWindow } from './when/season.ts';
+import type { WindowOptions } from './when/windows.ts';
+import { firstDay, isLate, partsOf, phaseOf, windowsOf } from './when/windows.ts';
 import type { Language } from './words/words.ts';
 import { say } from './words/words.ts';
 
@@ -61,14 +64,14 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   const then = firstFed !== undefined && firstFed < today ? seasonOf(orchard, firstFed) : season;
   const { feeds: planned, notices, sure } = plannedFeeds(drafts, then.year === season.year ? then : season, orchard, () => NOTHING_FED, solver);
   const atFirst = drafts.map((d, i) => finished(d, { feeds: planned[i]!, fed: [] }, null));
-  const numbers = new Map(daysOf(atFirst).flatMap((day, i) => day.doses.map((x) => [x.feed.planned, i + 1] as const)));
+  const numbers = new Map(daysOf(atFirst, season).flatMap((day, i) => day.doses.map((x) => [x.feed.planned, i + 1] as const)));
   const left = drafts.map((d, i) => (firstFed === undefined ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard, solver)));
   // The bags serve the whole orchard, so one tree's plan is its part of that of all.
   const plans = drafts.map((d, i) => finished(d, left[i]!, amended[i]!, dilutedFor(d, left[i]!, season, orchard))).filter((p) => only === undefined || p.tree.name.toLowerCase() === only.toLowerCase());
   const used = new Map<Bag, number>();
   for (const p of plans) for (const { bag, g } of [...p.feeds, ...(p.dilute ? [{ bag: p.dilute.bag, g: p.dilute.times * p.dilute.g.value }] : [])]) used.set(bag, (used.get(bag) ?? 0) + g * p.tree.count);
   return {
-    orchard, season, zones, trees: plans, days: withNumbers(daysOf(plans), numbers), buy: [...purchasesOf(used, orchard.store, orchard.shed), ...amendmentPurchases(plans, orchard)], sure,
+    orchard, season, zones, trees: plans, days: withNumbers(daysOf(plans, season), numbers), buy: [...purchasesOf(used, orchard.store, orchard.shed), ...amendmentPurchases(plans, orchard)], sure,
     notices: [...notices, ...noticesOf(plans, zones, season, orchard)], questions: [...plans.flatMap((p) => p.need.questions), ...phQuestions(plans, zones)],
   };
 }
@@ -121,8 +124,9 @@ function reopened(feeds: readonly Feed[], season: Season, draft: Draft): Feed[] 
     const holds = window.until >= season.today && (before === undefined || window.from >= soonest);
     const from = holds ? window.from : soonest > season.today ? soonest : season.today;
     const until = holds ? window.until : addDays(from, FIRST_DOSE.until);
-    closed.set(bag, until);
-    return from > last ? [] : [{ ...feed, window: { ...window, from, until: until < last ? until : last } }];
+    // What holds keeps the distance that it was planned with.
+    if (!holds) closed.set(bag, until);
+    return from > last ? [] : [{ ...feed, window: { ...window, from, until: until < last ? until : last, phase: holds ? window.phase : null } }];
   });
 }
 
@@ -168,15 +172,25 @@ function sumsOf(fed: readonly Fed[], need: Need): Amounts {
 
 const NOTHING_FED: readonly Fed[] = [];
 
+/** Whose time of feeding leads for this tree, and how others differ. */
+function windowOptionsOf(facts: Facts, need: Need): Omit<WindowOptions, 'last'> {
+  const { tree, where, soil } = facts;
+  const tub = tree.tub !== undefined;
+  const timing = timingOf(facts, need.nitrogen.lead?.rule ?? null);
+  return { sandy: soil?.heaviness === 'light', south: where.south, region: where.region, tub, timing, printed: timing ? printedDoses(timing, facts) : [], parts: need.nitrogen.doses, others: tub ? [] : othersOf(facts, timing) };
+}
+
 /** What may still be given: the need less what was fed, in the windows after the last feed. */
 function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: readonly Fed[]): Wanted | null {
   if (need.verdict !== 'feed') return null;
-  const sandy = facts.soil?.heaviness === 'light';
   const dates = [...new Set(fed.map((f) => f.date))].sort();
   const latest = dates.at(-1);
   if (facts.bed !== undefined) return wantedOf(facts, need, { N: 0, P2O5: need.P2O5.value, K2O: need.K2O.value }, { windows: [plantingWindow(season, facts.tree.planting!)], done: 0, late: false });
   const afterHarvest = need.nitrogen.lead?.rule.when === 'after-harvest';
-  const until = (last: Day): Window[] => windowsOf(season, 6 + dates.length, { sandy, last, afterHarvest }).slice(dates.length)
+  const windowOptions = windowOptionsOf(facts, need);
+  const { timing } = windowOptions;
+  const doses = need.nitrogen.lead?.rule.doses === undefined ? partsOf(season, need.nitrogen.doses, { ...windowOptions, last: stop.day }) : need.nitrogen.doses;
+  const until = (last: Day): Window[] => windowsOf(season, 6 + dates.length, { ...windowOptions, last }).slice(dates.length)
     .filter((w) => latest === undefined || daysBetween(latest, w.until) > SECOND_DOSE.from - FIRST_DOSE.until);
   const forN = until(stop.day);
   // A printed last day holds for nitrogen alone.
@@ -184,7 +198,7 @@ function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: read
   const windows = over ? until(lastDayOf(season, facts.crop, null).day) : forN;
   const had = sumsOf(fed, need);
   const left = (n: Nutrient): number => (need[n].value - had[n] <= ROUNDING * need[n].value ? 0 : need[n].value - had[n]);
-  return wantedOf(facts, need, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]) });
+  return wantedOf(facts, { ...need, nitrogen: { ...need.nitrogen, doses } }, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]), ...(timing?.shares ? { shares: timing.shares } : {}) });
 }
 
 /** Lime or sulphur of every plant, in walking order: out of the shed while that holds a plant's whole dose. */
@@ -207,7 +221,7 @@ function allAmended(drafts: readonly Draft[], season: Season, orchard: Orchard):
 }
 
 /** Lime or sulphur over the ring of one plant, or lime dug into the bed of one to come; a tub stands in its own mix and has no zone here. */
-function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchard: Orchard, bags: readonly Bag[]): Amended | null {
+function amendedOf({ facts, need, last, zone, history }: Draft, season: Season, orchard: Orchard, bags: readonly Bag[]): Amended | null {
   if (!zone?.ph) return null;
   const stopped = need.stops.some((s) => s.id === 'salts' || s.id === 'sodium');
   const wants = { magnesium: magnesiumRule(zone.ph, orchard.where).wants, potash: need.K2O.value > 0, ph: zone.ph.now.value };
@@ -220,7 +234,7 @@ function amendedOf({ facts, need, zone, history }: Draft, season: Season, orchar
   const plan = asked.dose?.of === 'lime' && lime ? { ...asked, dose: withinOwnLimit(asked.dose, lime.amends) } : asked;
   const dug = digIn && (plan.verdict === 'lime' || plan.verdict === 'sulphur');
   const planting = facts.bed ? plantingWindow(season, facts.tree.planting!) : null;
-  const window = dug ? planting && (plan.verdict === 'lime' ? planting : sulphurBedWindow(season, planting)) : plan.verdict === 'lime' ? limeWindow(season) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
+  const window = dug ? planting && (plan.verdict === 'lime' ? planting : sulphurBedWindow(season, planting)) : plan.verdict === 'lime' ? limeWindow(season, firstDay(season, { ...windowOptionsOf(facts, need), last: last.day }), last.day) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
   // Lime and sulphur go on the plain ring: a wider one only thins nitrogen.
   const ring = ringOf(facts.tree, facts.crown);
   const area = dug ? facts.bed?.value ?? 0 : ring.area.value;
@@ -276,7 +290,7 @@ const SHARED_DAYS = 6;
 const overlap = (a: { from: Day; until: Day }, b: { from: Day; until: Day }): number => daysBetween(a.from > b.from ? a.from : b.from, a.until < b.until ? a.until : b.until);
 
 /** Few working days: feeds whose windows overlap are done on one day, in walking order. */
-function daysOf(plans: readonly TreePlan[]): Omit<WorkingDay, 'number'>[] {
+function daysOf(plans: readonly TreePlan[], season: Season): Omit<WorkingDay, 'number'>[] {
   const doses = plans.flatMap((plan) => plan.feeds.map((feed) => ({ plan, feed })));
   const sorted = [...doses].sort((a, b) => (a.feed.window.from < b.feed.window.from ? -1 : a.feed.window.from > b.feed.window.from ? 1 : 0));
   const days: { from: Day; until: Day; doses: typeof doses }[] = [];
@@ -290,5 +304,5 @@ function daysOf(plans: readonly TreePlan[]): Omit<WorkingDay, 'number'>[] {
     } else days.push({ from, until, doses: [dose] });
   }
   const walking = new Map(plans.map((p, i) => [p, i]));
-  return days.map((d) => ({ ...d, doses: d.doses.sort((a, b) => walking.get(a.plan)! - walking.get(b.plan)!) }));
+  return days.map((d) => ({ ...d, phase: phaseOf(d.from, d.doses.map((x) => x.feed.window), season), doses: d.doses.sort((a, b) => walking.get(a.plan)! - walking.get(b.plan)!) }));
 }

@@ -14,6 +14,7 @@ import type { CurvePoint } from './ph/curve.ts';
 import type { PhPlan } from './ph/ph.ts';
 import type { Figure } from './reason/figure.ts';
 import type { Notice, Question } from './reason/notice.ts';
+import type { Phase } from './tables/windows.ts';
 import type { Day } from './units/date.ts';
 import type { LastDay, Season, Window } from './when/season.ts';
 
@@ -53,8 +54,8 @@ export type TreePlan = {
   readonly ph: Amended | null;
 };
 
-/** `number` stays that of the first sheet, also when earlier days are done. */
-export type WorkingDay = { readonly number: number; readonly from: Day; readonly until: Day; readonly doses: readonly { readonly plan: TreePlan; readonly feed: Feed }[] };
+/** `number` stays that of the first sheet, also when earlier days are done; `phase` is what all its trees do then, null where they differ or its time has passed. */
+export type WorkingDay = { readonly number: number; readonly from: Day; readonly until: Day; readonly phase: Phase | null; readonly doses: readonly { readonly plan: TreePlan; readonly feed: Feed }[] };
 
 export type Plan = {
   readonly orchard: Orchard;

@@ -31,8 +31,8 @@ export type Feed = {
 
 export type PlannedDose = { readonly portion: Portion; readonly planned: Figure<'g', 'product'>; readonly most: number; readonly count: number; readonly window: Window; readonly ring: Ring | null };
 
-/** When the doses may go on: the windows still open, how many doses the diary has, and whether a year's one dose opens late in the season. */
-export type Open = { readonly windows: readonly Window[]; readonly done: number; readonly late: boolean };
+/** When the doses may go on: the windows still open, how many doses the diary has, whether a year's one dose opens late in the season, and the printed shares of the year where they are not equal. */
+export type Open = { readonly windows: readonly Window[]; readonly done: number; readonly late: boolean; readonly shares?: readonly number[] };
 export type Portion = { readonly bag: Bag; readonly g: number; readonly serves: Nutrient };
 
 /** What one plant may be given in the windows that are open: `share` of its nitrogen, and of that no more than `mostQuick` grams that act at once. */
@@ -52,7 +52,7 @@ export function wantedOf(facts: Facts, need: Need, left: Wants, open: Open): Wan
   return { wants: { ...left, N: left.N * share }, open, asked, missed, half, mostQuick };
 }
 
-export function dosesOf(facts: Facts, need: Need, { wants, open: { windows }, asked, missed, half, mostQuick }: Wanted, shares: readonly Share[], system: System): PlannedDose[] {
+export function dosesOf(facts: Facts, need: Need, { wants, open: { windows, done, shares: printed }, asked, missed, half, mostQuick }: Wanted, shares: readonly Share[], system: System): PlannedDose[] {
   const { tree } = facts;
   const inTub = tree.tub !== undefined;
   const inBed = facts.bed !== undefined;
@@ -71,11 +71,13 @@ export function dosesOf(facts: Facts, need: Need, { wants, open: { windows }, as
     // Potash on sand goes in halves, unless half would be too little to weigh.
     const halves = !isNow && portion.serves === 'K2O' && sandy && portion.g / 2 >= stepOf(system);
     const doses = halves ? Math.min(2, windows.length) : isNow ? how.doses : 1;
-    const most = portion.bag.grade.N > 0 ? Math.min(isNow ? how.mostPerDose * part : Infinity, (need.nitrogen.cap * (isNow ? part : 1)) / doses) / portion.bag.grade.N : Infinity;
+    // Printed shares hold for a whole year's doses, and where the greatest of them does not burn the ring.
+    const parts = isNow && printed?.length === doses && done === 0 && !missed && Math.max(...printed) * quickN <= how.mostPerDose ? printed : Array.from({ length: doses }, () => 1 / doses);
+    const mostOf = (share: number): number => (portion.bag.grade.N > 0 ? Math.min(isNow ? how.mostPerDose * part : Infinity, need.nitrogen.cap * (isNow ? part : 1) * share) / portion.bag.grade.N : Infinity);
     const from: Figure[] = [need[portion.serves], ...(inTub || inBed ? [] : [how.ring.area])];
-    return windows.slice(0, doses).map((window): PlannedDose => ({
-      portion, window, most, count: tree.count, ring: inTub || inBed ? null : how.ring,
-      planned: figure(portion.g / doses, 'g', 'product', isNow && cut ? 'dose-cut' : isNow && missed ? 'dose-late' : isNow && half ? 'dose-half' : doses > 1 ? 'dose-split' : 'dose', isNow && half ? LATE_SINGLE.cite : { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
+    return windows.slice(0, doses).map((window, k): PlannedDose => ({
+      portion, window, most: mostOf(parts[k]!), count: tree.count, ring: inTub || inBed ? null : how.ring,
+      planned: figure(portion.g * parts[k]!, 'g', 'product', isNow && cut ? 'dose-cut' : isNow && missed ? 'dose-late' : isNow && half ? 'dose-half' : doses > 1 ? 'dose-split' : 'dose', isNow && half ? LATE_SINGLE.cite : { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
     }));
   });
 }

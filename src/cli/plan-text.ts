@@ -1,4 +1,5 @@
 /** A plan in a few lines: what each tree gets, what to buy, when to stop. */
+import type { Feed } from '../bags/doses.ts';
 import { bagName } from '../orchard/bag.ts';
 import { plantingDepth } from '../ph/ph.ts';
 import type { Plan, TreePlan } from '../plan.ts';
@@ -6,6 +7,7 @@ import { printedStops } from '../plan-notices.ts';
 import { diluteText, idleReason, isTiny } from '../sheet/build.ts';
 import { together } from '../reason/notice.ts';
 import { showDay, showDose, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
+import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { noticeText } from '../json/notices.ts';
 import { materialOf } from '../json/plan-json.ts';
@@ -20,9 +22,15 @@ function treeLine(plan: Plan, t: TreePlan, width: number): string {
   const doses = t.feeds.map((f) => {
     const amount = showDose(f.g, system, L);
     const said = t.tree.count === 1 ? amount : isTiny(f.g) ? say(L, 'plan', 'over-all', { amount: showDose(f.g * t.tree.count, system, L), count: t.tree.count }) : say(L, 'plan', 'each', { amount, count: t.tree.count });
-    return `${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${showWindow(f.window.from, f.window.until, L)}`;
+    return `${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${whenOf(f, L)}`;
   });
   return doses.map((d, i) => (i === 0 ? `${name}  ${only}${d}` : `${' '.repeat(width + 4)}${d}`)).join('\n');
+}
+
+/** "as buds show green, 29 March-26 April". */
+function whenOf({ window }: Feed, L: Language): string {
+  const phase = window.phase ? say(L, 'phase', window.phase) : '';
+  return say(L, 'plan', 'when', { phase, window: showWindow(window.from, window.until, L) });
 }
 
 export function treeLines(plan: Plan): string {

@@ -47,7 +47,7 @@ export async function whyCommand(tree: string, what: string | undefined, options
   const explained = roots.map((f) => (options.as === 'sentence' ? `${reasonOf(f, L, units)} ${citeOf(f.cite, L)}` : explain(f, L, units, options.as === 'sum')));
   // Without a dose there is no figure, but there is a reason.
   const text = explained.length === 0 && t ? idleReason(t, L) : explained.join(isId || asked !== undefined ? '\n' : '\n\n');
-  const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}` : '';
+  const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}${asked === undefined && options.as === undefined ? timingText(t, whole) : ''}` : '';
   const range = options.as === undefined && t && (asked === 'N' || asked === 'P2O5' || asked === 'K2O' || asked === undefined) ? rangeText(t, asked ?? 'N', whole) : '';
   const others = options.as === undefined && t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
   return give({ command: 'why', result: { ids }, notices: [], figures: all, language: L, text: `${text}${dates}${range}${others}${asked === 'lime' && t?.ph && options.as === undefined ? `\n\n${rangesText(t.ph.plan, L)}` : ''}\n` }, json, io);
@@ -74,6 +74,13 @@ function dateText(t: TreePlan, plan: Plan): string {
   const L = plan.orchard.where.language;
   const windows = t.feeds.length > 0 ? [...new Set(t.feeds.map((f) => showWindow(f.window.from, f.window.until, L)))].join(', ') : say(L, 'say', 'nothing-fed');
   return say(L, 'say', 'why-date', { tree: t.tree.name, windows, stop: say(L, 'plan', 'stop', { day: showDay(t.last.day, L) }) });
+}
+
+/** Whose time of feeding it is, and how other publications differ. */
+function timingText(t: TreePlan, plan: Plan): string {
+  const { language: L, units } = plan.orchard.where;
+  const [first] = t.feeds;
+  return first ? `\n  ${reasonOf(first.window.why, L, units)}\n    ${citeOf(first.window.why.cite, L)}` : '';
 }
 
 /** How far the answer would move, and what would narrow it most. */

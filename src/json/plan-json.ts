@@ -21,7 +21,7 @@ export function planJson(plan: Plan, figures: Collector): unknown {
     lastNitrogenWhy: figures.id(plan.season.lastFigure),
     trees: plan.trees.map((t) => treeJson(t, [...plan.orchard.shed, ...plan.orchard.store], figures)),
     days: plan.days.map((d) => ({
-      number: d.number, from: d.from, until: d.until,
+      number: d.number, from: d.from, until: d.until, phase: d.phase,
       doses: d.doses.map(({ plan: t, feed }) => ({ tree: t.tree.name, count: t.tree.count, bag: feed.bag.label, g: feed.g, mL: feed.mL })),
     })),
     buy: plan.buy.map((p) => ({ bag: p.bag.label, needG: p.needG, bags: p.bags, cost: p.cost, leftG: p.leftG })),
@@ -72,7 +72,7 @@ function treeJson(t: TreePlan, bags: readonly Bag[], figures: Collector): unknow
 function feedJson(f: Feed, figures: Collector): unknown {
   return {
     bag: f.bag.label, g: f.g, gExact: f.planned.value, gExactWhy: figures.id(f.planned), mL: f.mL,
-    from: f.window.from, fromWhy: figures.id(f.window.why), until: f.window.until,
+    from: f.window.from, fromWhy: figures.id(f.window.why), until: f.window.until, phase: f.window.phase,
     ring: f.ring && { fromM: f.ring.from.value, toM: f.ring.to.value, m2: f.ring.area.value },
     ...(f.ring ? { ringWhy: { fromM: figures.id(f.ring.from), toM: figures.id(f.ring.to), m2: figures.id(f.ring.area) } } : {}),
   };

@@ -1,5 +1,6 @@
 /** A figure's step as a sentence with its numbers filled in, and its cite as words. */
-import type { Cite, Figure } from '../reason/figure.ts';
+import { placeName } from '../orchard/where.ts';
+import type { Cite, Figure, Otherwise } from '../reason/figure.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { INCH } from '../units/units.ts';
 import { showFraction, showLength, showMass, showNutrient, showPh, showRate, showShort, showValue } from '../words/show.ts';
@@ -33,7 +34,15 @@ function timeOf(days: number, language: Language): string {
 export function reasonOf(f: Figure, language: Language, system: System): string {
   const facts: Record<string, string> = { value: valueOf(f, language, system), of: f.of, list: f.from.map((x) => valueOf(x, language, system)).join(', ') };
   f.from.forEach((x, i) => (facts[String(i)] = valueOf(x, language, system)));
-  return say(language, 'step', f.step, facts);
+  return [say(language, 'step', f.step, facts), ...(f.others && f.others.length > 0 ? [othersOf(f.others, language)] : [])].join(' ');
+}
+
+/** "Other publications: before buds break (Michigan, Iowa); at bloom (Kansas)." */
+function othersOf(others: readonly Otherwise[], language: Language): string {
+  const placed = ({ region, label }: Otherwise): string => (label ? say(language, 'say', label === 'weak' ? 'timing-weak' : 'timing-orchard', { place: placeName(region) }) : placeName(region));
+  const list = [...new Set(others.map((o) => o.said))].map((said) =>
+    say(language, 'say', 'timing-other', { said: say(language, 'timing', said), places: [...new Set(others.filter((o) => o.said === said).map(placed))].join(', ') }));
+  return say(language, 'say', 'timing-others', { list: list.join('; ') });
 }
 
 /** "Iowa State University Extension, Should I fertilize my fruit trees? (by years since planting; read)". */

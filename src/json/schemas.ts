@@ -11,6 +11,7 @@ import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';
 import { ITEMS, METHODS } from '../tables/items.ts';
 import { UNIT_PATTERNS } from '../tables/report-patterns.ts';
 import { INDEX_SCHEMES, RATINGS } from '../tables/ratings.ts';
+import { PHASE_IDS } from '../tables/windows.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { keysOf, LANGUAGES } from '../words/words.ts';
 
@@ -34,10 +35,11 @@ const read = z.strictObject({
   samples: z.array(z.strictObject({ name: z.string(), kind: z.literal('leaf').optional().meta({ description: 'no soil: contents of dry leaf' }), taken: day.optional(), depth: z.string().optional(), readings: z.array(reading), unread: z.array(z.strictObject({ line: z.int(), text: z.string() })) })),
 });
 
+const phase = z.enum(PHASE_IDS).nullable().meta({ description: 'what the tree does then; null where its time has passed or trees differ' });
 const ring = z.strictObject({ fromM: z.number(), toM: z.number(), m2: z.number() });
 const ringWhy = z.strictObject({ fromM: id, toM: id, m2: id });
 const feed = z.strictObject({
-  bag: z.string(), g: z.number().meta({ description: 'rounded, for one plant' }), gExact: z.number(), gExactWhy: id, mL: z.number().nullable(), from: day, fromWhy: id, until: day, ring: ring.nullable(), ringWhy: ringWhy.optional(),
+  bag: z.string(), g: z.number().meta({ description: 'rounded, for one plant' }), gExact: z.number(), gExactWhy: id, mL: z.number().nullable(), from: day, fromWhy: id, until: day, phase, ring: ring.nullable(), ringWhy: ringWhy.optional(),
 });
 const phRow = z.strictObject({
   zone: z.string().nullable(), tree: z.string().nullable(), verdict: z.enum(['leave', 'lime', 'sulphur', 'cannot']), reason: z.string(), now: z.number(), nowWhy: id, goal: z.number(), goalWhy: id, suits: z.tuple([z.number(), z.number()]).meta({ description: 'the range that leads' }),
@@ -64,7 +66,7 @@ const plan = z.strictObject({
     range: per(z.tuple([z.number(), z.number()])).meta({ description: 'g for one plant: how far the need would move by another leading rule, the measure of the crown, the lab\'s scatter' }),
     narrow: z.strictObject({ question: z.string(), of: z.enum(NUTRIENTS as [string, ...string[]]), range: z.tuple([z.number(), z.number()]) }).nullable().meta({ description: 'the open question whose answers lie furthest apart' }),
   })),
-  days: z.array(z.strictObject({ number: z.int(), from: day, until: day, doses: z.array(z.strictObject({ tree: z.string(), count: z.int(), bag: z.string(), g: z.number(), mL: z.number().nullable() })) })),
+  days: z.array(z.strictObject({ number: z.int(), from: day, until: day, phase, doses: z.array(z.strictObject({ tree: z.string(), count: z.int(), bag: z.string(), g: z.number(), mL: z.number().nullable() })) })),
   buy: z.array(z.strictObject({ bag: z.string(), needG: z.number(), bags: z.int().nullable(), cost: z.number().nullable(), leftG: z.number().nullable() })),
   ph: z.array(phRow),
 });

@@ -20,6 +20,7 @@ import type { Lead } from './lead.ts';
 import { leadOf, wantedFact } from './lead.ts';
 import type { Nitrogen } from './rules.ts';
 import { applyRule, capOf } from './rules.ts';
+import { dosesAYear } from './timing.ts';
 import { tubRate } from './tub.ts';
 
 export type NoneId =
@@ -115,9 +116,9 @@ function byRule(f: Facts): Dose | null {
     const need = applied(lead, g);
     if (lead?.rule.label === 'orchard' && need && isTooMuch(need, f)) {
       const most = figure(convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(f).value, 'g', 'N', 'bounded', DOSE_REFUSED.cite, [need, groundOf(f)]);
-      return { need: most, cap: most.value, doses: lead.rule.doses ?? 1, lead };
+      return { need: most, cap: most.value, doses: dosesAYear(g, lead.rule), lead };
     }
-    return lead && need && { need, cap: capOf(lead.rule), doses: lead.rule.doses ?? 1, lead };
+    return lead && need && { need, cap: capOf(lead.rule), doses: dosesAYear(g, lead.rule), lead };
   }
   const [tree, ground] = [leadOf(f, (r) => !byGround(r)), leadOf(f, byGround, false)];
   // A place whose own publisher goes by ground alone needs no stranger's rule by age beside it.
@@ -125,7 +126,7 @@ function byRule(f: Facts): Dose | null {
   const candidates = [applied(lead, f), applied(ground, f), sizeCap(f)].filter((x): x is Nitrogen => x !== null);
   const least = candidates.reduce((a, b) => (b.value < a.value ? b : a));
   const caps = [lead ? capOf(lead.rule) : Infinity, sizeCap(f)?.value ?? Infinity];
-  return { need: figure(least.value, 'g', 'N', 'smallest', least.cite, candidates), cap: Math.min(...caps), doses: lead?.rule.doses ?? 1, lead: lead ?? ground };
+  return { need: figure(least.value, 'g', 'N', 'smallest', least.cite, candidates), cap: Math.min(...caps), doses: dosesAYear(f, lead?.rule ?? null), lead: lead ?? ground };
 }
 
 /** Maryland's caps, printed for pear; on apple and stone fruit they are our judgement. */

@@ -78,4 +78,11 @@ export function parseWhere(text: string): Where | null {
   };
 }
 
+/** "US-MI" → Michigan, "GB" → UK. */
+export function placeName(region: string): string {
+  const [country = '', letters = ''] = region.toLowerCase().split('-');
+  const name = STATES[country.toUpperCase()]?.[letters] ?? Object.entries(COUNTRIES).find(([word, code]) => code === country.toUpperCase() && word.length > 3)?.[0] ?? region;
+  return name.split(' ').map((w) => (w === 'of' || w === 'and' ? w : `${w[0]!.toUpperCase()}${w.slice(1)}`)).join(' ');
+}
+
 export const COUNTRY_NAMES: readonly string[] = Object.keys(COUNTRIES).filter((c) => c.length > 3);

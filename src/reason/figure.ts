@@ -4,7 +4,7 @@
  */
 import type { Substance } from '../units/substance.ts';
 import type { Unit } from '../units/units.ts';
-import type { StepId } from '../words/words.ts';
+import type { SaidId, StepId } from '../words/words.ts';
 
 /**
  * How far a figure can be trusted: `read` in the publication or a copy, `derived` from it by arithmetic,
@@ -16,6 +16,9 @@ export const MARKS: readonly Mark[] = ['read', 'derived', 'memory', 'practice', 
 /** The publication (a key of the sources table), the place in it, and the mark. For a judgement, `at` keys its reason in words. */
 export type Cite = { readonly source: string; readonly at: string; readonly mark: Mark };
 
+/** What another publication says of the same, and whose it is. */
+export type Otherwise = { readonly said: SaidId; readonly region: string; readonly label?: 'orchard' | 'weak' };
+
 export type Figure<U extends Unit = Unit, S extends Substance = Substance> = {
   readonly value: number;
   readonly unit: U;
@@ -23,6 +26,8 @@ export type Figure<U extends Unit = Unit, S extends Substance = Substance> = {
   readonly step: StepId;
   readonly from: readonly Figure[];
   readonly cite: Cite;
+  /** Where publications disagree and no number tells how. */
+  readonly others?: readonly Otherwise[];
 };
 
 /** Wraps a value. Throws a RangeError for a value that is not finite, so that no NaN can reach paper. */

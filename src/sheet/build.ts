@@ -13,7 +13,6 @@ import { retestYear, yearTold } from '../when/season.ts';
 import type { Day } from '../units/date.ts';
 import { addDays } from '../units/date.ts';
 import { LIME_TIME } from '../tables/lime.ts';
-import { FIRST_DOSE_SAND } from '../tables/timing.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
 import { showDay, showDose, showGround, showLength, showMass, showMonth, showNutrient, showPh, showPrice, showShort, showSpan, showVolume, showWater, showWindow } from '../words/show.ts';
@@ -43,7 +42,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     const window = showWindow(day.from, day.until, language);
     return {
       title: w('day', { n: day.number }),
-      when: w(whenOf(day, plan.season.budBreak, i), { window }),
+      when: w('when', { window, phase: day.phase ? say(language, 'phase', day.phase) : '' }),
       weigh: w('weigh', { amounts }), rows, done: w('done'), weighs: w('bag-weighs'),
     };
   });
@@ -154,13 +153,6 @@ function ringOn(t: TreePlan, feed: Feed, number: string, system: 'us' | 'metric'
 
 /** A long name stands on a line of its own. */
 const column = (left: string, dose: string, right: string): string[] => (left.length > 24 ? [left, ...column('', dose, right)] : [`${left.padEnd(24)} ${dose.padEnd(16)} ${right}`]);
-
-/** The first day by what the buds do, where it falls in its usual window. */
-function whenOf(day: Plan['days'][number], budBreak: string, i: number): 'when' | 'when-first' | 'when-bloom' {
-  if (i > 0) return 'when';
-  if (day.from <= budBreak) return 'when-first';
-  return day.from === addDays(budBreak, FIRST_DOSE_SAND.from) ? 'when-bloom' : 'when';
-}
 
 /** Less than half an ounce is not weighed for each plant of a row, but for the row. */
 export const isTiny = (g: number): boolean => g < OUNCE / 2 - 1e-9;

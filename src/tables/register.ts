@@ -41,8 +41,9 @@ import * as soilRates from './soil-rates.ts';
 import * as sulphur from './sulphur.ts';
 import * as texture from './texture.ts';
 import * as timing from './timing.ts';
+import * as windows from './windows.ts';
 
-const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, release, mixing, keeping, solubility, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, 'feed-acidity': feedAcidity, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
+const TABLES: Readonly<Record<string, object>> = { rules, growth, leaf, removal, 'soil-rates': soilRates, rootstocks, potash, limits, timing, windows, 'ph-ranges': phRanges, ratings, 'scales-us': us, 'scales-europe': europe, 'scales-world': world, materials, release, mixing, keeping, solubility, credits, lime: { ...lime, ...limeTests, ...limeEquations }, 'lime-materials': limeMaterials, 'feed-acidity': feedAcidity, sulphur, acidifiers, texture, salts, carbon, extractants, indexes, 'ph-scales': phScales, 'soil-facts': soilFacts, sense, labs };
 
 /** One printed value, or with `value` null a statement without a number. */
 export type Row = {
@@ -72,7 +73,7 @@ const texts = (x: unknown): string[] => (typeof x === 'string' ? [x] : Array.isA
 
 const CROPS: readonly string[] = [...new Set(Object.values(CROP_WORDS))];
 /** What a number is for, not what it says: the years and the row that a figure belongs to, the grade of a product. */
-const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'first', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'depth', 'depthCm', 'span', 'fromPh', 'toPh', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means'];
+const SCOPE: readonly string[] = ['cite', 'gives', 'percentN', 'year', 'first', 'spacingFt', 'goals', 'classes', 'goal', 'depthIn', 'depth', 'depthCm', 'span', 'fromPh', 'toPh', 'reference', 'per', 'under', 'over', 'cec', 'number', 'r2', 'group', 'means', 'dates'];
 const OWN: readonly string[] = ['item', 'from', 'to', 'dilution', 'soil', 'type', 'grade', 'group', 'letter', 'heaviness', 'means', 'of', 'method', 'name', 'pair'];
 /** What rests on a row's second source. */
 const LATER: readonly string[] = ['year2', 'year3'];
@@ -88,7 +89,7 @@ const KEY_UNITS: Readonly<Record<string, string>> = {
 };
 const TABLE_UNITS: Readonly<Record<string, string>> = {
   GROWTH_RANGES: 'in', LEAF_RANGES: '%', SALT_STOP: 'dS/m', SALT_STOP_TENDER: 'dS/m', ORGANIC_MATTER: '%', CROWN_GUESS: 'ft',
-  FIRST_DOSE: 'days from bud break', FIRST_DOSE_SAND: 'days from bud break', SECOND_DOSE: 'days from bud break', PH_RANGES: 'pH', PH_STATEMENTS: 'pH', TREE_FRUIT_PH: 'pH', BLUEBERRY_PH: 'pH', TEXTURE_BY_CEC: 'meq/100g', LIME_WINDOW: 'days', SULPHUR_WINDOW: 'days',
+  FIRST_DOSE: 'days from bud break', FIRST_DOSE_SAND: 'days from bud break', SECOND_DOSE: 'days from bud break', PHASES: 'days from bud break', PH_RANGES: 'pH', PH_STATEMENTS: 'pH', TREE_FRUIT_PH: 'pH', BLUEBERRY_PH: 'pH', TEXTURE_BY_CEC: 'meq/100g', LIME_WINDOW: 'days', SULPHUR_WINDOW: 'days',
   SHARES_SUM: '%', AUSTRIA_CLAY: '%', CLAY_ALONE: '%', VDLUFA_CLAY: '%', UK_FEEL: '%', AUSTRALIA_FIELD: '%', HEAVINESS_BY_CEC: 'meq/100g', SALT_LOSS: '% a dS/m', SALT_PH_ERROR: 'pH', KCL_PH_ERROR: 'pH', QUIET: 'mg/kg', QUIET_PH: 'pH', SALT_GAP: 'pH', LIMY_PH: 'pH', ORGANIC_ODD: '%', BASE_SUM: '%',
 };
 const PER: Readonly<Record<string, string>> = { years: ' a year of age', trunk: ' an inch of trunk', height: ' a foot of height', canopy: ' a foot of crown', row: ' a 100 ft of row' };

@@ -4,13 +4,14 @@ import { SOURCES_EUROPE } from './sources-europe.ts';
 import { SOURCES_LIME } from './sources-lime.ts';
 import { SOURCES_MATERIALS } from './sources-materials.ts';
 import { SOURCES_PH } from './sources-ph.ts';
+import { SOURCES_TIMING } from './sources-timing.ts';
 import { SOURCES_TISSUE } from './sources-tissue.ts';
 import { SOURCES_US_SOUTH_EAST } from './sources-us-south-east.ts';
 import { SOURCES_US_WEST } from './sources-us-west.ts';
 import { SOURCES_WORLD } from './sources-world.ts';
 
 const SOURCES = {
-  ...SOURCES_US_SOUTH_EAST, ...SOURCES_US_WEST, ...SOURCES_EUROPE, ...SOURCES_WORLD, ...SOURCES_TISSUE, ...SOURCES_LIME, ...SOURCES_PH, ...SOURCES_MATERIALS,
+  ...SOURCES_US_SOUTH_EAST, ...SOURCES_US_WEST, ...SOURCES_EUROPE, ...SOURCES_WORLD, ...SOURCES_TISSUE, ...SOURCES_TIMING, ...SOURCES_LIME, ...SOURCES_PH, ...SOURCES_MATERIALS,
   grower: { title: 'What you wrote in your own folder', publisher: 'you' },
   'own-rules': { title: 'Your own rules.yaml', publisher: 'you' },
   lab: { title: 'Your soil report', publisher: 'your laboratory' },

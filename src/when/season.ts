@@ -4,13 +4,14 @@ import { figure } from '../reason/figure.ts';
 import type { MonthDay, Orchard } from '../orchard/load.ts';
 import type { Crop } from '../tables/crops.ts';
 import { EVERGREEN } from '../tables/crops.ts';
-import { AFTER_HARVEST, AMENDMENT_RETEST, BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, FIRST_DOSE_SAND, LAST_DATES, LAST_NITROGEN, LIME_WINDOW, NEXT_DOSE, RETEST, SECOND_DOSE, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
+import { AMENDMENT_RETEST, BUD_BREAK_BEFORE_LAST_FROST, FIRST_DOSE, LAST_DATES, LAST_NITROGEN, LIME_WINDOW, RETEST, SULPHUR_WINDOW, UNTOLD } from '../tables/timing.ts';
 import { SULPHUR_TIME } from '../tables/sulphur.ts';
+import type { Phase } from '../tables/windows.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, day, daysBetween, yearOf } from '../units/date.ts';
 
 /** A window of fewer days is no use to somebody with a job. */
-const SHORTEST = 7;
+export const SHORTEST = 7;
 
 export type Season = {
   readonly year: number;
@@ -28,7 +29,8 @@ export type Season = {
 /** The last day for nitrogen of one crop. */
 export type LastDay = { readonly day: Day; readonly why: Figure<'day', 'time'>; /** Printed by the place's own publisher. */ readonly printed: boolean };
 
-export type Window = { readonly from: Day; readonly until: Day; readonly why: Figure<'day', 'time'> };
+/** `phase`: what the tree does then; null where the time has passed and the window was opened again. */
+export type Window = { readonly from: Day; readonly until: Day; readonly phase: Phase | null; readonly why: Figure<'day', 'time'> };
 
 /** The year of the earliest bud break whose last day for nitrogen has not passed on `today`. */
 export function seasonOf(orchard: Orchard, today: Day): Season {
@@ -71,40 +73,6 @@ function fromLastFrost(frost: MonthDay | null): MonthDay | null {
   return { month, date };
 }
 
-/**
- * The windows of a plant's doses, at most `doses`, all closed by its last day for nitrogen.
- * A window that has passed opens again from today while the season lasts.
- */
-export function windowsOf(season: Season, doses: number, options: { sandy: boolean; last: Day; afterHarvest?: boolean }): Window[] {
-  const { last } = options;
-  const first = options.afterHarvest ? AFTER_HARVEST : options.sandy ? FIRST_DOSE_SAND : FIRST_DOSE;
-  const offsets = Array.from({ length: doses }, (_, i) =>
-    i === 0 ? first : i === 1 ? SECOND_DOSE : { from: SECOND_DOSE.from + (i - 1) * NEXT_DOSE.every, until: SECOND_DOSE.until + (i - 1) * NEXT_DOSE.every, cite: NEXT_DOSE.cite });
-  const windows: Window[] = [];
-  for (const o of offsets) {
-    let from = addDays(season.budBreak, o.from);
-    let until = addDays(season.budBreak, o.until);
-    const before = windows.at(-1);
-    if (until < season.today) {
-      from = season.today;
-      until = addDays(season.today, FIRST_DOSE.until);
-    }
-    if (from < season.today) from = season.today;
-    const apart = SECOND_DOSE.from - FIRST_DOSE.until;
-    if (before && daysBetween(before.until, from) < apart) {
-      from = addDays(before.until, apart);
-      until = daysBetween(from, until) >= SHORTEST ? until : addDays(from, FIRST_DOSE.until);
-    }
-    // A later dose that opens on the last days is none.
-    if (from > last || (before && daysBetween(from, last) < SHORTEST)) break;
-    windows.push({ from, until: until < last ? until : last, why: figure(o.from, 'day', 'time', 'dose-window', o.cite) });
-  }
-  return windows;
-}
-
-/** Whether a year's one dose comes so late that only part of it may go on: the second dose's window has closed. */
-export const isLate = (season: Season, window: Window | undefined): boolean => window !== undefined && daysBetween(season.budBreak, window.from) > SECOND_DOSE.until;
-
 /** Half a year: from the season before to the day of planting. */
 const DIG_IN_DAYS = 182;
 
@@ -113,7 +81,7 @@ export function plantingWindow(season: Season, planting: { readonly year: number
   const until = planting.month === undefined ? addDays(season.budBreak, 365 * (planting.year - season.year)) : day(planting.year, planting.month, 1);
   const ready = addDays(until, -DIG_IN_DAYS);
   const from = ready > season.today ? ready : season.today;
-  return { from, until: until > from ? until : from, why: figure(0, 'day', 'time', 'before-planting', { source: 'colorado-1216', at: 'P and K worked in before planting', mark: 'read' }) };
+  return { from, until: until > from ? until : from, phase: null, why: figure(0, 'day', 'time', 'before-planting', { source: 'colorado-1216', at: 'P and K worked in before planting', mark: 'read' }) };
 }
 
 /** Sulphur in the ground of what is still to be planted: from now until its bacteria have had their least time. Null where that is too late. */
@@ -121,7 +89,7 @@ export function sulphurBedWindow(season: Season, planting: Window): Window | nul
   const days = Math.round(SULPHUR_TIME.months[0] * 30.44);
   const until = addDays(planting.until, -days);
   if (daysBetween(season.today, until) < SHORTEST) return null;
-  return { from: season.today, until, why: figure(days, 'day', 'time', 'sulphur-before', SULPHUR_TIME.cite) };
+  return { from: season.today, until, phase: null, why: figure(days, 'day', 'time', 'sulphur-before', SULPHUR_TIME.cite) };
 }
 
 /** When to send soil again: three years after the sample, or this season where nobody said when it was taken. */
@@ -139,14 +107,22 @@ export function yearTold(amended: Day, south: boolean): number {
   return from.slice(5) <= (south ? '05-31' : '11-30') ? yearOf(from) : yearOf(from) + 1;
 }
 
-/** Lime: in the leafless months before the first dose of nitrogen where two weeks of them are left, else after the next frost. */
-export function limeWindow(season: Season): Window {
-  const before = addDays(season.budBreak, FIRST_DOSE.from - LIME_WINDOW.beforeNitrogen);
+/**
+ * Lime: in the leafless months, a month before the first dose of nitrogen, where two weeks of them are left; else after the next frost.
+ * `first`: days from bud break of that dose. Where nitrogen begins again so soon after frost, from a month after its last day.
+ */
+export function limeWindow(season: Season, first: number = FIRST_DOSE.from, last: Day = season.lastNitrogen): Window {
+  const offset = first - LIME_WINDOW.beforeNitrogen;
+  const before = addDays(season.budBreak, offset);
   const lastFrost = addDays(season.firstFrost, -365);
   const open = season.today > lastFrost ? season.today : lastFrost;
   const now = daysBetween(open, before) >= 2 * SHORTEST;
-  const from = now ? open : addDays(season.firstFrost, LIME_WINDOW.from);
-  return { from, until: now ? before : addDays(from, LIME_WINDOW.until), why: figure(now ? FIRST_DOSE.from - LIME_WINDOW.beforeNitrogen : LIME_WINDOW.from, 'day', 'time', now ? 'lime-before' : 'lime-after', LIME_WINDOW.cite) };
+  if (now) return { from: open, until: before, phase: null, why: figure(offset, 'day', 'time', 'lime-before', LIME_WINDOW.cite) };
+  const next = addDays(season.budBreak, 365 + offset);
+  const afterFrost = addDays(season.firstFrost, LIME_WINDOW.from);
+  const from = daysBetween(afterFrost, next) >= 2 * SHORTEST ? afterFrost : addDays(last, LIME_WINDOW.beforeNitrogen);
+  const until = addDays(from, LIME_WINDOW.until);
+  return { from, until: until < next ? until : next, phase: null, why: figure(LIME_WINDOW.from, 'day', 'time', 'lime-after', LIME_WINDOW.cite) };
 }
 
 /** Sulphur: in spring; where spring has passed, within four weeks while nitrogen may still go on; null after that. */
@@ -154,7 +130,7 @@ export function sulphurWindow(season: Season): Window | null {
   const from = addDays(season.budBreak, SULPHUR_WINDOW.from);
   const until = addDays(season.budBreak, SULPHUR_WINDOW.until);
   const why = figure(SULPHUR_WINDOW.from, 'day', 'time', 'dose-window', SULPHUR_WINDOW.cite);
-  if (season.today <= from) return { from, until, why };
+  if (season.today <= from) return { from, until, phase: null, why };
   const end = until > addDays(season.today, SHORTEST) ? until : addDays(season.today, 28);
-  return end <= season.lastNitrogen ? { from: season.today, until: end, why } : null;
+  return end <= season.lastNitrogen ? { from: season.today, until: end, phase: null, why } : null;
 }

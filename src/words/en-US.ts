@@ -513,6 +513,8 @@ export const enUS = {
     'no-soil-value': 'no soil value says that any is needed',
     'no-figures': 'another crop\'s figures would be a guess',
     bloom: 'on light soil the first dose waits for bloom, about three weeks after buds break',
+    'phase-days': 'common practice: bloom about three weeks after buds break, petal fall about five, picking from fifteen weeks on',
+    'printed-apart': 'two doses are kept two weeks apart, though both months are printed whole',
     'after-harvest': 'common practice: June-bearing strawberries are picked by eleven to twelve weeks after growth starts',
     'potash-vetoed': 'magnesium is low or the apple is prone to pit, so that potash would do harm: it replaces what was taken off, and nothing is known to have been',
     'next-dose': 'six weeks apart, common practice',
@@ -556,6 +558,20 @@ export const enUS = {
     'density-odd': 'water weighs 1 kg a liter, no solution of salts much more than 1.6; dry meals 60 g a cup and more',
     'release-recalled': 'recalled from extension practice, within what was read of other products',
     'mixing-chemistry': 'recalled chemistry of fertilizers',
+  },
+  /** What the tree does when it is fed, as it stands before a window of days. */
+  phase: {
+    'late-winter': 'late in winter', 'before-bloom': 'before bloom', 'bud-break': 'as buds show green', bloom: 'at bloom', 'petal-fall': 'from bloom to petal fall', 'after-harvest': 'after picking', 'after-crop': 'after picking, if it bore',
+    later: '', month: '',
+  },
+  /** How publications put the time of feeding. */
+  timing: {
+    'before-bud-break': 'before buds break', 'late-fall-or-spring': 'in spring, or in late fall', 'month-before-bloom': 'at least a month before bloom', 'round-bloom': 'just before or during bloom', 'at-bloom': 'at bloom', 'march-april': 'March and April', 'late-winter': 'late in winter',
+    'late-winter-spring': 'late in winter or early in spring', 'spring-or-harvest': 'all in spring, or in spring and just after harvest', 'six-weeks-apart': 'two or three times, six weeks apart, once growth starts', 'spring-or-leaf-fall': 'early in spring or after the leaves fall', 'march-september': 'March and September', 'spring-to-june': 'early in spring, April, May and June',
+    'april-late-may': 'from mid-April, and in late May', 'petal-fall-may-harvest': 'from bloom to petal fall, two months later, and after picking if it bore', 'half-in-spring': 'about half in spring, the rest later', 'march-august': 'early March and about 1 August', 'weeks-after-bloom': 'roots take it up from four to five weeks after bloom', 'after-bloom': 'after bloom',
+    'bud-break-and-harvest': 'half before buds break, half after harvest', 'weeks-before-swell': 'four to six weeks before buds swell', 'march-before-bloom': 'early March and two weeks before bloom', january: 'January', 'spring-may-july': 'early spring, mid-May and mid-July', 'early-spring': 'early in spring', 'winter-june-july': 'late winter, mid-June and mid-July', 'january-june': 'January and June', march: 'March', 'february-march': 'February and late March', 'february-june': 'February and June', february: 'February', 'march-june': 'March and June',
+    'february-october': 'from February to October', 'before-bloom-may': 'January or February just before bloom, May, perhaps June', 'february-may': 'February, and May or June', 'three-thirds': 'January or February, April or May, and August or September', 'july-november-march': 'July, November and March', 'august-february': 'August, and half as much in February', 'every-other-month': 'every other month',
+    'spring-six-twelve': 'in spring, and six and twelve weeks later', 'bloom-six-weeks': 'at bloom and six weeks later', 'early-march': 'early March', 'march-may-july': 'March, May and July', 'march-may': 'March and May', 'after-picking': 'after picking',
   },
   item: {
     ph: 'soil pH', 'ph-salt': 'soil pH (salt)', 'buffer-ph': 'buffer pH', 'organic-matter': 'organic matter', 'organic-carbon': 'organic carbon', 'nitrate-n': 'nitrate N', 'ammonium-n': 'ammonium N', nitrogen: 'N', phosphorus: 'P', potassium: 'K',
@@ -603,6 +619,7 @@ export const enUS = {
     'no-orchard': 'No orchard.yaml here yet. Make one with medlar new, and name {file} under its "soil:".',
   },
   plan: {
+    when: '[phase|{phase}, ]{window}',
     'bag-of-day': '{bag} of {day}', 'any-lime': 'Ground limestone', 'any-sulphur': 'Elemental sulfur', ph: 'Lime and sulfur:', 'ph-line': '{tree}: {amount} {material}[dug|, dug in {dug} deep], {window}',
     title: '{orchard}, feeding {year}', 'title-unnamed': 'Feeding {year}',
     dose: '{amount} {bag}', once: '{when}', only: 'only if last year\'s shoots were under {length}: ', nothing: 'nothing: {why}', wait: 'wait: {why}',
@@ -628,11 +645,11 @@ export const enUS = {
   sheet: {
     feeding: 'FEEDING {year}', made: 'Made {day}. Throw older sheets away.', test: 'Soil test: {day}', 'no-test': 'No soil test', use: 'USE', not: 'NOT',
     'not-p': '[bags|{bags}; ]any bag with a middle number above 0: [zones|in {zones} ]the soil has enough phosphorus already', 'not-p-but': 'more of this than the sheet says: the soil has enough phosphorus already. A bag with 0 in the middle, such as 21-0-0, would be better', 'not-weed': 'weed-and-feed: its weed killer reaches the tree',
-    day: 'DAY {n}', when: 'about {window}', 'when-first': 'as buds show green, about {window}', 'when-bloom': 'at bloom, about {window}', weigh: 'Damp ground, rain due. Weigh out {amounts}.',
+    day: 'DAY {n}', when: '[phase|{phase}, ]about {window}', weigh: 'Damp ground, rain due. Weigh out {amounts}.',
     'in-water': 'in {water} of water, once a week, {from} to {until} ({n} times)', dilute: '{amount} {bag} {where}', 'tub-salts': 'Tubs: let a little water run out each time. A white crust on the mix or pot is salt: flush it with plain water until that runs freely, and leave out a feed.',
     nothing: 'NOTHING', wait: 'WAIT', about: '[cups|about {cups}]', ring: 'ring {from} to {to} from the trunk', 'from-trunk': 'from the trunk', tub: 'on the mix in the tub', bed: 'dug into all {area} of the bed', each: 'each of {count}', 'over-all': 'over all {count}', 'only-if': 'only if last year\'s shoots were under {length}', 'only-again': '(if fed on day {n})',
     done: 'Done on ____________  by ____________', 'bag-weighs': 'bag weighs now ____________', stop: 'STOP', 'stop-text': 'No nitrogen after {day}, even if a day was missed.', 'stop-citrus': 'Citrus: {day}.', 'stop-printed': '{trees}: none after {day}.', how: 'HOW',
-    'how-text': 'Pull mulch back. Spread evenly over the ring. Mulch back. Water. Nothing against the trunk. Cups are rough: weigh. Skip it if the ground is dry, frozen or flooded, or a storm is due.',
+    'how-text': 'Pull mulch back. Spread evenly over the ring. Mulch back. Water. Nothing against the trunk. Cups are rough: weigh. Skip it if the ground is dry, frozen, snowy or flooded, or a storm is due.',
     lost: 'Frost took the crop? Leave out every later dose.',
     back: 'Back of the sheet', overleaf: 'back', 'lime-sulphur': 'LIME, SULFUR', 'lime-none': 'Neither. pH {values} suits what grows there.', 'lime-fine': '{trees}: neither; pH {values} suits. Keep lime off where none is written.', 'lime-unknown': 'No pH on the report.', 'lime-dose': '{tree}: {amount}[each| {each}] {material}, ring {from} to {to}, {window}', 'lime-dug': '{tree}: {amount}[each| {each}] {material}, dug {depth} deep into all {area} of the bed, {window}',
     'lime-once': 'Once only: it takes up to {months} months to act. Test the soil again before any more. Keep lime a month apart from feed[acid|, and away from {acid}].',
@@ -701,6 +718,7 @@ export const enUS = {
     'opt-json': 'answer as JSON', 'opt-folder': 'the orchard folder', 'opt-today': 'plan as if today were this day', 'opt-as': 'html, text, or ics for a calendar', 'opt-open': 'open what was written', 'opt-paper': 'a4 or letter', 'opt-now': 'the soil\'s pH', 'opt-goal': 'the pH to reach', 'opt-texture': 'sand, sandy loam, loam, clay', 'opt-buffer': 'buffer pH of the report', 'opt-method': 'sikora, smp, mehlich-buffer, modified-mehlich, adams-evans, woodruff', 'opt-lime-where': 'state and country, whose lime table leads', 'opt-aluminium': 'exchangeable aluminum, meq/100 g', 'opt-base-saturation': 'bases on the exchange sites, %', 'opt-calcium': 'exchangeable calcium, meq/100 g', 'opt-magnesium': 'exchangeable magnesium, meq/100 g', 'opt-lbc': 'lime buffer capacity after 30 minutes, mg/kg', 'opt-ecec': 'exchange capacity at the soil\'s own pH, meq/100 g', 'opt-acidity': 'exchangeable acidity, meq/100 g', 'opt-cec': 'exchange capacity, meq/100 g', 'opt-carbonate': 'free lime, %', 'opt-fizz': 'with vinegar: strong, weak or none', 'opt-organic': 'organic matter, %', 'opt-lime': 'the lab\'s own lime rate', 'opt-depth': 'how deep the rate is for', 'opt-area': 'ground to treat', 'opt-material': 'the lime or sulfur at hand', 'opt-crop': 'what grows there', 'opt-force': 'write over a sheet that was changed by hand', 'opt-large': 'large print',
     'command-unknown': 'error: there is no command "{read}".[guess| Did you mean "{guess}"?] medlar --help lists them.',
     'today-wrong': '--today "{read}" is not a day. Write it like 2026-03-14.', 'one-of': '{option} is one of {choices}, not "{read}".', 'what-wrong': '{file}, line {line}: ', 'example': 'Example: {text}',
+    'timing-others': 'Other publications: {list}.', 'timing-other': '{said} ({places})', 'timing-weak': '{place}, a weak page', 'timing-orchard': '{place}, for orchards',
     'unknown-nutrient': 'Ask about N, P2O5, K2O, lime, dose or date, not "{read}".', 'opt-why-as': 'sentence: one line a figure; tree: all it came from; sum: the arithmetic', 'opt-sources-as': 'html: every figure on one page', 'why-ranges': 'Printed of the pH that suits it, what leads first:', 'span-ph': '{low} to {high}', 'why-other': 'Other published rules that fit this tree:', 'why-range': 'It might as well be {low} to {high}: by another publication\'s rule, a crown measured a tenth off, the lab\'s own scatter, or a condition not yet known.', 'why-narrow': 'What would narrow it most: {question}', 'why-date': '{tree}: {windows}. {stop}', 'nothing-fed': 'nothing is fed',
   },
   page: {

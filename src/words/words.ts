@@ -8,6 +8,8 @@ export type Language = Exclude<(typeof LANGUAGES)[number], 'en'>;
 export type NoticeId = keyof Words['notice'];
 export type AskId = keyof Words['ask'];
 export type StepId = keyof Words['step'];
+/** How a publication puts the time of feeding. */
+export type SaidId = keyof Words['timing'];
 export type Group = keyof Words;
 
 /** How a language writes numbers, days and prices; `said` has the point of English. */

@@ -25,7 +25,7 @@ describe('never a dose twice', () => {
   });
   test('day 1 done: day 2 is left as it was, 2 oz for the plum from 20 May, and still called day 2', async () => {
     const json = await plan('2026-04-12,Gate apple,fed,Sulphate of ammonia,12 1/2 oz,day 1\n2026-04-12,Wall plum,fed,Sulphate of ammonia,2 oz,day 1\n');
-    expect(json.result.days).toEqual([{ number: 2, from: '2026-05-20', until: '2026-06-01', doses: [{ tree: 'Wall plum', count: 1, bag: 'Sulphate of ammonia', g: expect.closeTo(2 * OZ, 6), mL: expect.any(Number) }] }]);
+    expect(json.result.days).toEqual([{ number: 2, from: '2026-05-20', until: '2026-06-01', phase: 'later', doses: [{ tree: 'Wall plum', count: 1, bag: 'Sulphate of ammonia', g: expect.closeTo(2 * OZ, 6), mL: expect.any(Number) }] }]);
   });
   test('both days done: nothing is left, nothing to buy', async () => {
     const json = await plan('2026-04-12,Gate apple; Wall plum,fed,21-0-0,,day 1\n2026-05-21,Wall plum,fed,Sulphate of ammonia,2 oz,day 2\n', '2026-06-01');

@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { loadOrchard } from '../../src/orchard/load.ts';
 import { addDays, daysBetween } from '../../src/units/date.ts';
 import type { Season, Window } from '../../src/when/season.ts';
-import { lastDayOf, seasonOf, windowsOf as windowsUntil } from '../../src/when/season.ts';
+import { lastDayOf, seasonOf } from '../../src/when/season.ts';
+import { windowsOf as windowsUntil } from '../../src/when/windows.ts';
 
 function season(today: string, bud = '12 April', frost = '12 October', where = 'Ohio, US'): Season {
   const { orchard } = loadOrchard(`where: ${where}\nbud-break: ${bud}\nfirst-frost: ${frost}\ntrees:\n  A: apple\n`, 'orchard.yaml');
