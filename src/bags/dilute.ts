@@ -1,5 +1,5 @@
 /**
- * Feed for a tub in its water, once a week while it grows, where no coated feed is listed. The strength is that of POT_STRENGTH;
+ * Feed for a tub in its water, once a week or less often while it grows, where no coated feed is listed. The strength is that of POT_STRENGTH;
  * no more water at a time than a mix takes up and lets a little run, so a season that is nearly over gets less than the whole need.
  */
 import type { Bag } from '../orchard/bag.ts';
@@ -14,8 +14,8 @@ import { addDays, daysBetween } from '../units/date.ts';
 import type { Wants } from './mix.ts';
 import { isSoluble, undissolved } from './strength.ts';
 
-/** `g` of the bag for one tub each time, in `waterL` litres. */
-export type Dilute = { readonly bag: Bag; readonly g: Figure<'g', 'product'>; readonly waterL: number; readonly times: number; readonly from: Day; readonly until: Day };
+/** `g` of the bag for one tub each time, in `waterL` litres, every so many `weeks`. */
+export type Dilute = { readonly bag: Bag; readonly g: Figure<'g', 'product'>; readonly waterL: number; readonly weeks: number; readonly times: number; readonly from: Day; readonly until: Day };
 
 const WEEK = 7;
 
@@ -23,17 +23,25 @@ const WEEK = 7;
 export function diluteOf(tree: Tree, wants: Wants, bags: readonly Bag[], never: readonly Ban[], { from, until }: { readonly from: Day; readonly until: Day }): Dilute | null {
   const bag = best(bags.filter((b) => mayDissolve(b, tree, never)), wants);
   if (!bag || tree.tub === undefined || wants.N <= 0 || until < from) return null;
-  const times = Math.floor(daysBetween(from, until) / WEEK) + 1;
+  // Where a week's part is too little to weigh, the can comes less often.
+  return EVERY.map((weeks) => everyWeeks(weeks, tree.tub!, wants.N, bag, { from, until })).find((d) => d !== null) ?? null;
+}
+
+const EVERY = [1, 2, 4];
+/** A letter scale shows half grams; below two of them the half is too coarse. */
+const LEAST_G = 1;
+
+function everyWeeks(weeks: number, tubL: number, need: number, bag: Bag, { from, until }: { readonly from: Day; readonly until: Day }): Dilute | null {
+  const times = Math.floor(daysBetween(from, until) / (WEEK * weeks)) + 1;
   const middle = (POT_STRENGTH.low + POT_STRENGTH.high) / 2000;
-  const most = POT_WATER.share * tree.tub;
-  const asked = wants.N / times;
-  const waterL = Math.min(most, asked / middle);
+  const asked = need / times;
+  const waterL = Math.min(POT_WATER.share * tubL, asked / middle);
   const n = Math.min(asked, (waterL * POT_STRENGTH.high) / 1000);
   // Rounded down, so that it never gets stronger than that.
   const step = n / bag.grade.N < 10 ? 0.5 : 1;
-  const g = Math.max(step, Math.floor(n / bag.grade.N / step) * step);
-  const water = Math.max(0.5, Math.ceil(waterL * 2) / 2);
-  return { bag, g: figure(g, 'g', 'product', 'dilute', POT_STRENGTH.cite), waterL: water, times, from, until: addDays(from, WEEK * (times - 1)) };
+  const g = Math.floor(n / bag.grade.N / step + 1e-9) * step;
+  if (g < LEAST_G) return null;
+  return { bag, g: figure(g, 'g', 'product', 'dilute', POT_STRENGTH.cite), waterL: Math.max(0.5, Math.ceil(waterL * 2) / 2), weeks, times, from, until: addDays(from, WEEK * weeks * (times - 1)) };
 }
 
 function mayDissolve(bag: Bag, { crop }: Tree, never: readonly Ban[]): boolean {

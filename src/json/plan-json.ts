@@ -60,7 +60,7 @@ function treeJson(t: TreePlan, bags: readonly Bag[], figures: Collector): unknow
       ? { crown: { diameterM: t.facts.crown.diameter.value, m2: t.facts.crown.area.value }, crownWhy: { diameterM: figures.id(t.facts.crown.diameter), m2: figures.id(t.facts.crown.area) } }
       : { crown: null }),
     feeds: t.feeds.map((f) => feedJson(f, figures)),
-    dilute: t.dilute && { bag: t.dilute.bag.label, g: t.dilute.g.value, gWhy: figures.id(t.dilute.g), waterL: t.dilute.waterL, times: t.dilute.times, from: t.dilute.from, until: t.dilute.until },
+    dilute: t.dilute && { bag: t.dilute.bag.label, g: t.dilute.g.value, gWhy: figures.id(t.dilute.g), waterL: t.dilute.waterL, everyWeeks: t.dilute.weeks, times: t.dilute.times, from: t.dilute.from, until: t.dilute.until },
     fed: t.fed.map((f) => ({ date: f.date, bag: f.bag, g: f.g })),
     supplied: t.supplied, over: t.over, short: t.short,
     feedLime: feedLime?.value ?? null, ...(feedLime ? { feedLimeWhy: figures.id(feedLime) } : {}),

@@ -355,7 +355,7 @@ export const de: Words = {
     'dont-know': 'weiß nicht',
   },
   step: {
-    dilute: 'In sein Wasser, einmal in der Woche: jedes Mal {value}.',
+    dilute: 'In sein Wasser: jedes Mal {value}.',
     told: '{value}: so angegeben.',
     age: '{value} seit dem Pflanzen.',
     'printed-by-lab': 'Im Bericht steht {value}.',
@@ -627,7 +627,7 @@ export const de: Words = {
     'no-aluminium': 'kein Aluminiumsulfat: in saurem Boden schadet es den Wurzeln', 'aluminium-sulphate': 'Aluminiumsulfat (18 H2O)', 'iron-sulphate': 'Eisensulfat (7 H2O)', 'ammonium-sulphate': 'Schwefelsaures Ammoniak',
   },
   sheet: {
-    'in-water': 'in {water} Wasser, einmal in der Woche, {from} bis {until} ({n}-mal)', dilute: '{amount} {bag} {where}', 'tub-salts': 'Kübel: jedes Mal ein wenig Wasser auslaufen lassen. Eine weiße Kruste auf Erde oder Topf ist Salz: mit klarem Wasser spülen, bis es frei läuft, und eine Gabe auslassen.',
+    'in-water': 'in {water} Wasser, {often}, {from} bis {until} ({n}-mal)', weekly: 'einmal in der Woche', 'every-weeks': 'alle {n} Wochen', dilute: '{amount} {bag} {where}', 'tub-salts': 'Kübel: jedes Mal ein wenig Wasser auslaufen lassen. Eine weiße Kruste auf Erde oder Topf ist Salz: mit klarem Wasser spülen, bis es frei läuft, und eine Gabe auslassen.',
     feeding: 'DÜNGUNG {year}', made: 'Erstellt am {day}. Ältere Blätter wegwerfen.', test: 'Bodenprobe: {day}', 'no-test': 'Keine Bodenprobe', use: 'NEHMEN', not: 'NICHT',
     'not-p': '[bags|{bags}; ]kein Sack mit einer mittleren Zahl über 0: [zones|({zones}) ]der Boden hat schon genug Phosphor', 'not-p-but': 'mehr davon, als auf dem Blatt steht: der Boden hat schon genug Phosphor. Besser wäre ein Sack mit 0 in der Mitte, etwa 21-0-0', 'not-weed': 'Rasendünger mit Unkrautvernichter: er gelangt in den Baum',
     day: 'TAG {n}', when: '[phase|{phase}, ]etwa {window}', weigh: 'Feuchter Boden, Regen angesagt. Abwiegen: {amounts}.',

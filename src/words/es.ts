@@ -355,7 +355,7 @@ export const es: Words = {
     'dont-know': 'no sé',
   },
   step: {
-    dilute: 'En su agua, una vez por semana: {value} cada vez.',
+    dilute: 'En su agua: {value} cada vez.',
     told: '{value}: así se indicó.',
     age: '{value} desde que se plantó.',
     'printed-by-lab': 'El informe da {value}.',
@@ -627,7 +627,7 @@ export const es: Words = {
     'no-aluminium': 'sulfato de aluminio no: en suelo ácido daña las raíces', 'aluminium-sulphate': 'sulfato de aluminio (18 H2O)', 'iron-sulphate': 'sulfato de hierro (7 H2O)', 'ammonium-sulphate': 'sulfato de amonio',
   },
   sheet: {
-    'in-water': 'en {water} de agua, una vez por semana, del {from} al {until} ({n} veces)', dilute: '{amount} {bag} {where}', 'tub-salts': 'Macetas: dejar salir un poco de agua cada vez. Una costra blanca en la tierra o la maceta es sal: lavarla con agua sola hasta que corra libre, y saltarse un abonado.',
+    'in-water': 'en {water} de agua, {often}, del {from} al {until} ({n} veces)', weekly: 'una vez por semana', 'every-weeks': 'cada {n} semanas', dilute: '{amount} {bag} {where}', 'tub-salts': 'Macetas: dejar salir un poco de agua cada vez. Una costra blanca en la tierra o la maceta es sal: lavarla con agua sola hasta que corra libre, y saltarse un abonado.',
     feeding: 'ABONADO {year}', made: 'Hecha el {day}. Tirar las hojas anteriores.', test: 'Análisis de suelo: {day}', 'no-test': 'Sin análisis de suelo', use: 'USAR', not: 'NO',
     'not-p': '[bags|{bags}; ]ningún saco con el número del medio mayor que 0: [zones|({zones}) ]el suelo ya tiene bastante fósforo', 'not-p-but': 'más de esto que lo que dice la hoja: el suelo ya tiene bastante fósforo. Sería mejor un saco con 0 en medio, como 21-0-0', 'not-weed': 'abono de césped con herbicida: llega al árbol',
     day: 'DÍA {n}', when: '[phase|{phase}, ]aprox. {window}', weigh: 'Suelo húmedo, lluvia a la vista. Pesar {amounts}.',

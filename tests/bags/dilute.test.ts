@@ -1,0 +1,79 @@
+// A tub fed in its water: half a gram of N a litre of mix and season, 100 to 200 mg of N a litre once a week (nursery practice, memory),
+// and never more water than a fifth of the mix (practice). Weeks and sums by hand.
+import { describe, expect, test } from 'vitest';
+import { diluteOf } from '../../src/bags/dilute.ts';
+import type { Bag } from '../../src/orchard/bag.ts';
+import { parseBag } from '../../src/orchard/bag.ts';
+import type { Tree } from '../../src/orchard/tree.ts';
+import { placeIn } from '../../src/reason/notice.ts';
+import { medlar } from '../medlar.ts';
+
+const bagOf = (label: string, shed = false): Bag => parseBag(label, 'US', shed, placeIn('', 1, label, 0, label.length)).bag!;
+const tub = (litres: number, crop = 'fig'): Tree => ({ name: 'T', crop, tub: litres, count: 1, flags: [] }) as unknown as Tree;
+const SEASON = { from: '2026-04-01', until: '2026-07-14' };
+const N = (n: number) => ({ N: n, P2O5: n / 3, K2O: (2 * n) / 3 });
+
+describe('how much in how much water', () => {
+  test('a season in weeks: 1 April to 14 July are 104 days, 15 feeds', () => {
+    // 30 g of N for 60 L in 15 feeds: 2 g, at 20 % 10 g; at 150 mg a litre in 13.3 L, but a fifth of the mix is 12 L: 167 mg.
+    expect(diluteOf(tub(60), N(30), [bagOf('20-20-20 water soluble, 1 lb')], [], SEASON)).toMatchObject({ g: { value: 10 }, waterL: 12, times: 15, from: '2026-04-01', until: '2026-07-08' });
+  });
+  test('never stronger than the strongest, never more water than a fifth; the season that is left decides', () => {
+    for (const until of ['2026-04-05', '2026-04-20', '2026-06-01', '2026-09-01', '2027-01-01']) {
+      for (const litres of [5, 20, 60, 200]) {
+        const d = diluteOf(tub(litres), N(litres / 2), [bagOf('24-8-16 water soluble, 1 lb')], [], { from: '2026-04-01', until });
+        // Five litres for a few days: a gram would be too strong.
+        if (d === null) {
+          expect(litres).toBe(5);
+          continue;
+        }
+        const strength = (1000 * d.g.value * 0.24) / d.waterL;
+        expect(strength).toBeLessThanOrEqual(200);
+        // Rounded up to the half litre.
+        expect(d.waterL).toBeLessThanOrEqual(0.2 * litres + 0.5);
+        expect(d.times * d.g.value * 0.24).toBeLessThanOrEqual(litres / 2 + 1e-9);
+      }
+    }
+  });
+  test('nothing without a bag that dissolves, without a need, or out of season', () => {
+    const bags = [bagOf('20-20-20 water soluble, 1 lb')];
+    expect(diluteOf(tub(60), N(30), [bagOf('10-10-10, 40 lb'), bagOf('14-14-14 slow release, 4 lb'), bagOf('Blood meal, 5 lb')], [], SEASON)).toBeNull();
+    expect(diluteOf(tub(60), N(0), bags, [], SEASON)).toBeNull();
+    expect(diluteOf(tub(60), N(30), bags, [], { from: '2026-08-01', until: '2026-07-14' })).toBeNull();
+    expect(diluteOf(tub(60), N(30), [bagOf('Weed and feed 20-0-0 water soluble, 1 lb')], [], SEASON)).toBeNull();
+    expect(diluteOf(tub(60, 'blueberry'), N(30), [bagOf('Calcium nitrate, 5 lb')], [], SEASON)).toBeNull();
+  });
+  test('the bag that brings all three before one that brings nitrogen alone; then the shed', () => {
+    const [plain, full] = [bagOf('Urea 46-0-0, 5 lb, $5'), bagOf('24-8-16 water soluble, 1 lb, $20')];
+    expect(diluteOf(tub(60), N(30), [plain, full], [], SEASON)!.bag).toBe(full);
+    expect(diluteOf(tub(60), { N: 30, P2O5: 0, K2O: 0 }, [full, plain], [], SEASON)!.bag).toBe(plain);
+    const mine = bagOf('20-20-20 water soluble, 1 lb', true);
+    expect(diluteOf(tub(60), N(30), [full, mine], [], SEASON)!.bag).toBe(mine);
+  });
+});
+
+describe('in the plan', () => {
+  const files = (bags: string, today = '') => ({ 'orchard.yaml': `where: Ohio, US\nlast-frost: 5 May\nfirst-frost: 12 October\ntrees:\n  Fig: fig, planted 2020, tub 60 L\nstore:\n${bags}${today}` });
+  test('what it takes in all is bought, and what coated feed is listed comes first', async () => {
+    const { result } = (await medlar(['plan', '--json'], files('  - 20-20-20 water soluble, 1 lb, $8\n'))).json;
+    const [fig] = result.trees;
+    expect(fig.feeds).toEqual([]);
+    expect(result.buy[0].needG).toBeCloseTo(fig.dilute.times * fig.dilute.g, 6);
+    expect(fig.supplied.N).toBeCloseTo(fig.dilute.times * fig.dilute.g * 0.2, 6);
+    const coated = (await medlar(['plan', '--json'], files('  - 20-20-20 water soluble, 1 lb, $8\n  - 14-14-14 slow release, 4 lb, $15\n'))).json.result.trees[0];
+    expect([coated.dilute, coated.feeds.length]).toEqual([null, 1]);
+  });
+  test('what was fed already is left out', async () => {
+    const all = (await medlar(['plan', '--json', '--today', '2026-05-01'], files('  - 20-20-20 water soluble, 1 lb, $8\n'))).json.result.trees[0];
+    const rest = (await medlar(['plan', '--json', '--today', '2026-05-01'], { ...files('  - 20-20-20 water soluble, 1 lb, $8\n'), 'diary.csv': 'date,trees,what,bag,amount,note\n2026-04-20,Fig,fed,20-20-20 water soluble,100 g,\n' })).json.result.trees[0];
+    expect(rest.dilute.g).toBeLessThan(all.dilute.g);
+  });
+  test('the sheet has its row, the caution about salts and the weight of each can', async () => {
+    const { stdout } = await medlar(['sheet', '--as', 'text'], files('  - 20-20-20 water soluble, 1 lb, $8\n'));
+    expect(stdout).toMatch(/\[ \] 1 FIG +\d+(?:\.5)? g/);
+    expect(stdout.replace(/\s+/g, ' ')).toMatch(/of water, once a week, .* \(\d+ times\)/);
+    expect(stdout).toContain('salt');
+    const bare = await medlar(['sheet', '--as', 'text'], files('  - 10-10-10, 40 lb, $20\n'));
+    expect(bare.stdout).toContain('NOTHING');
+  });
+});
