@@ -3,7 +3,7 @@ import { valueOf } from '../json/reason.ts';
 import { noticeText, questionText } from '../json/notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
-import { idleReason, sheetView } from '../sheet/build.ts';
+import { diluteText, idleReason, sheetView } from '../sheet/build.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { showLength, showDose, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
@@ -33,10 +33,12 @@ function planned(plan: Plan, ctx: Context): Child[] {
   const view = sheetView(plan, { paper: plan.orchard.where.paper, large: false });
   const told = plan.notices.filter((n) => n.severity !== 'error').map((n) => noticeText(n, L));
   const questions = plan.questions.map((q) => `${questionText(q, L)} ${say(L, 'ask', q.changes)}`);
-  const idle = plan.trees.filter((t) => t.feeds.length === 0);
+  const watered = plan.trees.filter((t) => t.dilute);
+  const idle = plan.trees.filter((t) => t.feeds.length === 0 && !t.dilute);
   return [
     el('section', { id: 'total', 'aria-label': w('total') }, el('h3', {}, w('total')), list(view.back.slip, { class: 'total' }), ...view.not.map((n) => el('p', {}, el('strong', {}, `${view.words.not} `), n))),
     ...plan.days.map((day, i) => el('section', { class: 'day' }, el('h3', {}, view.days[i]!.title), el('p', {}, `${view.days[i]!.when}. ${view.days[i]!.weigh}`), ...plan.trees.flatMap((t) => doseRows(plan, t, day, w)))),
+    watered.length > 0 ? el('section', { class: 'day' }, ...watered.map((t) => el('p', {}, el('strong', {}, t.tree.name), ` ${diluteText(t.dilute!, L, plan.orchard.where.units)}`))) : null,
     idle.length > 0 ? el('section', {}, el('h3', {}, w('unfed')), ...idle.map((t) => el('p', { class: 'idle' }, el('strong', {}, t.tree.name), ` ${say(L, 'plan', t.need.verdict === 'wait' ? 'wait' : 'nothing', { why: idleReason(t, L) })}`))) : null,
     plan.days.length > 0 ? el('p', { class: 'stop' }, el('strong', {}, `${view.words.stop} `), view.stop) : null,
     el('section', {}, el('h3', {}, w('needs')), el('p', { class: 'hint' }, w('needs-hint')), ...plan.trees.map((t) => needRow(plan, t, w))),
