@@ -288,7 +288,7 @@ function amendmentLine(plan: Plan, t: TreePlan, w: Words): string {
 /** A small dose beside the leaflets the grower knows, and what else is fed. */
 function whyOf(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
-  if (t.need.verdict !== 'feed' || t.feeds.length === 0) return w('why-none', { why: idleReason(t, language) });
+  if (t.need.verdict !== 'feed' || (t.feeds.length === 0 && !t.dilute)) return w('why-none', { why: idleReason(t, language) });
   const others = (['P2O5', 'K2O'] as const).filter((n) => t.need[n].value > 0 && t.feeds.some((f) => f.bag.grade[n] > 0))
     .map((n) => w(n === 'K2O' ? 'why-potash' : 'why-phosphate', { amount: showNutrient(t.need[n].value, system, language) })).join(', ');
   if (t.need.nitrogen.none) return w('why-others', { why: say(language, 'none', t.need.nitrogen.none), others });
