@@ -12,6 +12,7 @@ import { isWeak } from '../reason/figure.ts';
 import { retestYear, yearTold } from '../when/season.ts';
 import type { Day } from '../units/date.ts';
 import { addDays } from '../units/date.ts';
+import { STEP } from '../tables/limits.ts';
 import { LIME_TIME } from '../tables/lime.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import { OUNCE } from '../units/units.ts';
@@ -19,7 +20,7 @@ import { showDay, showDose, showGround, showLength, showMass, showMonth, showNut
 import type { Language } from '../words/words.ts';
 import { ownMarks, say } from '../words/words.ts';
 import { curvesOf } from './curves.ts';
-import { drawRing, drawStrip } from './drawings.ts';
+import { drawBalance, drawRing, drawStrip } from './drawings.ts';
 import type { Row, View } from './view.ts';
 
 export type SheetOptions = { readonly paper: 'a4' | 'letter'; readonly large: boolean };
@@ -52,7 +53,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     use: products,
     not: notOf(plan, w), strip: stripOf(plan, w), days,
     idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, [], 0, false, w)) : [],
-    stop: stopOf(plan, w), lost: plan.days.length > 1 ? w('lost') : '', how: plan.days.length > 0 ? w('how-text') : '', back: backOf(plan, w),
+    stop: stopOf(plan, w), lost: plan.days.length > 1 ? w('lost') : '', how: plan.days.length > 0 ? [w('how-text'), ...(plan.trees.some((t) => (t.feeds[0]?.ring?.to.value ?? 0) > STEP.m) ? [w('how-step', { length: showLength(STEP.m, system, language) })] : [])].join(' ') : '', back: backOf(plan, w),
     words: headings(w),
   };
 }
@@ -226,7 +227,7 @@ function backOf(plan: Plan, w: Words): View['back'] {
   const apart = [...mixingFaults(used).filter((f) => f.rule === 'never').map(mixingNotice), ...risky].map((n) => say(language, 'notice', n.code, n.facts));
   const curves = curvesOf(plan.trees, language, system);
   return {
-    lime: limeOf(plan, w), curves, crowded: plan.trees.length + 2 * curves.length > BACK_HOLDS, whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
+    lime: limeOf(plan, w), curves, crowded: plan.trees.length + 2 * curves.length > BACK_HOLDS, ...balancesOf(plan, w), whyLead: plan.trees.some((t) => spanOf(plan, t, w) !== '') ? w('why-lead') : '', why: plan.trees.map((t) => ({ name: t.tree.name, text: whyOf(plan, t, w) })), short: shortsOf(plan, w), assumed,
     measure: measure ? w('measure-text', { trees: measure }) : '', again: w(told.length > 0 ? 'test-again-layers' : 'test-again', { year: again }), slip: slipOf(plan, w),
     cautions: used.length === 0 && amended.length === 0 ? [] : [
       w('caution-label'), w('caution-poison', { line: w(plan.orchard.where.country === 'US' ? 'poison-us' : 'poison-other') }), ...dogs.map((bag) => w('caution-dogs', { bag })), ...urea.map((bag) => w('caution-urea', { bag })), ...(plan.trees.some((t) => t.tree.tub !== undefined && (t.dilute ?? t.feeds[0])) ? [w('tub-salts')] : []), ...apart, ...(amended.length > 0 ? [w('caution-lime')] : []),
@@ -296,6 +297,24 @@ function whyOf(plan: Plan, t: TreePlan, w: Words): string {
 }
 
 /** Least and most of the other leaflets, where nitrogen is fed. */
+/** Need against supply, drawn for the screen; over this many trees nobody looks. */
+const MOST_DRAWN = 60;
+
+function balancesOf(plan: Plan, w: Words): Pick<View['back'], 'balanceLead' | 'balances'> {
+  const { language, units: system } = plan.orchard.where;
+  const fed = plan.trees.filter((t) => t.feeds.length > 0);
+  if (fed.length === 0 || fed.length > MOST_DRAWN) return { balanceLead: '', balances: [] };
+  const balances = fed.map((t, i) => {
+    const rows = NUTRIENTS.filter((n) => t.need[n].value > 0 || t.supplied[n] > 0).map((n) => {
+      const leaflets = n === 'N' && !t.need.nitrogen.none ? t.need.leaflets.filter((r) => r.cite !== t.need.nitrogen.followed).map((r) => r.value).sort((a, b) => a - b) : [];
+      return { name: n, need: t.need[n].value, supply: t.supplied[n], span: leaflets.length > 1 ? [leaflets[0]!, leaflets.at(-1)!] as const : null };
+    });
+    const text = rows.map((r) => w('balance', { nutrient: r.name, need: showNutrient(r.need, system, language), supply: showNutrient(r.supply, system, language), low: r.span ? showNutrient(r.span[0], system, language) : '', high: r.span ? showNutrient(r.span[1], system, language) : '' })).join('; ');
+    return { name: t.tree.name, drawing: drawBalance({ rows, label: `${t.tree.name}: ${text}`, id: String(i) }), text };
+  });
+  return { balanceLead: w('balance-lead'), balances };
+}
+
 function spanOf(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
   const { followed, none } = t.need.nitrogen;

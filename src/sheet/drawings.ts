@@ -96,3 +96,19 @@ export function drawYears({ points, label, name, when }: YearsDrawing): string {
     + named.map((p) => `<text x="${n(x(p.taken))}" y="${n(y(p.high) - 1.5)}" text-anchor="middle">${escapeXml(name(p.value))}</text><text x="${n(x(p.taken))}" y="35.4" text-anchor="middle">${escapeXml(when(p.taken))}</text>`).join('')
     + '</svg>';
 }
+
+/** Amounts of one tree, in any one unit: `need` outlined, `supply` hatched, the span of other leaflets as a line with ends where there is one. */
+export type BalanceDrawing = { readonly rows: readonly { readonly name: string; readonly need: number; readonly supply: number; readonly span: readonly [low: number, high: number] | null }[]; readonly label: string; readonly id: string };
+
+export function drawBalance({ rows, label, id }: BalanceDrawing): string {
+  const [left, right, height] = [16, 118, 7];
+  const most = Math.max(1e-9, ...rows.flatMap((r) => [r.need, r.supply, r.span?.[1] ?? 0]));
+  const x = (amount: number): number => left + (amount / most) * (right - left);
+  const bars = rows.map((r, i) => {
+    const y = 1 + i * height;
+    const span = r.span ? `<path d="M${n(x(r.span[0]))} ${y + 5.6}H${n(x(r.span[1]))}M${n(x(r.span[0]))} ${y + 4.8}v1.6M${n(x(r.span[1]))} ${y + 4.8}v1.6" stroke="#000" stroke-width=".35" fill="none"/>` : '';
+    return `<text x="0" y="${y + 3.8}">${escapeXml(r.name)}</text><rect x="${left}" y="${y + 0.6}" width="${n(x(r.supply) - left)}" height="3.2" fill="url(#b${id})"/><rect x="${left}" y="${y + 0.6}" width="${n(x(r.need) - left)}" height="3.2" fill="none" stroke="#000" stroke-width=".45"/>${span}`;
+  });
+  return `<svg class="balance" role="img" aria-label="${escapeXml(label)}" viewBox="0 0 120 ${rows.length * height + 1}" width="120mm" height="${rows.length * height + 1}mm" font-size="${LETTER}" font-family="sans-serif">`
+    + `<defs><pattern id="b${id}" width="1" height="1" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V1" stroke="#000" stroke-width=".5"/></pattern></defs>${bars.join('')}</svg>`;
+}

@@ -22,6 +22,7 @@ export const viewSchema = z.strictObject({
   stop: text, lost: text, how: text,
   back: z.strictObject({
     lime: z.array(z.strictObject({ box: z.boolean().meta({ description: 'whether it is something to do, with a box to tick' }), text })), curves: z.array(z.strictObject({ drawing: text.meta({ description: 'pH against amount, SVG' }), text })), crowded: z.boolean().meta({ description: 'whether the back leaves no room for these drawings on paper' }), whyLead: text.meta({ description: 'what stands in parentheses below' }), why: z.array(z.strictObject({ name: text, text })), short: z.array(text), assumed: z.array(text), measure: text, again: text,
+    balanceLead: text, balances: z.array(z.strictObject({ name: text, drawing: text.meta({ description: 'need against supply, SVG; for the screen alone' }), text })),
     slip: z.array(text), cautions: z.array(text), foot: text,
   }),
   words: z.strictObject(Object.fromEntries(HEADINGS.map((k) => [k, text])) as Record<Heading, typeof text>).meta({ description: 'headings' }),

@@ -63,3 +63,6 @@ export const IN_ROW: { readonly crops: Readonly<Partial<Record<Crop, number>>>; 
 
 /** Where phosphate or potash is wanted, so much of the want under or over counts as met before another bag is bought: of one plant's want, of that of all, or in grams for all. */
 export const CLOSELY_MET = { under: { plant: 1 / 2, orchard: 0.1, grams: 10 }, over: 0.25, cite: { source: 'medlar', at: 'closely-met', mark: 'judgement' } satisfies Cite } as const;
+
+/** An adult's walking step, for whoever has no tape. */
+export const STEP = { m: 0.762, cite: { source: 'medlar', at: 'step', mark: 'practice' } satisfies Cite } as const;

@@ -484,6 +484,7 @@ export const de: Words = {
     'dose-cut': 'Gekürzt auf das, was der Ring verträgt: {value} je Gabe.',
   },
   judgement: {
+    step: 'übliche Praxis: ein Schritt von 75 cm',
     'phase-days': 'übliche Praxis: die Blüte etwa drei Wochen nach dem Austrieb, der Blütenfall nach fünf, die Ernte ab fünfzehn Wochen',
     'printed-apart': 'zwei Gaben bleiben zwei Wochen auseinander, auch wenn beide Monate ganz gedruckt sind',
     'pot-water': 'übliche Praxis: gießen, bis ein wenig ausläuft, etwa ein Fünftel der Erde',
@@ -627,6 +628,8 @@ export const de: Words = {
     'no-aluminium': 'kein Aluminiumsulfat: in saurem Boden schadet es den Wurzeln', 'aluminium-sulphate': 'Aluminiumsulfat (18 H2O)', 'iron-sulphate': 'Eisensulfat (7 H2O)', 'ammonium-sulphate': 'Schwefelsaures Ammoniak',
   },
   sheet: {
+    'balance-lead': 'Am Bildschirm: was jeder Baum braucht (Umriss), was er bekommt (schraffiert) und wie weit andere Merkblätter auseinanderliegen (Linie).', balance: '{nutrient}: Bedarf {need}, Gabe {supply}[low|, andere Merkblätter {low} bis {high}]',
+    'how-step': 'Ein Schritt eines Erwachsenen misst etwa {length}.',
     'in-water': 'in {water} Wasser, {often}, {from} bis {until} ({n}-mal)', weekly: 'einmal in der Woche', 'every-weeks': 'alle {n} Wochen', dilute: '{amount} {bag} {where}', 'tub-salts': 'Kübel: jedes Mal ein wenig Wasser auslaufen lassen. Eine weiße Kruste auf Erde oder Topf ist Salz: mit klarem Wasser spülen, bis es frei läuft, und eine Gabe auslassen.',
     feeding: 'DÜNGUNG {year}', made: 'Erstellt am {day}. Ältere Blätter wegwerfen.', test: 'Bodenprobe: {day}', 'no-test': 'Keine Bodenprobe', use: 'NEHMEN', not: 'NICHT',
     'not-p': '[bags|{bags}; ]kein Sack mit einer mittleren Zahl über 0: [zones|({zones}) ]der Boden hat schon genug Phosphor', 'not-p-but': 'mehr davon, als auf dem Blatt steht: der Boden hat schon genug Phosphor. Besser wäre ein Sack mit 0 in der Mitte, etwa 21-0-0', 'not-weed': 'Rasendünger mit Unkrautvernichter: er gelangt in den Baum',

@@ -484,6 +484,7 @@ export const es: Words = {
     'dose-cut': 'Recortado a lo que admite el anillo: {value} por vez.',
   },
   judgement: {
+    step: 'práctica común: un paso de 75 cm',
     'phase-days': 'práctica común: floración unas tres semanas después de la brotación, caída de pétalos a las cinco, cosecha desde las quince semanas',
     'printed-apart': 'dos dosis quedan a dos semanas una de otra, aunque los dos meses se impriman enteros',
     'pot-water': 'práctica común: regar hasta que salga un poco, cerca de un quinto de la tierra',
@@ -627,6 +628,8 @@ export const es: Words = {
     'no-aluminium': 'sulfato de aluminio no: en suelo ácido daña las raíces', 'aluminium-sulphate': 'sulfato de aluminio (18 H2O)', 'iron-sulphate': 'sulfato de hierro (7 H2O)', 'ammonium-sulphate': 'sulfato de amonio',
   },
   sheet: {
+    'balance-lead': 'En pantalla: lo que necesita cada árbol (contorno), lo que recibe (rayado) y lo que difieren otros folletos (línea).', balance: '{nutrient}: necesita {need}, recibe {supply}[low|, otros folletos de {low} a {high}]',
+    'how-step': 'El paso de un adulto mide unos {length}.',
     'in-water': 'en {water} de agua, {often}, del {from} al {until} ({n} veces)', weekly: 'una vez por semana', 'every-weeks': 'cada {n} semanas', dilute: '{amount} {bag} {where}', 'tub-salts': 'Macetas: dejar salir un poco de agua cada vez. Una costra blanca en la tierra o la maceta es sal: lavarla con agua sola hasta que corra libre, y saltarse un abonado.',
     feeding: 'ABONADO {year}', made: 'Hecha el {day}. Tirar las hojas anteriores.', test: 'Análisis de suelo: {day}', 'no-test': 'Sin análisis de suelo', use: 'USAR', not: 'NO',
     'not-p': '[bags|{bags}; ]ningún saco con el número del medio mayor que 0: [zones|({zones}) ]el suelo ya tiene bastante fósforo', 'not-p-but': 'más de esto que lo que dice la hoja: el suelo ya tiene bastante fósforo. Sería mejor un saco con 0 en medio, como 21-0-0', 'not-weed': 'abono de césped con herbicida: llega al árbol',
