@@ -12,7 +12,7 @@ import { POT_STRENGTH, POT_WATER } from '../tables/solubility.ts';
 import type { Day } from '../units/date.ts';
 import { addDays, daysBetween } from '../units/date.ts';
 import type { Wants } from './mix.ts';
-import { isSoluble, undissolved } from './strength.ts';
+import { undissolved } from './strength.ts';
 
 /** `g` of the bag for one tub each time, in `waterL` litres, every so many `weeks`. */
 export type Dilute = { readonly bag: Bag; readonly g: Figure<'g', 'product'>; readonly waterL: number; readonly weeks: number; readonly times: number; readonly from: Day; readonly until: Day };
@@ -44,8 +44,9 @@ function everyWeeks(weeks: number, tubL: number, need: number, bag: Bag, { from,
   return { bag, g: figure(g, 'g', 'product', 'dilute', POT_STRENGTH.cite), waterL: Math.max(0.5, Math.ceil(waterL * 2) / 2), weeks, times, from, until: addDays(from, WEEK * weeks * (times - 1)) };
 }
 
+/** Sold for the can; a salt for the ground may dissolve too, and is no feed for a pot by itself. */
 function mayDissolve(bag: Bag, { crop }: Tree, never: readonly Ban[]): boolean {
-  return bag.grade.N > 0 && isSoluble(bag) && undissolved(bag) === null && !bag.weedKiller && !bag.amends && !isBanned(bag, never) && !(crop === 'blueberry' && bag.nitrate);
+  return bag.grade.N > 0 && (bag.soluble === true || bag.liquid) && undissolved(bag) === null && !bag.weedKiller && !bag.amends && !isBanned(bag, never) && !(crop === 'blueberry' && bag.nitrate);
 }
 
 /** What brings most of the nutrients wanted, then what stands in the shed, then the cheapest nitrogen, then by name. */

@@ -630,7 +630,7 @@ export const de: Words = {
   sheet: {
     'balance-lead': 'Am Bildschirm: was jeder Baum braucht (Umriss), was er bekommt (schraffiert) und wie weit andere Merkblätter auseinanderliegen (Linie).', balance: '{nutrient}: Bedarf {need}, Gabe {supply}[low|, andere Merkblätter {low} bis {high}]',
     'how-step': 'Ein Schritt eines Erwachsenen misst etwa {length}.',
-    'in-water': 'in {water} Wasser, {often}, {from} bis {until} ({n}-mal)', weekly: 'einmal in der Woche', 'every-weeks': 'alle {n} Wochen', dilute: '{amount} {bag} {where}', 'tub-salts': 'Kübel: jedes Mal ein wenig Wasser auslaufen lassen. Eine weiße Kruste auf Erde oder Topf ist Salz: mit klarem Wasser spülen, bis es frei läuft, und eine Gabe auslassen.',
+    'in-water': 'in {water} Wasser, {often}, {from} bis {until} ({n}-mal)', weekly: 'einmal in der Woche', 'every-weeks': 'alle {n} Wochen', dilute: '{amount} {bag} {where}', 'tub-salts': 'Eine weiße Kruste am Kübel ist Salz: mit klarem Wasser spülen.',
     feeding: 'DÜNGUNG {year}', made: 'Erstellt am {day}. Ältere Blätter wegwerfen.', test: 'Bodenprobe: {day}', 'no-test': 'Keine Bodenprobe', use: 'NEHMEN', not: 'NICHT',
     'not-p': '[bags|{bags}; ]kein Sack mit einer mittleren Zahl über 0: [zones|({zones}) ]der Boden hat schon genug Phosphor', 'not-p-but': 'mehr davon, als auf dem Blatt steht: der Boden hat schon genug Phosphor. Besser wäre ein Sack mit 0 in der Mitte, etwa 21-0-0', 'not-weed': 'Rasendünger mit Unkrautvernichter: er gelangt in den Baum',
     day: 'TAG {n}', when: '[phase|{phase}, ]etwa {window}', weigh: 'Feuchter Boden, Regen angesagt. Abwiegen: {amounts}.',

@@ -630,7 +630,7 @@ export const es: Words = {
   sheet: {
     'balance-lead': 'En pantalla: lo que necesita cada árbol (contorno), lo que recibe (rayado) y lo que difieren otros folletos (línea).', balance: '{nutrient}: necesita {need}, recibe {supply}[low|, otros folletos de {low} a {high}]',
     'how-step': 'El paso de un adulto mide unos {length}.',
-    'in-water': 'en {water} de agua, {often}, del {from} al {until} ({n} veces)', weekly: 'una vez por semana', 'every-weeks': 'cada {n} semanas', dilute: '{amount} {bag} {where}', 'tub-salts': 'Macetas: dejar salir un poco de agua cada vez. Una costra blanca en la tierra o la maceta es sal: lavarla con agua sola hasta que corra libre, y saltarse un abonado.',
+    'in-water': 'en {water} de agua, {often}, del {from} al {until} ({n} veces)', weekly: 'una vez por semana', 'every-weeks': 'cada {n} semanas', dilute: '{amount} {bag} {where}', 'tub-salts': 'Una costra blanca en la maceta es sal: lavarla con agua sola.',
     feeding: 'ABONADO {year}', made: 'Hecha el {day}. Tirar las hojas anteriores.', test: 'Análisis de suelo: {day}', 'no-test': 'Sin análisis de suelo', use: 'USAR', not: 'NO',
     'not-p': '[bags|{bags}; ]ningún saco con el número del medio mayor que 0: [zones|({zones}) ]el suelo ya tiene bastante fósforo', 'not-p-but': 'más de esto que lo que dice la hoja: el suelo ya tiene bastante fósforo. Sería mejor un saco con 0 en medio, como 21-0-0', 'not-weed': 'abono de césped con herbicida: llega al árbol',
     day: 'DÍA {n}', when: '[phase|{phase}, ]aprox. {window}', weigh: 'Suelo húmedo, lluvia a la vista. Pesar {amounts}.',

@@ -37,14 +37,14 @@ describe('how much in how much water', () => {
   });
   test('nothing without a bag that dissolves, without a need, or out of season', () => {
     const bags = [bagOf('20-20-20 water soluble, 1 lb')];
-    expect(diluteOf(tub(60), N(30), [bagOf('10-10-10, 40 lb'), bagOf('14-14-14 slow release, 4 lb'), bagOf('Blood meal, 5 lb')], [], SEASON)).toBeNull();
+    expect(diluteOf(tub(60), N(30), [bagOf('10-10-10, 40 lb'), bagOf('Sulfate of ammonia, 21-0-0, 4 lb'), bagOf('14-14-14 slow release, 4 lb'), bagOf('Blood meal, 5 lb')], [], SEASON)).toBeNull();
     expect(diluteOf(tub(60), N(0), bags, [], SEASON)).toBeNull();
     expect(diluteOf(tub(60), N(30), bags, [], { from: '2026-08-01', until: '2026-07-14' })).toBeNull();
     expect(diluteOf(tub(60), N(30), [bagOf('Weed and feed 20-0-0 water soluble, 1 lb')], [], SEASON)).toBeNull();
-    expect(diluteOf(tub(60, 'blueberry'), N(30), [bagOf('Calcium nitrate, 5 lb')], [], SEASON)).toBeNull();
+    expect(diluteOf(tub(60, 'blueberry'), N(30), [bagOf('Calcium nitrate water soluble, 5 lb')], [], SEASON)).toBeNull();
   });
   test('the bag that brings all three before one that brings nitrogen alone; then the shed', () => {
-    const [plain, full] = [bagOf('Urea 46-0-0, 5 lb, $5'), bagOf('24-8-16 water soluble, 1 lb, $20')];
+    const [plain, full] = [bagOf('Urea 46-0-0 water soluble, 5 lb, $5'), bagOf('24-8-16 water soluble, 1 lb, $20')];
     expect(diluteOf(tub(60), N(30), [plain, full], [], SEASON)!.bag).toBe(full);
     expect(diluteOf(tub(60), { N: 30, P2O5: 0, K2O: 0 }, [full, plain], [], SEASON)!.bag).toBe(plain);
     const mine = bagOf('20-20-20 water soluble, 1 lb', true);
