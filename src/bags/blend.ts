@@ -37,8 +37,10 @@ function apart<T extends object, F extends object>(bags: readonly Bag[], make: (
 }
 
 /** The richest mix with as much N as P2O5 as K2O: the one that reaches a gram of each with least weight. */
-export function balance(bags: readonly Bag[], solve: Solve): Blend | Unbalanced | Apart {
-  return apart<Blend, Unbalanced>(bags, (some) => balanceOf(some, solve), (made) => ('parts' in made ? { bags: made.parts.filter((p) => p.share > NEAR_NOTHING).map((p) => p.bag), weight: 1 / made.grade.N } : null));
+/** Where every balanced mix needs a pair that must not meet, its parts are given all the same: each can be spread by itself. */
+export function balance(bags: readonly Bag[], solve: Solve): Blend | Unbalanced {
+  const found = apart<Blend, Unbalanced>(bags, (some) => balanceOf(some, solve), (made) => ('parts' in made ? { bags: made.parts.filter((p) => p.share > NEAR_NOTHING).map((p) => p.bag), weight: 1 / made.grade.N } : null));
+  return 'apart' in found ? balanceOf(bags, solve) : found;
 }
 
 function balanceOf(bags: readonly Bag[], solve: Solve): Blend | Unbalanced {

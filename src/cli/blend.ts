@@ -40,7 +40,6 @@ export async function blendCommand(args: readonly string[], options: BlendOption
 
   if (options.to !== undefined || options.batch !== undefined) return toGrade(bags, options, orchard, L, json, io);
   const made = options.balanced ? balance(bags, (await import('../bags/solve.ts')).solve) : blend(mix);
-  if ('apart' in made) return fail([apartNotice(made)], EXIT.impossible);
   if ('unbalanced' in made) {
     const code = made.unbalanced === 'missing' ? 'balance-missing' as const : made.unbalanced === 'over' ? 'balance-over' as const : 'balance-under' as const;
     return fail([notice(code, 'error', { nutrient: made.nutrient })], EXIT.impossible);

@@ -118,7 +118,7 @@ describe('weigh, blend and shop', () => {
   const here = ORCHARDS['chapel-bank'];
   test.each([
     ['weigh', ['weigh', '0.5 lb N, 0 P2O5', '21-0-0', '46-0-0, 10 lb, $20'], {}, 0], ['weigh', ['weigh', '1 lb N, 1 lb K2O', '10-10-10'], {}, 0], ['weigh', ['weigh', '1 lb P2O5', '21-0-0'], {}, 0], ['weigh', ['weigh', '1 lb N', 'sulph'], here, 0], ['weigh', ['weigh', '1 lb X', '21-0-0'], {}, 3],
-    ['blend', ['blend', '2x46-0-0', '0-0-60'], {}, 0], ['blend', ['blend', '--balanced', '40-0-0', '0-44-0', '0-0-60'], {}, 0], ['blend', ['blend', '--balanced', '46-0-0'], {}, 4], ['blend', ['blend', '0-0-0'], {}, 3],
+    ['blend', ['blend', '2x46-0-0', '0-0-60'], {}, 0], ['blend', ['blend', '--balanced', '46-0-0', '0-46-0', '0-0-60'], {}, 0], ['blend', ['blend', '--balanced', '46-0-0'], {}, 4], ['blend', ['blend', '0-0-0'], {}, 3],
     ['shop', ['shop'], here, 0], ['shop', ['shop', '24-8-16, 5 lb, $14', '21-0-0'], here, 0], ['shop', ['shop', '--need', '1 lb N, 0 P2O5', '21-0-0, 4 lb, $9', '10-10-10', 'Weed and feed, 21-0-0'], {}, 0], ['shop', ['shop'], {}, 5],
   ] as const)('%s: %j', async (command, argv, files, code) => {
     const run = await medlar([...argv, '--json'], files);
