@@ -53,7 +53,7 @@ function sound(orchard: string, said: readonly string[], kills: number): void {
 }
 
 describe.skipIf(process.platform === 'win32')('killed at any moment', () => {
-  test('one writer, and two at once', { timeout: 3_600_000 }, async () => {
+  test('one writer, and two at once', { timeout: 10_800_000 }, async () => {
     let kills = 0;
     for (let round = 0; kills < KILLS; round++) {
       // A new diary now and then keeps it short.
