@@ -109,6 +109,8 @@ function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zone
     });
     const undated = tests.filter((t) => t.sample.taken === undefined);
     if (tests.length > 1 && undated.length > 0) notices.push(notice('test-undated', 'error', { file: undated[0]!.test.file, zone: zone.name }, undated[0]!.test.place));
+    const twin = tests.find((t, i) => t.sample.taken !== undefined && tests.slice(0, i).some((u) => u.sample.taken === t.sample.taken));
+    if (twin) notices.push(notice('test-same-day', 'error', { zone: zone.name, day: twin.sample.taken! }, twin.test.place));
     const [newest, ...earlier] = tests.toSorted((a, b) => ((a.sample.taken ?? '') < (b.sample.taken ?? '') ? 1 : -1));
     if (!newest) return [];
     const region = { ...orchard.where, crops: cropsOf(orchard.trees.filter((t) => t.zone === zone.name)) };

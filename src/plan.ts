@@ -281,7 +281,9 @@ function dilutedFor({ facts, need, last }: Draft, { feeds, fed }: Remaining, sea
   if (facts.tree.tub === undefined || need.verdict !== 'feed' || feeds.length > 0) return null;
   const had = sumsOf(fed, need);
   const left = (n: Nutrient): number => Math.max(0, need[n].value - had[n]);
-  const from = season.today > season.budBreak ? season.today : season.budBreak;
+  // A week after the last can.
+  const latest = fed.map((f) => f.date).sort().at(-1);
+  const from = [season.today, season.budBreak, ...(latest === undefined ? [] : [addDays(latest, 7)])].sort().at(-1)!;
   return diluteOf(facts.tree, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, [...orchard.shed, ...orchard.store], orchard.never, { from, until: last.day });
 }
 

@@ -7,12 +7,11 @@ import type { Orchard } from './orchard/load.ts';
 import type { Series } from './rating/trend.ts';
 import { trendsOf } from './rating/trend.ts';
 import type { Day } from './units/date.ts';
-import { retestYear } from './when/season.ts';
 import type { Season } from './when/season.ts';
 
 /** `given` in grams over all plants of the zone; `from` is the day of the earlier test, `until` that of the later, or today. */
 export type Between = Given & { readonly from: Day; readonly until: Day };
-export type ZoneYears = { readonly zone: string; readonly taken: readonly string[]; readonly series: readonly Series[]; readonly between: readonly Between[]; readonly again: number };
+export type ZoneYears = { readonly zone: string; readonly taken: readonly string[]; readonly series: readonly Series[]; readonly between: readonly Between[] };
 
 export function yearsOf(orchard: Orchard, zones: readonly ZoneSoil[], diary: readonly Entry[], season: Season): ZoneYears[] {
   const bags = [...orchard.shed, ...orchard.store];
@@ -27,6 +26,6 @@ export function yearsOf(orchard: Orchard, zones: readonly ZoneSoil[], diary: rea
       const sum = (of: keyof Given): number => each.reduce((all, { count, given }) => all + (of === 'unknown' ? 1 : count) * given[of], 0);
       return { from, until, N: sum('N'), P2O5: sum('P2O5'), K2O: sum('K2O'), lime: sum('lime'), sulphur: sum('sulphur'), unknown: sum('unknown') };
     });
-    return { zone: z.zone, taken, series: trendsOf(tests), between, again: retestYear(season, z.sample.taken ?? null) };
+    return { zone: z.zone, taken, series: trendsOf(tests), between };
   });
 }

@@ -15,7 +15,7 @@ const RING_LIMIT_G = convert(RING_LIMIT.value, RING_LIMIT.unit, 'g/m2');
 export function spread(n: number, wanted: number, windows: number, ringAt: (outerShare: number) => Ring): Spread {
   const most = Math.max(1, windows);
   const tries: readonly (readonly [doses: number, share: number])[] = [
-    [wanted, RING.outerShare], [Math.max(2, wanted), RING.outerShare], [Math.max(2, wanted), 1.5], [Math.max(2, wanted), 2], [Math.max(3, wanted), 2],
+    [wanted, RING.outerShare], [Math.max(2, wanted), RING.outerShare], [Math.max(2, wanted), 1.5], [Math.max(2, wanted), RING.widest], [Math.max(3, wanted), RING.widest],
   ];
   let last: Spread | null = null;
   for (const [asked, share] of tries) {

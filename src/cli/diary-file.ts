@@ -9,12 +9,12 @@ import { notice } from '../reason/notice.ts';
 import { readText, reason } from './files.ts';
 
 /** The diary of a folder; empty where there is none yet. What stops all of it from being read is an error among the notices. */
-export function openDiary(folder: string): Diary {
+export function openDiary(folder: string, country: string | null): Diary {
   const path = pathOf(folder);
   if (typeof path !== 'string') return { entries: [], notices: [path.notice] };
   if (!existsSync(path)) return { entries: [], notices: [] };
   const read = readText(path);
-  return 'text' in read ? readDiary(read.text, DIARY_FILE) : { entries: [], notices: [notice('file-missing', 'error', { file: DIARY_FILE, why: read.why })] };
+  return 'text' in read ? readDiary(read.text, DIARY_FILE, country) : { entries: [], notices: [notice('file-missing', 'error', { file: DIARY_FILE, why: read.why })] };
 }
 
 /** Where the diary lies. A link may lead to another file of the folder, but not out of it. */
@@ -34,7 +34,7 @@ function pathOf(folder: string): string | { notice: Notice } {
  * Adds entries at the end and gives the line of the first. `fits` may refuse by what the diary holds at that moment.
  * All that stood there stays byte for byte; on any failure the file is as it was.
  */
-export function append(folder: string, entries: readonly Entry[], fits: (before: Diary) => Notice | null = () => null): { first: number } | { notice: Notice } {
+export function append(folder: string, entries: readonly Entry[], fits: (before: Diary) => Notice | null = () => null, country: string | null = null): { first: number } | { notice: Notice } {
   const path = pathOf(folder);
   if (typeof path !== 'string') return path;
   try {
@@ -44,7 +44,7 @@ export function append(folder: string, entries: readonly Entry[], fits: (before:
       // A spreadsheet may have saved it as UTF-16.
       const encoding = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf16le' : 'utf8';
       const text = bytes.toString(encoding);
-      const refused = fits(readDiary(text, DIARY_FILE));
+      const refused = fits(readDiary(text, DIARY_FILE, country));
       if (refused) return { notice: refused };
       const added = addition(text, entries, DIARY_FILE);
       if ('notice' in added) return added;

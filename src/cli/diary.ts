@@ -39,9 +39,9 @@ export async function diaryCommand(words: readonly string[], options: Common & {
   const read = await entriesOf(sentences, folder, orchard, again);
   if (read.notices.length > 0) return refuse(read.notices);
 
-  const written = read.entries.length === 0 ? { first: 0 } : append(folder.path, read.entries, (before) => (again ? null : doneAlready(read.days, before.entries, orchard) ?? twice(read.entries, before.entries, orchard, L)));
+  const written = read.entries.length === 0 ? { first: 0 } : append(folder.path, read.entries, (before) => (again ? null : doneAlready(read.days, before.entries, orchard) ?? twice(read.entries, before.entries, orchard, L)), orchard.where.country);
   if ('notice' in written) return refuse([written.notice]);
-  const diary = openDiary(folder.path);
+  const diary = openDiary(folder.path, folder.orchard!.where.country);
   if (diary.notices.some((n) => n.severity === 'error')) return refuse(diary.notices);
   const season = lately(diary, folder.today);
   const lines = sentences.length > 0
@@ -55,10 +55,10 @@ export async function diaryCommand(words: readonly string[], options: Common & {
 /** Takes back what was written last: the file only grows, by a line that withdraws another. */
 function undo(folder: Folder, json: boolean, io: Io): number {
   const L = folder.language;
-  const standing = openDiary(folder.path).entries;
+  const standing = openDiary(folder.path, folder.orchard!.where.country).entries;
   const last = standing.at(-1);
   const answer = (notices: readonly Notice[], gone: readonly Entry[]): number => {
-    const diary = openDiary(folder.path);
+    const diary = openDiary(folder.path, folder.orchard!.where.country);
     const lines = [...gone.map((e) => say(L, 'say', 'diary-taken-back', { day: dayText(e.date, folder.today, L), entry: entryText(e, folder.orchard!, L) })), ...notices.map((n) => noticeText(n, L))];
     return give({ command: 'diary', result: { entries: lately(diary, folder.today), written: gone.length }, notices: [...diary.notices, ...notices], language: L, text: `${lines.join('\n')}\n` }, json, io);
   };
@@ -67,7 +67,7 @@ function undo(folder: Folder, json: boolean, io: Io): number {
   const isWith = (e: Entry): boolean => e === last || (/^day \d+$/.test(last.note) && e.note === last.note && e.date === last.date);
   const together = standing.slice(standing.findLastIndex((e) => !isWith(e)) + 1);
   // The newest first, so that of two alike each takes its own.
-  const written = append(folder.path, together.toReversed().map((e) => withdrawalOf(e, folder.today)), (before) => (before.entries.at(-1)?.line === last.line ? null : notice('diary-changed', 'error', { file: DIARY_FILE })));
+  const written = append(folder.path, together.toReversed().map((e) => withdrawalOf(e, folder.today)), (before) => (before.entries.at(-1)?.line === last.line ? null : notice('diary-changed', 'error', { file: DIARY_FILE })), folder.orchard!.where.country);
   if ('notice' in written) return give({ command: 'diary', result: null, notices: [written.notice], language: L }, json, io);
   return answer([], together);
 }

@@ -9,7 +9,7 @@ import type { Orchard } from '../orchard/load.ts';
 import type { OwnRules } from '../orchard/own-rules.ts';
 import { loadRules, RULES_FILE } from '../orchard/own-rules.ts';
 import { languageAsked } from '../orchard/language.ts';
-import { NOWHERE } from '../orchard/where.ts';
+import { countryIn, NOWHERE } from '../orchard/where.ts';
 import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
@@ -40,7 +40,7 @@ export function openFolder(options: Common, io: Io, today: Day): Folder {
   const base = { path, zones: [], diary: [], files: [], questions: [], language: NOWHERE.language, today };
   const source = readText(join(path, ORCHARD_FILE));
   if ('why' in source) return { ...base, orchard: null, notices: [notice(source.why === 'absent' ? 'no-orchard' : 'file-missing', 'error', { folder: options.folder ?? path, file: shown, why: source.why })] };
-  const diary = openDiary(path);
+  const diary = openDiary(path, countryIn(source.text));
   const ruleText = readText(join(path, RULES_FILE));
   const own: OwnRules = 'text' in ruleText ? loadRules(ruleText.text) : ruleText.why === 'absent' ? { rules: [], notices: [] } : { rules: [], notices: [notice('file-missing', 'error', { file: RULES_FILE, why: ruleText.why })] };
   const found = gather(source.text, (file, place) => inside(path, file, place), diary, today, own);

@@ -1,12 +1,14 @@
 /** `medlar years`: the soil tests of each zone beside each other, and what the diary says was given between them. */
 import { join, relative } from 'node:path';
 import { betweenLine, seriesLine, yearsPage } from '../sheet/years.ts';
+import { nextTest } from '../sheet/build.ts';
 import { seasonOf } from '../when/season.ts';
 import { say } from '../words/words.ts';
 import { yearsOf } from '../years.ts';
 import { give } from './answer.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
+import { planWhole } from './plan-whole.ts';
 import { writeOwn } from './write.ts';
 
 type YearsOptions = Common & { readonly as?: 'html' | 'text'; readonly open?: true; readonly force?: true };
@@ -18,7 +20,8 @@ export async function yearsCommand(options: YearsOptions, io: Io): Promise<numbe
   const errors = notices.filter((n) => n.severity === 'error');
   if (!orchard || errors.length > 0) return give({ command: 'years', result: null, notices: errors, language: L }, json, io);
   const season = seasonOf(orchard, folder.today);
-  const years = yearsOf(orchard, zones, diary, season);
+  const again = nextTest(await planWhole(orchard, zones, folder.today, { diary }));
+  const years = yearsOf(orchard, zones, diary, season).map((z) => ({ ...z, again }));
   const file = join(folder.path, 'years.html');
   const shown = relative(io.cwd, file) || file;
   const page = options.as === 'html';

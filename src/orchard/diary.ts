@@ -97,9 +97,9 @@ function shapeOf(text: string): { shape: Shape | null; head: Row } {
 
 const withoutMark = (text: string): string => text.replace(/^\ufeff/, '');
 
-/** Reads a diary: what stands and was not taken back. An error means that nothing of it could be read; a warning, that one line could not. */
-export function readDiary(source: string, file: string): Diary {
-  const { entries, notices } = everyEntry(source, file);
+/** Reads a diary: what stands and was not taken back. `country` tells how a spreadsheet there writes 3/10/2026. An error means that nothing of it could be read; a warning, that one line could not. */
+export function readDiary(source: string, file: string, country: string | null = null): Diary {
+  const { entries, notices } = everyEntry(source, file, country);
   const { standing, strays } = withoutWithdrawn(entries);
   return { entries: standing, notices: [...notices, ...strays.map((e) => notice('diary-withdrawn', 'warning', { n: e.line }, { file, line: e.line, column: 1, length: 1, source: '' }))] };
 }
@@ -125,7 +125,7 @@ function withoutWithdrawn(entries: readonly Entry[]): { standing: Entry[]; stray
 export const withdrawalOf = (e: Entry, today: Day): Entry => ({ ...e, what: 'withdrawn', g: null, m: null, note: `${e.what}, ${today}${e.note === '' ? '' : `: ${e.note}`}`, line: 0 });
 
 /** What stands, and what takes it back. */
-function everyEntry(source: string, file: string): Diary {
+function everyEntry(source: string, file: string, country: string | null = null): Diary {
   const text = withoutMark(source);
   if (text.trim() === '') return { entries: [], notices: [] };
   if (text.includes('\0')) return { entries: [], notices: [notice('not-text', 'error', { file })] };
@@ -147,6 +147,7 @@ function everyEntry(source: string, file: string): Diary {
   const { shape, head } = shapeOf(text);
   if (!shape) return { entries: [], notices: [notice('diary-head', 'error', { file, columns: COLUMNS.join(',') }, place(head.start, head.start + 1))] };
 
+  const order = slashOrder(text, country);
   const entries: Entry[] = [];
   const notices: Notice[] = [];
   for (let at = head.next; at < text.length;) {
@@ -154,7 +155,7 @@ function everyEntry(source: string, file: string): Diary {
     const first = lineOf(row.start);
     at = row.next;
     if (isBlank(row)) continue;
-    const read = entryOf(row, shape, first, place);
+    const read = entryOf(row, shape, first, place, order);
     if ('entry' in read) entries.push(read.entry);
     else {
       notices.push(...read.notices);
@@ -165,7 +166,7 @@ function everyEntry(source: string, file: string): Diary {
   return { entries, notices };
 }
 
-function entryOf(row: Row, shape: Shape, line: number, place: (start: number, end: number) => Place): { entry: Entry } | { notices: Notice[] } {
+function entryOf(row: Row, shape: Shape, line: number, place: (start: number, end: number) => Place, order: SlashOrder): { entry: Entry } | { notices: Notice[] } {
   const whole = (): Place => place(row.start, row.cells.at(-1)?.end ?? row.start + 1);
   if (row.openQuote !== undefined) return { notices: [notice('diary-quote', 'warning', {}, place(row.openQuote, row.openQuote + 1))] };
   if (row.cells.length !== shape.columns.length) {
@@ -177,7 +178,7 @@ function entryOf(row: Row, shape: Shape, line: number, place: (start: number, en
   const wrong = (name: (typeof COLUMNS)[number], code: Notice['code'], facts: Notice['facts'] = {}): void => {
     notices.push(notice(code, 'warning', { read: said(name), ...facts }, place(cell(name).start, cell(name).end)));
   };
-  const date = dayOf(said('date'));
+  const date = dayOf(said('date'), order);
   if (date === null) wrong('date', 'diary-date');
   const what = whatOf(said('what'));
   if (what === null) wrong('what', 'diary-what', { guess: suggest(said('what'), WHATS).join(', '), known: WHATS.join(', ') });
@@ -194,8 +195,23 @@ function entryOf(row: Row, shape: Shape, line: number, place: (start: number, en
 
 const whatOf = (text: string): What | null => WHATS.find((w) => w === text.toLowerCase().replace('sulfur', 'sulphur')) ?? null;
 
-/** A day as diaries write it; null also for a month alone, and for 4/14/2026, which other countries read otherwise. */
-const dayOf = (text: string): Day | null => (/^\p{L}/u.test(text) && !/\d\D+\d/.test(text) ? null : isoDate(text));
+/** A day as diaries write it; null also for a month alone, and for 4/10/2026 where nothing tells which is the month. */
+function dayOf(text: string, order: SlashOrder): Day | null {
+  const slashed = SLASHED.exec(text);
+  if (slashed) return order === null ? null : isoDate(order === 'month first' ? `${slashed[3]!}-${slashed[1]!}-${slashed[2]!}` : `${slashed[3]!}-${slashed[2]!}-${slashed[1]!}`);
+  return /^\p{L}/u.test(text) && !/\d\D+\d/.test(text) ? null : isoDate(text);
+}
+
+type SlashOrder = 'month first' | 'day first' | null;
+const SLASHED = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/;
+
+/** A spreadsheet turns every date of a file alike: by one that can be read but one way, else by the country. */
+function slashOrder(text: string, country: string | null): SlashOrder {
+  const all = [...text.matchAll(/(?<![\d/])(\d{1,2})\/(\d{1,2})\/\d{4}(?![\d/])/g)];
+  const [days, months] = [all.some((m) => Number(m[1]) > 12), all.some((m) => Number(m[2]) > 12)];
+  if (days !== months) return days ? 'day first' : 'month first';
+  return days || country === null ? null : country === 'US' ? 'month first' : 'day first';
+}
 
 /** Names parted by semicolons; one that holds a semicolon stands in quotation marks. */
 function namesOf(cell: string): string[] {

@@ -63,7 +63,7 @@ function fruitOf(e: Entry, year: number): History['fruit'] {
 /** The listed feed that an entry names, by its label or the numbers on it. */
 function bagOf(e: Entry, bags: readonly Bag[]): Bag | undefined {
   const word = e.bag?.toLowerCase() ?? '';
-  return bags.find((b) => !b.amends && b.label.toLowerCase() === word) ?? bags.find((b) => b.printed !== '' && word.includes(b.printed));
+  return bags.find((b) => !b.amends && b.label.toLowerCase() === word) ?? bags.find((b) => b.printed !== '' && word.includes(b.printed)) ?? bags.find((b) => !b.amends && word.startsWith(`${b.label.toLowerCase()} in `));
 }
 
 const parsed = (e: Entry, label: string, country: string | null): Bag | null => parseBag(label, country, false, { file: 'diary.csv', line: e.line, column: 1, length: 1, source: '' }).bag;

@@ -86,3 +86,6 @@ export function placeName(region: string): string {
 }
 
 export const COUNTRY_NAMES: readonly string[] = Object.keys(COUNTRIES).filter((c) => c.length > 3);
+
+/** The country that the text of an orchard file tells, before it is read as a whole. */
+export const countryIn = (orchardText: string): string | null => parseWhere(/^where:[ \t]*([^#\r\n]+)/m.exec(orchardText)?.[1] ?? '')?.country ?? null;

@@ -7,7 +7,7 @@ import { noticeJson, noticeText, questionJson } from '../json/notices.ts';
 import { planJson } from '../json/plan-json.ts';
 import { DIARY_FILE, readDiary } from '../orchard/diary.ts';
 import type { Where } from '../orchard/where.ts';
-import { NOWHERE } from '../orchard/where.ts';
+import { countryIn, NOWHERE } from '../orchard/where.ts';
 import type { Plan } from '../plan.ts';
 import { planSeason } from '../plan.ts';
 import type { Place } from '../reason/notice.ts';
@@ -24,7 +24,7 @@ export function see(state: State, today: Day): Seen {
     const text = Object.hasOwn(state.reports, file) ? state.reports[file] : undefined;
     return text === undefined ? { refused: notice('file-missing', 'error', { file, why: 'absent' }, place) } : { text };
   };
-  const found = gather(state.orchard, reportText, state.diary === '' ? { entries: [], notices: [] } : readDiary(state.diary, DIARY_FILE), today);
+  const found = gather(state.orchard, reportText, state.diary === '' ? { entries: [], notices: [] } : readDiary(state.diary, DIARY_FILE, countryIn(state.orchard)), today);
   const { orchard, zones, diary } = found;
   const plan = !orchard || found.notices.some((n) => n.severity === 'error') ? null : planSeason(orchard, zones, today, { diary });
   return { ...found, where: orchard?.where ?? NOWHERE, plan };

@@ -129,7 +129,7 @@ function diluteWhere(d: Dilute, language: Language, system: 'us' | 'metric'): st
 export const diluteText = (d: Dilute, language: Language, system: 'us' | 'metric'): string => say(language, 'sheet', 'dilute', { amount: diluteAmount(d, language), bag: d.bag.label, where: diluteWhere(d, language, system) });
 
 /** The condition of a nitrogen dose: whole on the tree's first day, shortly on later ones; none once the diary has nitrogen for it. */
-function conditionOf(plan: Plan, t: TreePlan, day: number, w: Words): string {
+export function conditionOf(plan: Plan, t: TreePlan, day: number, w: Words): string {
   const { language, units } = plan.orchard.where;
   const below = t.need.nitrogen.ifBelow;
   if (!below || t.fed.some((f) => (f.brought?.N ?? 0) > 0)) return '';
@@ -310,7 +310,7 @@ function balancesOf(plan: Plan, w: Words): Pick<View['back'], 'balanceLead' | 'b
       return { name: n, need: t.need[n].value, supply: t.supplied[n], span: leaflets.length > 1 ? [leaflets[0]!, leaflets.at(-1)!] as const : null };
     });
     const text = rows.map((r) => w('balance', { nutrient: r.name, need: showNutrient(r.need, system, language), supply: showNutrient(r.supply, system, language), low: r.span ? showNutrient(r.span[0], system, language) : '', high: r.span ? showNutrient(r.span[1], system, language) : '' })).join('; ');
-    return { name: t.tree.name, drawing: drawBalance({ rows, label: `${t.tree.name}: ${text}`, id: String(i) }), text };
+    return { name: t.tree.name, drawing: drawBalance({ rows, label: text, id: String(i) }), text };
   });
   return { balanceLead: w('balance-lead'), balances };
 }

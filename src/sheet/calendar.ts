@@ -6,7 +6,7 @@ import { addDays } from '../units/date.ts';
 import { AUTUMN_TEST } from '../tables/timing.ts';
 import { showDay, showDose, showMass, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
-import { nextTest } from './build.ts';
+import { conditionOf, diluteText, nextTest } from './build.ts';
 
 /** Whole days, both ends of them; `id` stays the same when the plan is made again. */
 export type CalendarEntry = { readonly id: string; readonly from: Day; readonly until: Day; readonly title: string; readonly text: string };
@@ -21,11 +21,16 @@ export function calendarOf(plan: Plan): CalendarEntry[] {
   const days = plan.days.map((day) => {
     const sums = new Map<string, number>();
     for (const { plan: t, feed } of day.doses) sums.set(bagName(feed.bag), (sums.get(bagName(feed.bag)) ?? 0) + feed.g * t.tree.count);
-    const doses = day.doses.map(({ plan: t, feed }) => say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showDose(feed.g, system, L), each: t.tree.count > 1 ? t.tree.count : '', bag: feed.bag.label }));
+    const doses = day.doses.map(({ plan: t, feed }) => {
+      const said = say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showDose(feed.g, system, L), each: t.tree.count > 1 ? t.tree.count : '', bag: feed.bag.label });
+      const only = feed.serves === 'N' ? conditionOf(plan, t, day.number, (key, facts) => say(L, 'sheet', key, facts)) : '';
+      return only === '' ? said : `${said} (${only})`;
+    });
     return entry(`day-${day.number}`, day.from, day.until, say(L, 'calendar', 'day', { n: day.number, window: showWindow(day.from, day.until, L) }), [
       say(L, 'calendar', 'weigh', { list: [...sums].map(([bag, g]) => `${showDose(g, system, L)} ${bag}`).join(', ') }), ...doses, say(L, 'sheet', 'how-text'), say(L, 'calendar', 'sheet'),
     ]);
   });
+  const cans = plan.trees.flatMap((t) => (t.dilute ? [entry(`can-${plan.trees.indexOf(t) + 1}`, t.dilute.from, t.dilute.until, say(L, 'calendar', 'can', { tree: t.tree.name }), [diluteText(t.dilute, L, system), say(L, 'sheet', 'tub-salts')])] : []));
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const windows = [...new Map(amended.map((t) => [`${t.ph!.plan.verdict} ${t.ph!.window!.from} ${t.ph!.window!.until}`, t.ph!])).values()];
   const layers = windows.map(({ plan: { verdict }, window }) => {
@@ -36,8 +41,8 @@ export function calendarOf(plan: Plan): CalendarEntry[] {
   const again = nextTest(plan);
   const test: Day = `${again}-${south ? AUTUMN_TEST.south : AUTUMN_TEST.north}`;
   return [
-    ...days, ...layers,
+    ...days, ...cans, ...layers,
     ...(plan.days.length > 0 ? [entry('stop', lastNitrogen, lastNitrogen, say(L, 'calendar', 'stop'), [say(L, 'sheet', 'stop-text', { day: showDay(lastNitrogen, L) })])] : []),
-    ...(test >= plan.season.today ? [entry('soil', test, addDays(test, 29), say(L, 'calendar', 'soil'), [])] : []),
+    ...(plan.zones.length > 0 && test >= plan.season.today ? [entry('soil', test, addDays(test, 29), say(L, 'calendar', 'soil'), [])] : []),
   ];
 }

@@ -16,7 +16,7 @@ const nameOf = (s: Series, L: Language): string => [say(L, 'item', s.item), s.me
 
 /** "P, Mehlich 3: 60 (Nov 2019), 72 (Nov 2022), 80 mg/kg (Nov 2025). It rises." */
 export function seriesLine(s: Series, L: Language): string {
-  const points = s.points.map((p, i) => `${valueOf(s, p.value, L)}${i === s.points.length - 1 && s.unit && !isPh(s) ? ` ${s.unit}` : ''} (${showMonth(p.taken, L)})`).join(', ');
+  const points = s.points.map((p, i) => `${valueOf(s, p.value, L)}${i === s.points.length - 1 && s.unit && !isPh(s) ? ` ${s.unit}` : ''}${p.taken === '' ? '' : ` (${showMonth(p.taken, L)})`}`).join(', ');
   return [
     `${nameOf(s, L)}: ${points}.`,
     s.trend === null ? '' : say(L, 'years', s.trend),
@@ -36,7 +36,7 @@ const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/<
 const STYLE = ['body{font:12pt/1.4 sans-serif;max-width:46rem}', 'body{margin:1rem auto;padding:0 1rem}', 'body{color:#000;background:#fff}', 'figure{margin:0 0 .6rem;break-inside:avoid}', 'svg{width:100%;height:auto}', 'h2{margin:1.2rem 0 .3rem}', '@page{margin:15mm}'].join('');
 
 /** A whole HTML document without script or request. */
-export function yearsPage(years: readonly ZoneYears[], { orchard, season }: Pick<Plan, 'orchard' | 'season'>): string {
+export function yearsPage(years: readonly (ZoneYears & { readonly again: number })[], { orchard, season }: Pick<Plan, 'orchard' | 'season'>): string {
   const { language: L, units: system } = orchard.where;
   const title = escaped(say(L, 'years', 'title', { orchard: orchard.name }));
   const zones = years.map((z) => [

@@ -39,7 +39,7 @@ export const TUB_MEASURED: readonly { readonly crops: readonly Crop[]; readonly 
 /** Ring on the ground, feet: from the trunk by its thickness, to a share of the crown's radius. */
 export const RING = {
   inner: [{ under: 1, ft: 0.5 }, { under: 3.0000001, ft: 1 }, { under: Infinity, ft: 2 }],
-  outerShare: 1.25, leastFt: 1.5,
+  outerShare: 1.25, widest: 2, leastFt: 1.5,
   cite: { source: 'medlar', at: 'ring', mark: 'judgement' } satisfies Cite,
 } as const;
 

@@ -275,6 +275,7 @@ export const enUS = {
     'german-phosphorus': 'Germany has two schemes for phosphorus by CAL: since 2018 one in P (enough is {low} to {high} mg/100 g), and an older one in P2O5 (enough was {oldLow} to {oldHigh} mg/100 g). Here the one of 2018 is used[read|, for {read} mg P/100 g]. If the report prints a class, write it behind the value: the lab\'s class counts.',
     'leaf-as-soil': '{file} is a leaf analysis, so it cannot stand for the soil. Write it to its tree, for instance: leaf {example}',
     'sample-unknown': '"{read}" is not a sample in {file}.[guess| Did you mean "{guess}"?][known| It holds: {known}.]',
+    'test-same-day': '{zone} has two soil tests of {day}. Only one of them can lead: leave the other out, or correct its date.',
     'test-undated': '{zone} has several soil tests, and {file} does not say when it was taken. Add a line to it, for instance: taken: 3 Nov 2022.',
     'sample-unnamed': '{file} holds several samples ({known}). Say which, for instance "{file}, sample 1".',
     'share-impossible': '{item}: "{read}" is more than 100 %. Check the number.',
@@ -753,7 +754,7 @@ export const enUS = {
     tests1: '{zone}: 1 soil test. Put another below it in orchard.yaml to see what changes.', testsN: '{zone}: {n} soil tests', bars: 'The bars show how far one lab strays with the same soil. Tests of two labs lie further apart.', written: 'To keep: {file}',
   },
   calendar: {
-    orchard: 'Orchard', day: 'feed, day {n} ({window})', weigh: 'Weigh out {list}.', dose: '{tree}: {amount}[each| each of {each}] {bag}', lime: 'lime ({window})', sulphur: 'sulfur ({window})', stop: 'last day for nitrogen', soil: 'take a soil sample', sheet: 'The feeding sheet tells where on the ground.',
+    orchard: 'Orchard', day: 'feed, day {n} ({window})', weigh: 'Weigh out {list}.', dose: '{tree}: {amount}[each| each of {each}] {bag}', can: 'feed in the water: {tree}', lime: 'lime ({window})', sulphur: 'sulfur ({window})', stop: 'last day for nitrogen', soil: 'take a soil sample', sheet: 'The feeding sheet tells where on the ground.',
   },
   bags: {
     'in-water': '{amount} {bag} in {water} of water[measure|, about {measure}]', 'in-each': '{each} {unit} {bag} in each liter of water, {gallon} {unit} in each US gallon', 'water-brings': 'A liter of it holds {list}.', ppm: '{n} ppm {nutrient}',

@@ -65,6 +65,19 @@ describe('the calendar', () => {
     }
     expect(new Set(texts).size).toBe(1);
   });
+  test('says on what a dose depends, as the sheet does', async () => {
+    const files = { ...SAMPLE, 'orchard.yaml': SAMPLE['orchard.yaml'].replace(', shoots 6 in, hill', ', hill') };
+    const { result } = (await medlar(['plan', '--json'], files)).json;
+    expect(result.trees[0].if.code).toBe('shoots-below');
+    expect(parsed(await calendarOf(files)).find((e) => e.uid.startsWith('day-1-'))!.text).toMatch(/Gate apple: .*only if last year/);
+  });
+  test('has the can of a tub', async () => {
+    const files = { 'orchard.yaml': 'where: Ohio, US\ntrees:\n  Fig: fig, planted 2020, tub 60 L\nstore:\n  - 20-20-20 water soluble, 1 lb, $8\n' };
+    const { dilute } = (await medlar(['plan', '--json'], files)).json.result.trees[0];
+    const [can] = parsed(await calendarOf(files)).filter((e) => e.uid.startsWith('can-'));
+    expect([can!.from, can!.last]).toEqual([dilute.from, dilute.until]);
+    expect(can!.text).toContain(`${dilute.g} g`);
+  });
   test('a day keeps its name when it is planned again', async () => {
     const ids = async (today: string): Promise<string[]> => parsed(await calendarOf(SAMPLE, '--today', today)).map((e) => e.uid);
     const first = await ids('2026-03-01');

@@ -246,7 +246,7 @@ describe('day N done', () => {
 });
 
 describe('the file', () => {
-  const broken = `${HEAD}2026-03-01,"Gate apple,fed,,1 oz,\r\nnonsense\n2026-03-02,Wall plum,note,,,é "x"\n4/3/2026,Gate apple,fed,,1 oz,`;
+  const broken = `${HEAD}2026-03-01,"Gate apple,fed,,1 oz,\r\nnonsense\n2026-03-02,Wall plum,note,,,é "x"\n14/14/2026,Gate apple,fed,,1 oz,`;
 
   test('broken lines stay byte for byte, and are told', async () => {
     await inFolder({ ...FILES, 'diary.csv': broken }, async (folder, run) => {
@@ -365,7 +365,7 @@ describe('two at once', () => {
       });
       writeFileSync(join(folder, 'diary.csv'), HEAD);
       await Promise.all(['a', 'b', 'c', 'd'].map((name) => promisify(execFile)(process.execPath, [script, folder, name])));
-      const { entries, notices } = openDiary(folder);
+      const { entries, notices } = openDiary(folder, null);
       expect(notices).toEqual([]);
       expect(entries.map((e) => e.note).sort()).toEqual(['a', 'b', 'c', 'd'].flatMap((name) => Array.from({ length: 20 }, (_, i) => `${name}${i}`)).sort());
       expect(readdirSync(folder).sort()).toEqual(['diary.csv', 'writer.cjs']);

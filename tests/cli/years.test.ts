@@ -61,6 +61,14 @@ describe('mistakes', () => {
     expect(run.code).toBe(3);
     expect(run.json.notices).toEqual([expect.objectContaining({ code: 'test-undated', file: 'orchard.yaml', line: 7 })]);
   });
+  test('two of one day cannot both lead', async () => {
+    const run = await medlar(['check', '--json'], { ...FILES, 'b.txt': FILES['b.txt'].replace('6 Nov 2022', '2 Nov 2025') });
+    expect(run.json.notices).toEqual([expect.objectContaining({ code: 'test-same-day', line: 7 })]);
+  });
+  test('a lone test without a date is shown without one', async () => {
+    const files = { ...FILES, 'orchard.yaml': FILES['orchard.yaml'].replace(/hill:\n {4}- a\.txt\n {4}- c\.txt\n {4}- b\.txt/, 'hill: c.txt'), 'c.txt': FILES['c.txt'].replace(/^taken.*\n/, '') };
+    for (const form of ['text', 'html']) expect((await medlar(['years', '--as', form], files)).code).toBe(0);
+  });
   test('a report that is not there is told at its line', async () => {
     const { 'b.txt': _, ...files } = FILES;
     expect((await medlar(['check', '--json'], files)).json.notices).toEqual([expect.objectContaining({ code: 'file-missing', line: 7 })]);

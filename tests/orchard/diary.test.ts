@@ -61,7 +61,7 @@ describe('a broken line is told at its place; the rest is read', () => {
   test.each([
     ['2026-04-14,Gate apple,fed', 'diary-fields', 1], ['2026-04-14,Gate apple,fed,,12 oz,,', 'diary-fields', 1],
     [',Gate apple,fed,,12 oz,', 'diary-date', 1], ['April,Gate apple,fed,,12 oz,', 'diary-date', 1], ['April 2026,Gate apple,fed,,12 oz,', 'diary-date', 1], ['2026-02-30,Gate apple,fed,,12 oz,', 'diary-date', 1],
-    ['4/14/2026,Gate apple,fed,,12 oz,', 'diary-date', 1], ['3/4/2026,Gate apple,fed,,12 oz,', 'diary-date', 1],
+    ['14/14/2026,Gate apple,fed,,12 oz,', 'diary-date', 1], ['3/4/2026,Gate apple,fed,,12 oz,', 'diary-date', 1],
     ['2026-04-14,Gate apple,feed,,12 oz,', 'diary-what', 23], ['2026-04-14,Gate apple,,,12 oz,', 'diary-what', 23],
     ['2026-04-14,Gate apple,fed,,12,', 'diary-amount', 28], ['2026-04-14,Gate apple,fed,,a lot,', 'diary-amount', 28], ['2026-04-14,Gate apple,shoots,,7 oz,', 'diary-amount', 31], ['2026-04-14,Gate apple,crop,,2 cups,', 'diary-amount', 29],
     ['2026-04-14,Gate apple,fed,,"1,250 g",', 'number-two-ways', 28],
@@ -178,5 +178,20 @@ describe('writing', () => {
     const start = performance.now();
     readDiary(`${HEAD}\n${'2026-04-14,"Gate apple,fed,,1 oz,\n'.repeat(20_000)}`, 'd');
     expect(performance.now() - start).toBeLessThan(5000);
+  });
+});
+
+// Excel writes 10 March as 3/10/2026 in the United States and as 10/03/2026 in Britain (its short date by region).
+describe('dates as a spreadsheet leaves them', () => {
+  const days = (lines: readonly string[], country: string | null) => readDiary([HEAD, ...lines.map((d) => `${d},Gate apple,note,,,`), ''].join('\n'), 'd', country).entries.map((e) => e.date);
+  test('by the country', () => {
+    expect(days(['3/10/2026'], 'US')).toEqual(['2026-03-10']);
+    expect(days(['3/10/2026'], 'GB')).toEqual(['2026-10-03']);
+    expect(days(['3/10/2026'], null)).toEqual([]);
+  });
+  test('a date of the same file that can be read but one way outranks the country', () => {
+    expect(days(['3/10/2026', '25/4/2026'], 'US')).toEqual(['2026-10-03', '2026-04-25']);
+    expect(days(['3/10/2026', '4/25/2026'], 'GB')).toEqual(['2026-03-10', '2026-04-25']);
+    expect(days(['3/10/2026', '4/25/2026', '25/4/2026'], 'US')).toEqual([]);
   });
 });
