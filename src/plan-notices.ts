@@ -17,13 +17,12 @@ import type { Tree } from './orchard/tree.ts';
 import { phFacts, phSentence } from './ph/ph.ts';
 import type { Amended, Plan, TreePlan } from './planned.ts';
 import type { Notice, Question } from './reason/notice.ts';
-import { ringOf } from './orchard/geometry.ts';
 import { notice } from './reason/notice.ts';
 import { CHLORIDE_SENSITIVE } from './tables/crops.ts';
 import { COMPOST_MOST } from './tables/credits.ts';
 import { ACID_TOLD } from './tables/feed-acidity.ts';
 import type { Item } from './tables/items.ts';
-import { DOSE_REFUSED, RING, RING_LIMIT } from './tables/limits.ts';
+import { DOSE_REFUSED } from './tables/limits.ts';
 import type { Target } from './tables/ratings.ts';
 import { sourceOf } from './tables/sources.ts';
 import { WATER_UNDOES } from './tables/sulphur.ts';
@@ -184,9 +183,7 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */
 function overfed({ tree, facts, need, fed, over }: TreePlan, orchard: Orchard): Notice[] {
-  // No less than the plan itself may give on its widest ring.
-  const wide = tree.tub === undefined && facts.bed === undefined ? convert(RING_LIMIT.value, RING_LIMIT.unit, 'g/m2') * ringOf(tree, facts.crown, RING.widest).area.value : 0;
-  const most = tree.tub === undefined ? Math.max(wide, convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(facts).value) : tree.tub * tubRate(facts.crop).gPerL;
+  const most = tree.tub === undefined ? convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(facts).value : tree.tub * tubRate(facts.crop).gPerL;
   const days = [...new Set(fed.map((f) => f.date))].map((date) => ({ date, n: fed.filter((f) => f.date === date).reduce((sum, f) => sum + (f.brought?.N ?? 0), 0) }));
   const worst = days.reduce<(typeof days)[number] | null>((a, b) => (a && a.n >= b.n ? a : b), null);
   const { language, units } = orchard.where;
