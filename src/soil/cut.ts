@@ -29,10 +29,12 @@ export const has = (tokens: readonly Token[], ...kinds: Token['kind'][]): boolea
 export const isNumber = (t: Token): t is Numeral | Between => t.kind === 'number' || t.kind === 'between';
 const isValued = (tokens: readonly Token[]): boolean => has(tokens, 'number', 'between', 'trace') || tokens.some((t) => t.kind === 'group' && t.tokens.some(isNumber));
 
-/** Two names of one thing side by side: "Phosphorus (P)", "Potash | K2O"; "Nitrogen (NO3-N)" is nitrate. */
+/** Two names of one thing side by side: "Phosphorus (P)", "Phosphorus - P", "Potash | K2O"; "Nitrogen (NO3-N)" is nitrate. */
 function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boolean {
   if (!gap.every((t) => t.kind === 'filler' || t.kind === 'separator' || t.kind === 'method')) return false;
   if (a.item === b.item) return gap.length < 4;
+  // "Nitrate-Nitrogen - N 9.4": the letter of what is named in full.
+  if ((a.item === 'nitrate-n' || a.item === 'ammonium-n') && b.item === 'nitrogen' && b.name.length === 1) return gap.every((t) => t.kind === 'filler');
   // "Kalkbedarf CaO 20 dt/ha".
   if (a.item === 'lime-requirement' && b.form === 'CaO') return !inGroup && gap.every((t) => t.kind === 'filler');
   return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && b.item === 'carbonate') || ((a.item === 'lime' || a.item === 'acidity') && isPh(b)));

@@ -147,7 +147,7 @@ function byStart<T>(list: readonly (readonly [is: T, starts: string, pattern: st
 const UNITS_BY_START = byStart(UNIT_PATTERNS);
 const METHODS_BY_START = byStart(METHOD_PATTERNS);
 
-const PIECE_START = /(?:^ *|[,;|(:]\s*|  |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.|low|medium|high|optimum|optimal|adequate|sufficient|deficient|excessive|normal|average) )$/i;
+const PIECE_START = /(?:^ *|[,;|(:]\s*|  |[a-z] [-–] |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.|low|medium|high|optimum|optimal|adequate|sufficient|deficient|excessive|normal|average) )$/i;
 const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),.[-]|(?:index|fiv|is|was|nach|by|mit|per|selon|por)\b)|^  /i;
 const BEFORE_NUMBER = /^\s*[:=]?\s*[<>≤≥]?=?\s*\.?\d/;
 

@@ -217,3 +217,13 @@ describe('the report says that the soil was limed', () => {
   test('beside a reading', () => { expect(read('pH 6.4, limed in 2024\n')).toMatchObject({ readings: [{ item: 'ph', value: 6.4 }], codes: ['report-limed'] }); });
   test.each(['Lime requirement 2 t/ha (2026)', 'Lime requirement 2 t/ha (lime applied before 2026)', 'Lime 2 t/ha, applied to 6 in'])('a need: %s', (line) => { expect(read(`${line}\n`)).toMatchObject({ readings: [{ item: 'lime-requirement', value: 2, unit: 't/ha' }], codes: [] }); });
 });
+
+// As a laboratory of the mountain west lays its names out: the name, a dash, its letter, the extract in brackets.
+describe('a name and its letter behind a dash', () => {
+  test.each([
+    ['Phosphorus - P (Olsen)     11 mg/kg       Low', 'phosphorus', 11, 'olsen'], ['Potassium – K (Olsen)  212 mg/kg  Adequate', 'potassium', 212, 'olsen'], ['Copper - Cu (DTPA) 1.2 ppm', 'copper', 1.2, 'dtpa'],
+    ['Nitrate-Nitrogen - N 9.4 mg/kg', 'nitrate-n', 9.4, null], ['Nitrate - N (KCl) 9.4 ppm', 'nitrate-n', 9.4, 'kcl'],
+  ])('%s', (line, item, value, method) => {
+    expect(readReport(line, 'a.txt').samples[0]!.readings).toEqual([expect.objectContaining({ item, value, method })]);
+  });
+});
