@@ -34,13 +34,13 @@ import type { Season } from './when/season.ts';
 import { showDay, showGround, showMass, showNutrient, showRate } from './words/show.ts';
 import { numeral, say } from './words/words.ts';
 
-/** One notice for all trees of one verdict, one reason and one goal. */
+/** One notice for all trees of a zone of which the same is to be said. */
 function phNotices(plans: readonly TreePlan[]): Notice[] {
   const groups = new Map<string, { ph: Amended; code: ReturnType<typeof phSentence> | 'ph-bed-missing' | 'ph-sulphur-late'; trees: string[] }>();
   for (const { ph, tree } of plans) {
     if (!ph || ph.plan.reason === 'inside') continue;
     const code = ph.bed === null ? 'ph-bed-missing' : ph.bed && ph.plan.reason === 'sulphur' && ph.window === null ? 'ph-sulphur-late' : phSentence(ph.plan, tree.crop, ph.bed !== undefined);
-    const key = `${ph.zone} ${code} ${ph.plan.goal.value} ${ph.plan.suits.low} ${ph.plan.suits.high} ${ph.plan.suits.absolute?.[1].value}`;
+    const key = `${ph.zone} ${say('en-US', 'notice', code, phFacts(ph.plan, ''))}`;
     const group = groups.get(key) ?? { ph, code, trees: [] };
     group.trees.push(tree.name);
     groups.set(key, group);
