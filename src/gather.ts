@@ -66,7 +66,7 @@ export function gather(source: string, reportText: (file: string, place: Place) 
     reports.set(file, report);
     told.set(file, [...(found.notices ?? []), ...report.notices]);
   }
-  const soils = zonesOf(orchard, reports);
+  const soils = zonesOf(orchard, reports, today);
   // What is unclear in an earlier report changes nothing any more.
   const current = (file: string): boolean => soils.files.has(file) || !soils.earlier.has(file);
   all.push(...[...told].flatMap(([file, list]) => list.filter((n) => n.severity === 'error' || current(file))));
@@ -94,7 +94,7 @@ function strangers(orchard: Orchard, entries: readonly Entry[]): Notice[] {
 }
 
 /** The soil of each zone out of its newest report; a sample that a report does not hold is a mistake, and so is a leaf's. */
-function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zones: ZoneSoil[]; notices: Notice[]; files: ReadonlySet<string>; earlier: ReadonlySet<string> } {
+function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>, today: Day): { zones: ZoneSoil[]; notices: Notice[]; files: ReadonlySet<string>; earlier: ReadonlySet<string> } {
   const notices: Notice[] = [];
   const [files, before] = [new Set<string>(), new Set<string>()];
   const sampleOf = (test: ZoneTest): Sample | null => {
@@ -109,6 +109,7 @@ function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>): { zone
     });
     const undated = tests.filter((t) => t.sample.taken === undefined);
     if (tests.length > 1 && undated.length > 0) notices.push(notice('test-undated', 'error', { file: undated[0]!.test.file, zone: zone.name }, undated[0]!.test.place));
+    for (const t of tests) if (t.sample.taken !== undefined && t.sample.taken > today) notices.push(notice('test-future', 'warning', { file: t.test.file, day: t.sample.taken }, t.test.place));
     const twin = tests.find((t, i) => t.sample.taken !== undefined && tests.slice(0, i).some((u) => u.sample.taken === t.sample.taken));
     if (twin) notices.push(notice('test-same-day', 'error', { zone: zone.name, day: twin.sample.taken! }, twin.test.place));
     const [newest, ...earlier] = tests.toSorted((a, b) => ((a.sample.taken ?? '') < (b.sample.taken ?? '') ? 1 : -1));

@@ -92,14 +92,14 @@ export function phQuestions(plans: readonly TreePlan[], zones: readonly ZoneSoil
 }
 
 /** Why a nutrient stays short: the ring holds no more, the season is too far on, a tub takes coated feed alone, what may hold chloride is kept from what takes it badly, or no bag brings it. */
-export function shortReason({ tree, need, feeds, dilute, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-weeks' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' | 'short-small' {
+export function shortReason({ tree, need, feeds, dilute, tooLittle, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-weeks' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' | 'short-small' {
   const isStep = (step: string): boolean => n === 'N' && feeds.some((f) => f.planned.step === step);
   if (isStep('dose-cut')) return 'short-ring';
   if (isStep('dose-late')) return 'short-late';
   if (isStep('dose-half')) return 'short-half';
   if (n === 'N' && last.printed && last.day < season.today) return 'short-date';
   if (dilute) return dilute.bag.grade[n] > 0 ? 'short-weeks' : 'short';
-  if (tree.tub !== undefined && feeds.length === 0) return 'short-tub';
+  if (tree.tub !== undefined && feeds.length === 0) return tooLittle ? 'short-weeks' : 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);
   if (fittingBag({ tree, need }, n, orchard)) return 'short-small';
   if (withheld) return 'short-chloride';
@@ -182,8 +182,9 @@ export function noticesOf(plans: readonly TreePlan[], zones: readonly ZoneSoil[]
 }
 
 /** A feed of the diary that was more than the ground takes at once, else more than the year's need. */
-function overfed({ tree, facts, need, fed, over }: TreePlan, orchard: Orchard): Notice[] {
-  const most = tree.tub === undefined ? convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(facts).value : tree.tub * tubRate(facts.crop).gPerL;
+function overfed({ tree, facts, need, fed, over, mostPlanned }: TreePlan, orchard: Orchard): Notice[] {
+  // What the plan itself gave at once, on a ring as wide as it said, is no burn.
+  const most = Math.max(mostPlanned, tree.tub === undefined ? convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(facts).value : tree.tub * tubRate(facts.crop).gPerL);
   const days = [...new Set(fed.map((f) => f.date))].map((date) => ({ date, n: fed.filter((f) => f.date === date).reduce((sum, f) => sum + (f.brought?.N ?? 0), 0) }));
   const worst = days.reduce<(typeof days)[number] | null>((a, b) => (a && a.n >= b.n ? a : b), null);
   const { language, units } = orchard.where;

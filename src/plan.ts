@@ -6,8 +6,7 @@ import type { Purchase } from './bags/buy.ts';
 import { isSameProduct, purchasesOf } from './bags/buy.ts';
 import { byYalps } from './bags/by-yalps.ts';
 import { mayFeed } from './bags/choose.ts';
-import type { Dilute } from './bags/dilute.ts';
-import { diluteOf } from './bags/dilute.ts';
+import { diluteOf, hasCan } from './bags/dilute.ts';
 import type { Feed, Wanted } from './bags/doses.ts';
 import { dosesOf, roundDoses, wantedOf } from './bags/doses.ts';
 import type { Solver } from './bags/program.ts';
@@ -63,11 +62,11 @@ export function planSeason(orchard: Orchard, zones: readonly ZoneSoil[], today: 
   const firstFed = drafts.flatMap((d) => d.history.thisSeason.map((f) => f.date)).sort()[0];
   const then = firstFed !== undefined && firstFed < today ? seasonOf(orchard, firstFed) : season;
   const { feeds: planned, notices, sure } = plannedFeeds(drafts, then.year === season.year ? then : season, orchard, () => NOTHING_FED, solver);
-  const atFirst = drafts.map((d, i) => finished(d, { feeds: planned[i]!, fed: [] }, null));
+  const atFirst = drafts.map((d, i) => finished(d, { feeds: planned[i]!, fed: [] }, null, planned[i]!));
   const numbers = new Map(daysOf(atFirst, season).flatMap((day, i) => day.doses.map((x) => [x.feed.planned, i + 1] as const)));
   const left = drafts.map((d, i) => (firstFed === undefined ? { feeds: planned[i]!, fed: [] } : afterDiary(d, planned[i]!, season, orchard, solver)));
   // The bags serve the whole orchard, so one tree's plan is its part of that of all.
-  const plans = drafts.map((d, i) => finished(d, left[i]!, amended[i]!, dilutedFor(d, left[i]!, season, orchard))).filter((p) => only === undefined || p.tree.name.toLowerCase() === only.toLowerCase());
+  const plans = drafts.map((d, i) => finished(d, left[i]!, amended[i]!, planned[i]!, dilutedFor(d, left[i]!, season, orchard))).filter((p) => only === undefined || p.tree.name.toLowerCase() === only.toLowerCase());
   const used = new Map<Bag, number>();
   for (const p of plans) for (const { bag, g } of [...p.feeds, ...(p.dilute ? [{ bag: p.dilute.bag, g: p.dilute.times * p.dilute.g.value }] : [])]) used.set(bag, (used.get(bag) ?? 0) + g * p.tree.count);
   return {
@@ -266,25 +265,37 @@ function amendmentPurchases(plans: readonly TreePlan[], orchard: Orchard): Purch
 const unlisted = (kind: 'lime' | 'sulphur', tree: Tree, language: Language): Bag =>
   amendmentBag(say(language, 'plan', `any-${kind}`), { kind, strength: 1, dolomitic: false, burns: false }, { g: null, price: null, left: null, place: tree.place, unlisted: true });
 
-function finished({ facts, need, last }: Draft, { feeds, fed }: Remaining, ph: Amended | null, dilute: Dilute | null = null): TreePlan {
+function finished({ facts, need, last }: Draft, { feeds, fed }: Remaining, ph: Amended | null, asPlanned: readonly Feed[], { dilute, tooLittle }: Can = NO_CAN): TreePlan {
   const each = (of: (n: Nutrient) => number): Amounts => ({ N: of('N'), P2O5: of('P2O5'), K2O: of('K2O') });
   const had = sumsOf(fed, need);
   const supplied = each((n) => had[n] + feeds.reduce((sum, f) => sum + f.g * f.bag.grade[n], 0) + (dilute ? dilute.times * dilute.g.value * dilute.bag.grade[n] : 0));
   const over = each((n) => Math.max(0, supplied[n] - need[n].value));
   const short = each((n) => Math.max(0, need[n].value - supplied[n]));
   const ring = facts.tree.tub === undefined && facts.bed === undefined ? feeds[0]?.ring ?? ringOf(facts.tree, facts.crown) : null;
-  return { tree: facts.tree, facts, need, last, ring, feeds, dilute, fed, supplied, over, short, ph };
+  return { tree: facts.tree, facts, need, last, ring, feeds, mostPlanned: mostOnADay(asPlanned), dilute, tooLittle, fed, supplied, over, short, ph };
+}
+
+/** Nitrogen of the feeds that go on in one window, the most of all. */
+function mostOnADay(feeds: readonly Feed[]): number {
+  const days = new Map<Day, number>();
+  for (const f of feeds) days.set(f.window.from, (days.get(f.window.from) ?? 0) + f.g * f.bag.grade.N);
+  return Math.max(0, ...days.values());
 }
 
 /** A tub that no coated feed serves is fed in its water, from bud break or today on to its last day for nitrogen. */
-function dilutedFor({ facts, need, last }: Draft, { feeds, fed }: Remaining, season: Season, orchard: Orchard): Dilute | null {
-  if (facts.tree.tub === undefined || need.verdict !== 'feed' || feeds.length > 0) return null;
+type Can = Pick<TreePlan, 'dilute' | 'tooLittle'>;
+const NO_CAN: Can = { dilute: null, tooLittle: false };
+
+function dilutedFor({ facts, need, last }: Draft, { feeds, fed }: Remaining, season: Season, orchard: Orchard): Can {
+  if (facts.tree.tub === undefined || need.verdict !== 'feed' || feeds.length > 0) return NO_CAN;
   const had = sumsOf(fed, need);
   const left = (n: Nutrient): number => Math.max(0, need[n].value - had[n]);
   // A week after the last can.
   const latest = fed.map((f) => f.date).sort().at(-1);
   const from = [season.today, season.budBreak, ...(latest === undefined ? [] : [addDays(latest, 7)])].sort().at(-1)!;
-  return diluteOf(facts.tree, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, [...orchard.shed, ...orchard.store], orchard.never, { from, until: last.day });
+  const bags = [...orchard.shed, ...orchard.store];
+  const dilute = diluteOf(facts.tree, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, orchard.never, { from, until: last.day });
+  return { dilute, tooLittle: !dilute && left('N') > 0 && hasCan(facts.tree, bags, orchard.never) };
 }
 
 /** Windows are done on one day only where they leave a week to choose from. */

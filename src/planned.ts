@@ -43,8 +43,12 @@ export type TreePlan = {
   /** The last day for its nitrogen. */
   readonly last: LastDay;
   readonly feeds: readonly Feed[];
+  /** Nitrogen of the largest dose that was planned before anything was fed, g a plant. */
+  readonly mostPlanned: number;
   /** Of a tub without coated feed: what goes into its water. */
   readonly dilute: Dilute | null;
+  /** A tub whose can would hold too little to weigh. */
+  readonly tooLittle: boolean;
   /** What the diary has for this season. */
   readonly fed: readonly Fed[];
   /** With what was fed already. */

@@ -44,6 +44,9 @@ function everyWeeks(weeks: number, tubL: number, need: number, bag: Bag, { from,
   return { bag, g: figure(g, 'g', 'product', 'dilute', POT_STRENGTH.cite), waterL: Math.max(0.5, Math.ceil(waterL * 2) / 2), weeks, times, from, until: addDays(from, WEEK * weeks * (times - 1)) };
 }
 
+/** Whether a bag would do for the can of this tub, though too little of it may be wanted to be weighed. */
+export const hasCan = (tree: Tree, bags: readonly Bag[], never: readonly Ban[]): boolean => bags.some((b) => mayDissolve(b, tree, never));
+
 /** Sold for the can; a salt for the ground may dissolve too, and is no feed for a pot by itself. */
 function mayDissolve(bag: Bag, { crop }: Tree, never: readonly Ban[]): boolean {
   return bag.grade.N > 0 && (bag.soluble === true || bag.liquid) && undissolved(bag) === null && !bag.weedKiller && !bag.amends && !isBanned(bag, never) && !(crop === 'blueberry' && bag.nitrate);

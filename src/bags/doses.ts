@@ -46,7 +46,7 @@ export function wantedOf(facts: Facts, need: Need, left: Wants, open: Open): Wan
   // A table of several doses opened late is not made up in the few that are left.
   const asked = Math.max(1, need.nitrogen.doses - done);
   const missed = windows.length < asked && !inTub;
-  const half = !missed && asked === 1 && late && !inTub;
+  const half = !missed && asked === 1 && late;
   const share = missed ? windows.length / asked : half ? LATE_SINGLE.share : 1;
   const mostQuick = inTub ? Infinity : spread(Infinity, asked, windows.length, (s) => ringOf(facts.tree, facts.crown, s)).n;
   return { wants: { ...left, N: left.N * share }, open, asked, missed, half, mostQuick };
@@ -77,7 +77,7 @@ export function dosesOf(facts: Facts, need: Need, { wants, open: { windows, done
     const from: Figure[] = [need[portion.serves], ...(inTub || inBed ? [] : [how.ring.area])];
     return windows.slice(0, doses).map((window, k): PlannedDose => ({
       portion, window, most: mostOf(parts[k]!), count: tree.count, ring: inTub || inBed ? null : how.ring,
-      planned: figure(portion.g * parts[k]!, 'g', 'product', isNow && cut ? 'dose-cut' : isNow && missed ? 'dose-late' : isNow && half ? 'dose-half' : doses > 1 ? 'dose-split' : 'dose', isNow && half ? LATE_SINGLE.cite : { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
+      planned: figure(portion.g * parts[k]!, 'g', 'product', isNow && cut ? 'dose-cut' : isNow && missed ? 'dose-late' : half && (isNow || inTub) ? 'dose-half' : doses > 1 ? 'dose-split' : 'dose', half && (isNow || inTub) ? LATE_SINGLE.cite : { source: 'definition', at: `grade ${portion.bag.printed}`, mark: 'derived' }, from),
     }));
   });
 }

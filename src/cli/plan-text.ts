@@ -4,7 +4,7 @@ import { bagName } from '../orchard/bag.ts';
 import { plantingDepth } from '../ph/ph.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { printedStops } from '../plan-notices.ts';
-import { diluteText, idleReason, isTiny } from '../sheet/build.ts';
+import { diluteText, idleReason, isTiny, stopDays } from '../sheet/build.ts';
 import { together } from '../reason/notice.ts';
 import { showDay, showDose, showMass, showPrice, showShort, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
@@ -66,5 +66,9 @@ export function noticeLines(plan: Plan): string[] {
 
 export function stopLine(plan: Plan): string {
   const { language } = plan.orchard.where;
-  return [say(language, 'plan', 'stop', { day: showDay(plan.season.lastNitrogen, language) }), ...printedStops(plan).map((s) => say(language, 'sheet', 'stop-printed', { ...s, day: showDay(s.day, language) }))].join(' ');
+  const { day, evergreen } = stopDays(plan);
+  return [
+    say(language, 'plan', 'stop', { day: showDay(day, language) }), ...(evergreen ? [say(language, 'sheet', 'stop-evergreen', { trees: evergreen.trees, day: showDay(evergreen.day, language) })] : []),
+    ...printedStops(plan).map((s) => say(language, 'sheet', 'stop-printed', { ...s, day: showDay(s.day, language) })),
+  ].join(' ');
 }

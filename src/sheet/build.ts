@@ -12,6 +12,7 @@ import { isWeak } from '../reason/figure.ts';
 import { retestYear, yearTold } from '../when/season.ts';
 import type { Day } from '../units/date.ts';
 import { addDays } from '../units/date.ts';
+import { EVERGREEN } from '../tables/crops.ts';
 import { STEP } from '../tables/limits.ts';
 import { LIME_TIME } from '../tables/lime.ts';
 import { NUTRIENTS } from '../units/substance.ts';
@@ -163,19 +164,24 @@ export function idleReason(t: TreePlan, language: Language): string {
   if (t.need.verdict === 'wait') return say(language, 'none', `wait-${t.need.stops[0]!.id}`);
   if (t.dilute) return diluteText(t.dilute, language, 'metric');
   if (t.fed.length > 0 && t.feeds.length === 0) return say(language, 'none', 'fed-already', { day: showDay(t.fed.map((f) => f.date).sort().at(-1)!, language) });
-  if (t.need.verdict === 'feed') return say(language, 'none', t.tree.tub === undefined ? 'no-bag' : 'no-coated');
+  if (t.need.verdict === 'feed') return say(language, 'none', t.tree.tub === undefined ? 'no-bag' : t.tooLittle ? 'tub-small' : 'no-coated');
   return say(language, 'none', t.need.nitrogen.none ?? 'table-none');
 }
 
 function stopOf(plan: Plan, w: Words): string {
   const { language } = plan.orchard.where;
-  const { lastNitrogen, lastNitrogenEvergreen, lastFigure } = plan.season;
-  const dagger = isWeak(lastFigure) ? ' †' : '';
-  const some = plan.trees.some((t) => t.tree.crop !== 'citrus');
-  const citrus = plan.trees.some((t) => t.tree.crop === 'citrus');
-  const day = some ? lastNitrogen : lastNitrogenEvergreen;
+  const { day, evergreen } = stopDays(plan);
   const printed = printedStops(plan).map((s) => ` ${w('stop-printed', { ...s, day: showDay(s.day, language) })}`).join('');
-  return `${w('stop-text', { day: showDay(day, language) })}${some && citrus ? ` ${w('stop-citrus', { day: showDay(lastNitrogenEvergreen, language) })}` : ''}${dagger}${printed}`;
+  const later = evergreen ? ` ${w('stop-evergreen', { trees: evergreen.trees, day: showDay(evergreen.day, language) })}` : '';
+  return `${w('stop-text', { day: showDay(day, language) })}${later}${isWeak(plan.season.lastFigure) ? ' †' : ''}${printed}`;
+}
+
+/** The last day for nitrogen, and that of evergreens where they stand beside others. */
+export function stopDays(plan: Plan): { readonly day: Day; readonly evergreen: { readonly trees: string; readonly day: Day } | null } {
+  const { lastNitrogen, lastNitrogenEvergreen } = plan.season;
+  const green = plan.trees.filter((t) => EVERGREEN.includes(t.tree.crop));
+  if (green.length === plan.trees.length) return { day: lastNitrogenEvergreen, evergreen: null };
+  return { day: lastNitrogen, evergreen: green.length > 0 ? { trees: green.map((t) => t.tree.name).join(', '), day: lastNitrogenEvergreen } : null };
 }
 
 function stripOf(plan: Plan, w: Words): string {
@@ -188,7 +194,7 @@ function stripOf(plan: Plan, w: Words): string {
   const windows = plan.days.map((d) => ({ from: d.from, until: d.until, text: String(d.number) }));
   const months = Array.from({ length: 12 }, (_, m) => showMonth(`2025-${String(m + 1).padStart(2, '0')}-01`, language).slice(0, 3));
   const label = w('drawing-year', { a: showDay(start, language), b: showDay(end, language), windows: plan.days.map((d) => showWindow(d.from, d.until, language)).join('; '), stop: showDay(season.lastNitrogen, language) });
-  return drawStrip({ start, end, windows, stop: season.lastNitrogen, stopText: w('stop'), months, label });
+  return drawStrip({ start, end, windows, stop: stopDays(plan).day, stopText: w('stop'), months, label });
 }
 
 /** The back is one page: so many plants, a drawing of pH counted as two, leave room on it. */

@@ -6,7 +6,7 @@ import { addDays } from '../units/date.ts';
 import { AUTUMN_TEST } from '../tables/timing.ts';
 import { showDay, showDose, showMass, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
-import { conditionOf, diluteText, nextTest } from './build.ts';
+import { conditionOf, diluteText, nextTest, stopDays } from './build.ts';
 
 /** Whole days, both ends of them; `id` stays the same when the plan is made again. */
 export type CalendarEntry = { readonly id: string; readonly from: Day; readonly until: Day; readonly title: string; readonly text: string };
@@ -14,7 +14,6 @@ export type CalendarEntry = { readonly id: string; readonly from: Day; readonly 
 export function calendarOf(plan: Plan): CalendarEntry[] {
   const { where, name } = plan.orchard;
   const { language: L, units: system, south } = where;
-  const { lastNitrogen } = plan.season;
   const orchard = name || say(L, 'calendar', 'orchard');
   const entry = (id: string, from: Day, until: Day, title: string, lines: readonly string[]): CalendarEntry => ({ id: `${id}-${from.slice(0, 4)}`, from, until, title: `${orchard}: ${title}`, text: lines.join('\n') });
 
@@ -38,11 +37,16 @@ export function calendarOf(plan: Plan): CalendarEntry[] {
     return entry(`${verdict}-${window!.from}`, window!.from, window!.until, say(L, 'calendar', verdict === 'lime' ? 'lime' : 'sulphur', { window: showWindow(window!.from, window!.until, L) }),
       mine.map((t) => say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showMass(t.ph!.g, system, L), each: t.tree.count > 1 ? t.tree.count : '', bag: t.ph!.bag?.label ?? say(L, 'plan', `any-${verdict as 'lime' | 'sulphur'}`) })));
   });
+  const { day: last, evergreen } = stopDays(plan);
+  const stops = [
+    { id: 'stop', day: last, text: say(L, 'sheet', 'stop-text', { day: showDay(last, L) }) },
+    ...(evergreen ? [{ id: 'stop-evergreen', day: evergreen.day, text: say(L, 'sheet', 'stop-evergreen', { trees: evergreen.trees, day: showDay(evergreen.day, L) }) }] : []),
+  ];
   const again = nextTest(plan);
   const test: Day = `${again}-${south ? AUTUMN_TEST.south : AUTUMN_TEST.north}`;
   return [
     ...days, ...cans, ...layers,
-    ...(plan.days.length > 0 ? [entry('stop', lastNitrogen, lastNitrogen, say(L, 'calendar', 'stop'), [say(L, 'sheet', 'stop-text', { day: showDay(lastNitrogen, L) })])] : []),
+    ...(plan.days.length + cans.length > 0 ? stops.map(({ id, day, text }) => entry(id, day, day, say(L, 'calendar', 'stop'), [text])) : []),
     ...(plan.zones.length > 0 && test >= plan.season.today ? [entry('soil', test, addDays(test, 29), say(L, 'calendar', 'soil'), [])] : []),
   ];
 }

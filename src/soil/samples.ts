@@ -144,6 +144,8 @@ function isSame(a: Reading, b: Reading): boolean {
   return a.method === b.method || family(a.unit) === family(b.unit) || a.unit === null || b.unit === null;
 }
 
+const isIndex = (r: Reading): boolean => r.unit === 'index';
+
 /** Adds a reading; a later line that gives only a word for an item already read is that item's word. */
 function keep(draft: Draft, reading: Reading, notices: Notice[]): void {
   const at = draft.readings.findIndex((r) => isSame(r, reading));
@@ -154,6 +156,10 @@ function keep(draft: Draft, reading: Reading, notices: Notice[]): void {
     if (earlier.lab.rating === null) draft.readings[at] = { ...earlier, lab: { ...earlier.lab, rating: reading.lab.rating } };
   } else if (earlier.value === null && !earlier.below && reading.place.line - earlier.place.line < 3) {
     draft.readings[at] = { ...reading, lab: { rating: reading.lab.rating ?? earlier.lab.rating, range: reading.lab.range } };
+  } else if (isIndex(earlier) !== isIndex(reading) && earlier.index === undefined && earlier.value !== null) {
+    // "Phosphorus 18 mg/l" and "P index 2" are one test told twice.
+    const [measured, index] = isIndex(reading) ? [earlier, reading] : [reading, earlier];
+    draft.readings[at] = { ...measured, index: index.value!, lab: { rating: measured.lab.rating ?? index.lab.rating, range: measured.lab.range } };
   } else if (earlier.value !== reading.value || earlier.unit !== reading.unit || (earlier.value === null && !earlier.below)) {
     notices.push(notice('reading-twice', 'error', { item: reading.item, first: earlier.asPrinted, line: earlier.place.line, second: reading.asPrinted }, reading.place));
   }

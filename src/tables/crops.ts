@@ -41,7 +41,7 @@ export const CROP_WORDS: Readonly<Record<string, Crop>> = {
 };
 
 /** Plants that growers keep beside them and for which no figures are held at all: said so, never guessed from a neighbour. */
-export const CROPS_WITHOUT_FIGURES: readonly string[] = ['crab apple', 'jostaberry', 'aronia', 'sea buckthorn', 'pawpaw', 'jujube', 'feijoa', 'honeyberry', 'serviceberry', 'cornelian cherry'];
+export const CROPS_WITHOUT_FIGURES: readonly string[] = ['crab apple', 'jostaberry', 'aronia', 'sea buckthorn', 'pawpaw', 'jujube', 'feijoa', 'honeyberry', 'serviceberry', 'cornelian cherry', 'macadamia', 'tamarillo', 'lychee', 'passion fruit', 'papaya', 'banana', 'cranberry', 'lingonberry'];
 
 /** Whose figures a grower may choose to borrow where a crop has none of its own: its nearest kin among those that have. Botany, not taste. */
 export const KIN: Readonly<Record<string, readonly Crop[]>> = {

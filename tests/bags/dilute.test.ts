@@ -77,3 +77,20 @@ describe('in the plan', () => {
     expect(bare.stdout).toContain('NOTHING');
   });
 });
+
+test('a tub too small for a weighable can has its own reason', async () => {
+  const files = { 'orchard.yaml': 'where: Ohio, US\ntrees:\n  Thimble: strawberry, planted 2024, tub 0.2 L\nstore:\n  - 20-20-20 water soluble, 1 lb, $8\n' };
+  const { stdout } = await medlar(['plan'], files);
+  expect(stdout).toContain('too little to weigh');
+  expect(stdout).not.toContain('neither is listed');
+});
+
+// A feed of one dose belongs in spring: opened late, half of it goes on (tables/timing.ts, judgement), coated feed in a tub as well.
+test('coated feed late in the season is halved', async () => {
+  const files = { 'orchard.yaml': 'where: Ohio, US\nlast-frost: 5 May\nfirst-frost: 12 October\ntrees:\n  Fig: fig, planted 2020, tub 100 L\nstore:\n  - 14-14-14 slow release, 4 lb, $15\n' };
+  const gOf = async (today: string): Promise<number> => (await medlar(['plan', '--json', '--today', today], files)).json.result.trees[0].feeds[0].g;
+  const [early, late] = [await gOf('2026-03-14'), await gOf('2026-07-05')];
+  // Half, to the half ounce of the scale.
+  expect(Math.abs(late - early / 2)).toBeLessThanOrEqual(14.2);
+});
+

@@ -71,6 +71,13 @@ describe('the calendar', () => {
     expect(result.trees[0].if.code).toBe('shoots-below');
     expect(parsed(await calendarOf(files)).find((e) => e.uid.startsWith('day-1-'))!.text).toMatch(/Gate apple: .*only if last year/);
   });
+  test('evergreens have their own last day, in the plan as in the calendar', async () => {
+    const files = { ...SAMPLE, 'orchard.yaml': SAMPLE['orchard.yaml'].replace('trees:\n', 'trees:\n  Avo: avocado, planted 2015, 14 ft across, hill\n') };
+    const entries = parsed(await calendarOf(files)).filter((e) => e.uid.startsWith('stop-'));
+    // Twelve weeks before 12 October, and nine for evergreens (tables/timing.ts, judgement).
+    expect(entries.map((e) => e.from)).toEqual(['2026-07-20', '2026-08-10']);
+    expect((await medlar(['plan'], files)).stdout).toContain('No nitrogen after 20 July. Avo: 10 August.');
+  });
   test('has the can of a tub', async () => {
     const files = { 'orchard.yaml': 'where: Ohio, US\ntrees:\n  Fig: fig, planted 2020, tub 60 L\nstore:\n  - 20-20-20 water soluble, 1 lb, $8\n' };
     const { dilute } = (await medlar(['plan', '--json'], files)).json.result.trees[0];

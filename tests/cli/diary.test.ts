@@ -151,6 +151,20 @@ describe('writing', () => {
     });
   });
 
+  test('a dose of the plan\'s own, done as it said, is no burn', async () => {
+    // A young fig's yearly nitrogen goes on a ring twice as wide as its crown.
+    const files = { 'orchard.yaml': 'where: Georgia, US\nbud-break: 15 March\nfirst-frost: 5 November\ntrees:\n  Fig: fig, planted 2020\nstore:\n  - Sulfate of ammonia, 21-0-0, 40 lb, $20\n' };
+    await inFolder(files, async (_, run) => {
+      expect((await run('diary', 'day 1 done')).code).toBe(0);
+      const { notices, result } = (await run('plan', '--json')).json;
+      expect(result.trees[0].fed).toHaveLength(1);
+      expect(notices.map((n) => n.code)).not.toContain('fed-burn');
+      // As much again on one day is one.
+      await run('diary', 'fed Fig 12 oz Sulfate of ammonia');
+      expect((await run('plan', '--json')).json.notices.map((n) => n.code)).toContain('fed-burn');
+    });
+  });
+
   test('of two alike one is taken back; a line that takes back nothing is told', async () => {
     const line = '2026-03-01,Gate apple,fed,Urea,2 oz,';
     const back = '2026-03-01,Gate apple,withdrawn,Urea,2 oz,"fed, 2026-03-02"';

@@ -61,6 +61,10 @@ describe('mistakes', () => {
     expect(run.code).toBe(3);
     expect(run.json.notices).toEqual([expect.objectContaining({ code: 'test-undated', file: 'orchard.yaml', line: 7 })]);
   });
+  test('one that is still to come is told', async () => {
+    const run = await medlar(['check', '--json'], { ...FILES, 'c.txt': FILES['c.txt'].replace('2 Nov 2025', '2 Nov 2027') });
+    expect([run.code, run.json.notices.map((n) => [n.code, n.severity])]).toEqual([0, [['test-future', 'warning']]]);
+  });
   test('two of one day cannot both lead', async () => {
     const run = await medlar(['check', '--json'], { ...FILES, 'b.txt': FILES['b.txt'].replace('6 Nov 2022', '2 Nov 2025') });
     expect(run.json.notices).toEqual([expect.objectContaining({ code: 'test-same-day', line: 7 })]);

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Notice } from '../../src/reason/notice.ts';
 import type { Reading } from '../../src/soil/reading.ts';
 import type { Draft, Event } from '../../src/soil/samples.ts';
+import { readReport } from '../../src/soil/read.ts';
 import { samplesOf } from '../../src/soil/samples.ts';
 import { made } from '../rating-units/made.ts';
 
@@ -164,4 +165,11 @@ describe('methods and units told below', () => {
     const units = parted(said(made('phosphorus', 20, null), made('potassium', null, null, word('low')), made('salts', 0.4, null), made('zinc', 2, 'mg/kg')), tell({}, [], 'ppm')).drafts[0]!.readings.map((r) => r.unit);
     expect(units).toEqual(['ppm', null, null, 'mg/kg']);
   });
+});
+
+// British reports print the index beside milligrams in a litre, in whichever order (RB209's own form).
+test.each([['Phosphorus 18 mg/l', 'P index 2'], ['P index 2', 'Phosphorus 18 mg/l']])('%s and %s are one test told twice', (a, b) => {
+  const { samples, notices } = readReport(`${a}\n${b}\n`, 'r.txt');
+  expect(notices.map((n) => n.code)).not.toContain('reading-twice');
+  expect(samples[0]!.readings).toEqual([expect.objectContaining({ item: 'phosphorus', value: 18, unit: 'mg/L', index: 2 })]);
 });
