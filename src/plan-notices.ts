@@ -40,6 +40,7 @@ function phNotices(plans: readonly TreePlan[]): Notice[] {
   for (const { ph, tree } of plans) {
     if (!ph || ph.plan.reason === 'inside') continue;
     const code = ph.bed === null ? 'ph-bed-missing' : ph.bed && ph.plan.reason === 'sulphur' && ph.window === null ? 'ph-sulphur-late' : phSentence(ph.plan, tree.crop, ph.bed !== undefined);
+    // Whatever differs beside the sentence makes no second one.
     const key = `${ph.zone} ${say('en-US', 'notice', code, phFacts(ph.plan, ''))}`;
     const group = groups.get(key) ?? { ph, code, trees: [] };
     group.trees.push(tree.name);

@@ -61,6 +61,13 @@ export type TreePlan = {
 /** `number` stays that of the first sheet, also when earlier days are done; `phase` is what all its trees do then, null where they differ or its time has passed. */
 export type WorkingDay = { readonly number: number; readonly from: Day; readonly until: Day; readonly phase: Phase | null; readonly doses: readonly { readonly plan: TreePlan; readonly feed: Feed }[] };
 
+/** Grams that a working day takes of what one label names, all plants together. */
+export function weighedOut({ doses }: WorkingDay): Map<string, number> {
+  const sums = new Map<string, number>();
+  for (const { plan, feed } of doses) sums.set(feed.bag.label, (sums.get(feed.bag.label) ?? 0) + feed.g * plan.tree.count);
+  return sums;
+}
+
 export type Plan = {
   readonly orchard: Orchard;
   readonly season: Season;

@@ -4,6 +4,7 @@ import type { Entry } from './orchard/diary.ts';
 import type { Given } from './orchard/history.ts';
 import { givenBetween } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
+import { zoneOf } from './orchard/load.ts';
 import type { Series } from './rating/trend.ts';
 import { trendsOf } from './rating/trend.ts';
 import type { Day } from './units/date.ts';
@@ -18,7 +19,7 @@ export function yearsOf(orchard: Orchard, zones: readonly ZoneSoil[], diary: rea
   return zones.map((z): ZoneYears => {
     const tests = [...z.earlier, { sample: z.sample, rated: z.soil.rated }].map(({ sample, rated }) => ({ taken: sample.taken ?? '', rated }));
     const taken = tests.map((t) => t.taken);
-    const trees = orchard.trees.filter((t) => (t.zone ?? (orchard.zones.length === 1 ? orchard.zones[0]!.name : undefined)) === z.zone && t.tub === undefined);
+    const trees = orchard.trees.filter((t) => zoneOf(t, orchard) === z.zone && t.tub === undefined);
     const days = [...taken.filter((d) => d !== ''), season.today];
     const between = days.slice(1).map((until, i): Between => {
       const from = days[i]!;

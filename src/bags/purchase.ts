@@ -30,7 +30,7 @@ export function cheapest(goal: Goal, offers: readonly Bag[], solver: Solver): Pu
   ];
   const program: Program = { columns: 2 * kinds.length + met.length, whole: new Set(kinds.map((_, k) => bags(k))), rows };
   const aims: Aim[] = [
-    { of: new Map(met.map((_, i) => [over(i), 1])), within: 1e-8 },
+    { of: new Map(met.map((_, i) => [over(i), 1])), within: 1e-6, parts: true },
     { of: new Map(kinds.map((b, k) => [bags(k), b.price!.amount])), within: 1e-4 },
     { of: new Map(kinds.map((_, k) => [bags(k), 1])), within: 0.01 },
     ...kinds.slice(0, -1).map((_, k): Aim => ({ of: new Map([[bags(k), -1]]), within: 0.01 })),

@@ -3,6 +3,7 @@ import { noticeText } from '../json/notices.ts';
 import type { Diary, Entry, What } from '../orchard/diary.ts';
 import { DIARY_FILE, withdrawalOf, writeEntry } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
+import { zoneOf } from '../orchard/load.ts';
 import { massOf } from '../orchard/measure.ts';
 import type { DayDone, Known } from '../orchard/sentence.ts';
 import { readSentence } from '../orchard/sentence.ts';
@@ -78,8 +79,6 @@ function limedAcidLovers(entries: readonly Entry[], orchard: Orchard): Notice[] 
   const trees = orchard.trees.filter((t) => t.crop === 'blueberry' && (limed.includes(t.name) || limed.includes(zoneOf(t, orchard) ?? t.name)));
   return trees.length > 0 ? [notice('diary-limed-sour', 'warning', { trees: trees.map((t) => t.name).join(', ') })] : [];
 }
-
-const zoneOf = (tree: Orchard['trees'][number], orchard: Orchard): string | undefined => tree.zone ?? (orchard.zones.length === 1 ? orchard.zones[0]!.name : undefined);
 
 /** `trees`: those that its doses are for; null where the plan holds no such day. */
 type Done = DayDone & { readonly trees: readonly string[] | null };

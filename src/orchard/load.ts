@@ -52,6 +52,9 @@ const facts = z.record(z.string(), z.union([text, z.array(text)]));
 const maybe = z.optional(z.nullable(text));
 const bags = z.optional(z.nullable(z.array(text)));
 
+/** The zone that a tree stands in: the one it names, else the only one there is. */
+export const zoneOf = (tree: Tree, { zones }: Pick<Orchard, 'zones'>): string | undefined => tree.zone ?? (zones.length === 1 ? zones[0]!.name : undefined);
+
 /** The outer shape; what stands inside a line is checked by its own grammar. */
 export const orchardSchema = z.strictObject({
   orchard: z.optional(text),

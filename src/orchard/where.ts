@@ -88,4 +88,7 @@ export function placeName(region: string): string {
 export const COUNTRY_NAMES: readonly string[] = Object.keys(COUNTRIES).filter((c) => c.length > 3);
 
 /** The country that the text of an orchard file tells, before it is read as a whole. */
-export const countryIn = (orchardText: string): string | null => parseWhere(/^where:[ \t]*([^#\r\n]+)/m.exec(orchardText)?.[1] ?? '')?.country ?? null;
+export const countryIn = (orchardText: string): string | null => parseWhere(saidIn(orchardText, 'where'))?.country ?? null;
+
+/** What stands behind a key at the margin of an orchard file, without quotation marks; empty where it is not there. */
+export const saidIn = (orchardText: string, key: 'where' | 'language'): string => new RegExp(`^${key}:[ \\t]*["']?([^#"'\\r\\n]*)`, 'm').exec(orchardText)?.[1]?.trim() ?? '';

@@ -8,6 +8,7 @@ import { hazardNotice, hazardsOf, mixingFaults, mixingNotice } from '../orchard/
 import { phSentence, plantingDepth } from '../ph/ph.ts';
 import { isShort, printedStops, shortReason } from '../plan-notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
+import { weighedOut } from '../planned.ts';
 import { isWeak } from '../reason/figure.ts';
 import { retestYear, yearTold } from '../when/season.ts';
 import type { Day } from '../units/date.ts';
@@ -38,9 +39,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
       const mine = day.doses.filter((x) => x.plan === t).map((x) => x.feed);
       return mine.length > 0 || (i === 0 && idleTrees.includes(t)) ? [rowOf(plan, t, mine, day.number, products.length > 1, w)] : [];
     });
-    const sums = new Map<string, number>();
-    for (const { plan: t, feed } of day.doses) sums.set(feed.bag.label, (sums.get(feed.bag.label) ?? 0) + feed.g * t.tree.count);
-    const amounts = [...sums].map(([label, g]) => (products.length > 1 ? `${showDose(g, system, language)} ${label}` : showDose(g, system, language))).join(', ');
+    const amounts = [...weighedOut(day)].map(([label, g]) => (products.length > 1 ? `${showDose(g, system, language)} ${label}` : showDose(g, system, language))).join(', ');
     const window = showWindow(day.from, day.until, language);
     return {
       title: w('day', { n: day.number }),

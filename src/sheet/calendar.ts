@@ -1,6 +1,6 @@
 /** The season as entries of a calendar: each working day with its bags and weights, lime and sulphur, the last day, the next soil test. */
-import { bagName } from '../orchard/bag.ts';
 import type { Plan } from '../plan.ts';
+import { weighedOut } from '../planned.ts';
 import type { Day } from '../units/date.ts';
 import { addDays } from '../units/date.ts';
 import { AUTUMN_TEST } from '../tables/timing.ts';
@@ -18,15 +18,13 @@ export function calendarOf(plan: Plan): CalendarEntry[] {
   const entry = (id: string, from: Day, until: Day, title: string, lines: readonly string[]): CalendarEntry => ({ id: `${id}-${from.slice(0, 4)}`, from, until, title: `${orchard}: ${title}`, text: lines.join('\n') });
 
   const days = plan.days.map((day) => {
-    const sums = new Map<string, number>();
-    for (const { plan: t, feed } of day.doses) sums.set(bagName(feed.bag), (sums.get(bagName(feed.bag)) ?? 0) + feed.g * t.tree.count);
     const doses = day.doses.map(({ plan: t, feed }) => {
       const said = say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showDose(feed.g, system, L), each: t.tree.count > 1 ? t.tree.count : '', bag: feed.bag.label });
       const only = feed.serves === 'N' ? conditionOf(plan, t, day.number, (key, facts) => say(L, 'sheet', key, facts)) : '';
       return only === '' ? said : `${said} (${only})`;
     });
     return entry(`day-${day.number}`, day.from, day.until, say(L, 'calendar', 'day', { n: day.number, window: showWindow(day.from, day.until, L) }), [
-      say(L, 'calendar', 'weigh', { list: [...sums].map(([bag, g]) => `${showDose(g, system, L)} ${bag}`).join(', ') }), ...doses, say(L, 'sheet', 'how-text'), say(L, 'calendar', 'sheet'),
+      say(L, 'calendar', 'weigh', { list: [...weighedOut(day)].map(([label, g]) => `${showDose(g, system, L)} ${label}`).join(', ') }), ...doses, say(L, 'sheet', 'how-text'), say(L, 'calendar', 'sheet'),
     ]);
   });
   const cans = plan.trees.flatMap((t) => (t.dilute ? [entry(`can-${plan.trees.indexOf(t) + 1}`, t.dilute.from, t.dilute.until, say(L, 'calendar', 'can', { tree: t.tree.name }), [diluteText(t.dilute, L, system), say(L, 'sheet', 'tub-salts')])] : []));

@@ -1,8 +1,7 @@
 /** Drawings for paper, as SVG: the ring under a tree, and the season as a strip. Millimetres; letters of 12 points. The distances of a ring stand beside it. */
 import type { Day } from '../units/date.ts';
 import { addDays, daysBetween } from '../units/date.ts';
-
-const escapeXml = (text: string): string => text.replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
+import { escaped } from './escape.ts';
 
 /** 12 points in millimetres. */
 const LETTER = 4.24;
@@ -16,7 +15,7 @@ export function drawRing(d: RingDrawing): string {
   const scale = 5.3 / outer;
   const [from, to, crown] = [d.from * scale, d.to * scale, d.crown * scale];
   const c = 5.5;
-  return `<svg class="ring" role="img" aria-label="${escapeXml(d.label)}" viewBox="0 0 11 11" width="11mm" height="11mm">`
+  return `<svg class="ring" role="img" aria-label="${escaped(d.label)}" viewBox="0 0 11 11" width="11mm" height="11mm">`
     + `<defs><pattern id="h${d.id}" width="1.2" height="1.2" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V1.2" stroke="#000" stroke-width=".5"/></pattern></defs>`
     + `<circle cx="${c}" cy="${c}" r="${n(to)}" fill="url(#h${d.id})" stroke="#000" stroke-width=".25"/>`
     + `<circle cx="${c}" cy="${c}" r="${n(from)}" fill="#fff" stroke="#000" stroke-width=".25"/>`
@@ -35,18 +34,18 @@ export function drawStrip(d: StripDrawing): string {
   for (let at = d.start; at < d.end; at = addDays(`${at.slice(0, 8)}01`, 32).slice(0, 8) + '01') {
     const label = d.months[Number(at.slice(5, 7)) - 1]!;
     // A month too close to the edge keeps its mark and loses its name.
-    const name = x(at) + 12 < width ? `<text x="${n(x(at) + 1)}" y="19">${escapeXml(label)}</text>` : '';
+    const name = x(at) + 12 < width ? `<text x="${n(x(at) + 1)}" y="19">${escaped(label)}</text>` : '';
     months.push(`<path d="M${n(x(at))} 8V11" stroke="#000" stroke-width=".3"/>${name}`);
   }
   const windows = d.windows.map((w) => {
     const [a, b] = [x(w.from), Math.max(x(w.until), x(w.from) + 3)];
-    return `<rect x="${n(a)}" y="8" width="${n(b - a)}" height="6" fill="#fff" stroke="#000" stroke-width=".6"/><text x="${n((a + b) / 2)}" y="6.6" text-anchor="middle">${escapeXml(w.text)}</text>`;
+    return `<rect x="${n(a)}" y="8" width="${n(b - a)}" height="6" fill="#fff" stroke="#000" stroke-width=".6"/><text x="${n((a + b) / 2)}" y="6.6" text-anchor="middle">${escaped(w.text)}</text>`;
   });
   const stop = x(d.stop);
-  return `<svg class="strip" role="img" aria-label="${escapeXml(d.label)}" viewBox="0 0 ${width} 20" width="100%" font-size="${LETTER}" font-family="sans-serif">`
+  return `<svg class="strip" role="img" aria-label="${escaped(d.label)}" viewBox="0 0 ${width} 20" width="100%" font-size="${LETTER}" font-family="sans-serif">`
     + `<defs><pattern id="stop" width="1.4" height="1.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V1.4" stroke="#000" stroke-width=".6"/></pattern></defs>`
     + `<path d="M0 14H${width}" stroke="#000" stroke-width=".5"/><rect x="${n(stop)}" y="8" width="${n(width - stop)}" height="6" fill="url(#stop)"/><path d="M${n(stop)} 2V14" stroke="#000" stroke-width="1"/>`
-    + `<text x="${n(Math.min(stop + 1.5, width - 16))}" y="6.6">${escapeXml(d.stopText)}</text>${windows.join('')}${months.join('')}</svg>`;
+    + `<text x="${n(Math.min(stop + 1.5, width - 16))}" y="6.6">${escaped(d.stopText)}</text>${windows.join('')}${months.join('')}</svg>`;
 }
 
 export type CurveDrawing = { readonly now: number; readonly low: number; readonly high: number; readonly points: readonly { readonly ph: number; readonly low: number; readonly high: number }[]; readonly goals: readonly number[]; readonly amount: string; readonly label: string; readonly id: string };
@@ -65,7 +64,7 @@ export function drawCurve(d: CurveDrawing): string {
   const named = [d.now, d.low, d.high].filter((ph, i, list) => list.slice(0, i).every((other) => Math.abs(y(ph) - y(other)) >= LETTER + 0.6));
   const hatch = (id: string, gap: number, turn: number): string => `<pattern id="${id}${d.id}" width="${gap}" height="${gap}" patternUnits="userSpaceOnUse" patternTransform="rotate(${turn})"><path d="M0 0V${gap}" stroke="#000" stroke-width=".3"/></pattern>`;
   const goals = d.points.filter((p) => d.goals.includes(p.ph));
-  return `<svg class="curve" role="img" aria-label="${escapeXml(d.label)}" viewBox="0 0 62 26" width="62mm" height="26mm" font-size="${LETTER}" font-family="sans-serif">`
+  return `<svg class="curve" role="img" aria-label="${escaped(d.label)}" viewBox="0 0 62 26" width="62mm" height="26mm" font-size="${LETTER}" font-family="sans-serif">`
     + `<defs>${hatch('band', 3.2, 45)}${hatch('span', 0.8, -45)}</defs>`
     + `<rect x="${left}" y="${n(y(d.high))}" width="${right - left}" height="${n(y(d.low) - y(d.high))}" fill="url(#band${d.id})"/>`
     + [d.low, d.high].map((ph) => `<path d="M${left} ${n(y(ph))}H${right}" stroke="#000" stroke-width=".3" stroke-dasharray="1.2 .8"/>`).join('')
@@ -73,7 +72,7 @@ export function drawCurve(d: CurveDrawing): string {
     + goals.map((p) => `<path d="M${n(x(p.high))} ${n(y(p.ph))}V${bottom}" stroke="#000" stroke-width=".4"/>`).join('')
     + `<path d="M${left} ${top}V${bottom}H${right}" fill="none" stroke="#000" stroke-width=".5"/><circle cx="${left}" cy="${n(y(d.now))}" r="1"/>`
     + named.map((ph) => `<text x="${left - 1.6}" y="${n(Math.max(3.3, y(ph) + 1.5))}" text-anchor="end">${ph}</text>`).join('')
-    + `<text x="${left}" y="24.4">0</text><text x="${right}" y="24.4" text-anchor="end">${escapeXml(d.amount)}</text></svg>`;
+    + `<text x="${left}" y="24.4">0</text><text x="${right}" y="24.4" text-anchor="end">${escaped(d.amount)}</text></svg>`;
 }
 
 export type YearsDrawing = { readonly points: readonly { readonly taken: string; readonly value: number; readonly low: number; readonly high: number }[]; readonly label: string; readonly name: (value: number) => string; readonly when: (taken: string) => string };
@@ -90,10 +89,10 @@ export function drawYears({ points, label, name, when }: YearsDrawing): string {
   const line = points.map((p) => `${n(x(p.taken))} ${n(y(p.value))}`).join('L');
   // Names closer than a name is wide would run into each other; the newest keeps its own.
   const named = points.filter((p, i) => points.slice(i + 1).every((q) => x(q.taken) - x(p.taken) >= 20));
-  return `<svg class="years" role="img" aria-label="${escapeXml(label)}" viewBox="0 0 178 37" font-size="${LETTER}" font-family="sans-serif">`
+  return `<svg class="years" role="img" aria-label="${escaped(label)}" viewBox="0 0 178 37" font-size="${LETTER}" font-family="sans-serif">`
     + `<path d="M${left - 6} ${bottom}H${right + 6}" stroke="#000" stroke-width=".4"/><path d="M${line}" fill="none" stroke="#000" stroke-width=".5" stroke-dasharray="1.6 1"/>`
     + points.map((p) => `<path d="M${n(x(p.taken))} ${n(y(p.low))}V${n(y(p.high))}M${n(x(p.taken) - 1.5)} ${n(y(p.low))}h3M${n(x(p.taken) - 1.5)} ${n(y(p.high))}h3" stroke="#000" stroke-width=".6" fill="none"/><circle cx="${n(x(p.taken))}" cy="${n(y(p.value))}" r="1.1"/>`).join('')
-    + named.map((p) => `<text x="${n(x(p.taken))}" y="${n(y(p.high) - 1.5)}" text-anchor="middle">${escapeXml(name(p.value))}</text><text x="${n(x(p.taken))}" y="35.4" text-anchor="middle">${escapeXml(when(p.taken))}</text>`).join('')
+    + named.map((p) => `<text x="${n(x(p.taken))}" y="${n(y(p.high) - 1.5)}" text-anchor="middle">${escaped(name(p.value))}</text><text x="${n(x(p.taken))}" y="35.4" text-anchor="middle">${escaped(when(p.taken))}</text>`).join('')
     + '</svg>';
 }
 
@@ -107,8 +106,8 @@ export function drawBalance({ rows, label, id }: BalanceDrawing): string {
   const bars = rows.map((r, i) => {
     const y = 1 + i * height;
     const span = r.span ? `<path d="M${n(x(r.span[0]))} ${y + 5.6}H${n(x(r.span[1]))}M${n(x(r.span[0]))} ${y + 4.8}v1.6M${n(x(r.span[1]))} ${y + 4.8}v1.6" stroke="#000" stroke-width=".35" fill="none"/>` : '';
-    return `<text x="0" y="${y + 3.8}">${escapeXml(r.name)}</text><rect x="${left}" y="${y + 0.6}" width="${n(x(r.supply) - left)}" height="3.2" fill="url(#b${id})"/><rect x="${left}" y="${y + 0.6}" width="${n(x(r.need) - left)}" height="3.2" fill="none" stroke="#000" stroke-width=".45"/>${span}`;
+    return `<text x="0" y="${y + 3.8}">${escaped(r.name)}</text><rect x="${left}" y="${y + 0.6}" width="${n(x(r.supply) - left)}" height="3.2" fill="url(#b${id})"/><rect x="${left}" y="${y + 0.6}" width="${n(x(r.need) - left)}" height="3.2" fill="none" stroke="#000" stroke-width=".45"/>${span}`;
   });
-  return `<svg class="balance" role="img" aria-label="${escapeXml(label)}" viewBox="0 0 120 ${rows.length * height + 1}" width="120mm" height="${rows.length * height + 1}mm" font-size="${LETTER}" font-family="sans-serif">`
+  return `<svg class="balance" role="img" aria-label="${escaped(label)}" viewBox="0 0 120 ${rows.length * height + 1}" width="120mm" height="${rows.length * height + 1}mm" font-size="${LETTER}" font-family="sans-serif">`
     + `<defs><pattern id="b${id}" width="1" height="1" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V1" stroke="#000" stroke-width=".5"/></pattern></defs>${bars.join('')}</svg>`;
 }

@@ -4,10 +4,9 @@ import { register } from '../tables/register.ts';
 import { SOURCE_IDS, sourceOf } from '../tables/sources.ts';
 import type { Language } from '../words/words.ts';
 import { say, sayIfKnown } from '../words/words.ts';
+import { escaped } from './escape.ts';
 
 const STYLE = ['body{font:16px/1.4 system-ui;max-width:70rem;margin:1rem auto;padding:0 1rem}', 'table{border-collapse:collapse;width:100%}', 'td,th{border-bottom:1px solid #999;padding:.15rem .5rem;text-align:left}', 'td:nth-child(3){text-align:right}'].join('');
-
-const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 
 /** A whole HTML document without script or request. */
 export function figuresPage(language: Language, version: string): string {

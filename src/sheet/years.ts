@@ -8,6 +8,7 @@ import type { Language } from '../words/words.ts';
 import { numeral, say } from '../words/words.ts';
 import { methodName } from '../tables/labs.ts';
 import { drawYears } from './drawings.ts';
+import { escaped } from './escape.ts';
 
 const two = (x: number): number => Number(x.toPrecision(x >= 100 ? 3 : 2));
 const isPh = (s: Series): boolean => s.item === 'ph' || s.item === 'ph-salt';
@@ -32,7 +33,6 @@ export function betweenLine(b: Between, L: Language, system: System): string {
   return `${say(L, 'years', 'between', { from: showDay(b.from, L, true), until: showDay(b.until, L, true) })} ${list === '' ? say(L, 'years', 'nothing') : list}${b.unknown > 0 ? say(L, 'years', b.unknown === 1 ? 'unknown1' : 'unknownN', { n: b.unknown }) : '.'}`;
 }
 
-const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 const STYLE = ['body{font:12pt/1.4 sans-serif;max-width:46rem}', 'body{margin:1rem auto;padding:0 1rem}', 'body{color:#000;background:#fff}', 'figure{margin:0 0 .6rem;break-inside:avoid}', 'svg{width:100%;height:auto}', 'h2{margin:1.2rem 0 .3rem}', '@page{margin:15mm}'].join('');
 
 /** A whole HTML document without script or request. */
