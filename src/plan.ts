@@ -294,7 +294,7 @@ function dilutedFor({ facts, need, last }: Draft, { feeds, fed }: Remaining, sea
   const latest = fed.map((f) => f.date).sort().at(-1);
   const from = [season.today, season.budBreak, ...(latest === undefined ? [] : [addDays(latest, 7)])].sort().at(-1)!;
   const bags = [...orchard.shed, ...orchard.store];
-  const dilute = diluteOf(facts.tree, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, orchard.never, { from, until: last.day });
+  const dilute = diluteOf(facts.tree, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, orchard.never, { from, until: last.day, why: [need.N] });
   return { dilute, tooLittle: !dilute && left('N') > 0 && hasCan(facts.tree, bags, orchard.never) };
 }
 

@@ -8,7 +8,7 @@ import type { Plan, TreePlan } from '../plan.ts';
 import { planWhole } from './plan-whole.ts';
 import type { Figure } from '../reason/figure.ts';
 import { notice } from '../reason/notice.ts';
-import { idleReason } from '../sheet/build.ts';
+import { diluteText, idleReason } from '../sheet/build.ts';
 import { showDay, showNutrient, showWindow } from '../words/show.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { say } from '../words/words.ts';
@@ -57,7 +57,7 @@ function rootsOf(t: TreePlan, asked: Asked | undefined): Figure[] {
   switch (asked) {
     case 'N': case 'P2O5': case 'K2O': return [t.need[asked]];
     case 'lime': return phRoots(t);
-    case 'dose': return t.feeds.map((f) => f.planned);
+    case 'dose': return [...t.feeds.map((f) => f.planned), ...(t.dilute ? [t.dilute.g] : [])];
     case 'date': return [...t.feeds.map((f) => f.window.why), t.last.why];
     default: return [t.need.N, t.need.P2O5, t.need.K2O];
   }
@@ -72,7 +72,7 @@ function phRoots(t: TreePlan): Figure[] {
 
 function dateText(t: TreePlan, plan: Plan): string {
   const L = plan.orchard.where.language;
-  const windows = t.feeds.length > 0 ? [...new Set(t.feeds.map((f) => showWindow(f.window.from, f.window.until, L)))].join(', ') : say(L, 'say', 'nothing-fed');
+  const windows = t.dilute ? diluteText(t.dilute, L, plan.orchard.where.units) : t.feeds.length > 0 ? [...new Set(t.feeds.map((f) => showWindow(f.window.from, f.window.until, L)))].join(', ') : say(L, 'say', 'nothing-fed');
   return say(L, 'say', 'why-date', { tree: t.tree.name, windows, stop: say(L, 'plan', 'stop', { day: showDay(t.last.day, L) }) });
 }
 

@@ -357,7 +357,7 @@ export const de: Words = {
     'dont-know': 'weiß nicht',
   },
   step: {
-    dilute: 'In sein Wasser: jedes Mal {value}.',
+    dilute: 'In sein Wasser: jedes Mal {value}.', 'pot-water': 'Auf einmal nimmt er höchstens {value} Wasser auf.',
     told: '{value}: so angegeben.',
     age: '{value} seit dem Pflanzen.',
     'printed-by-lab': 'Im Bericht steht {value}.',

@@ -409,7 +409,7 @@ export const enUS = {
     'lost-crop': 'The crop was lost, so half of {0}: {value}.',
     'leaf-raise': 'The leaf is {1} short, so {0} rises to {value}.',
     tub: 'A tub of {0} gets {value} a season.',
-    dilute: 'In its water: {value} each time.',
+    dilute: 'In its water: {value} each time.', 'pot-water': 'At one time it takes at most {value} of water.',
     none: 'None: {value}.',
     stopped: 'Nothing until the stop is settled; it would be {0}.',
     'soil-far-below': '{value} of {of} in the soil is far below what is wanted.', 'soil-below': '{value} of {of} in the soil is below what is wanted.', 'soil-at': '{value} of {of} in the soil is what is wanted.', 'soil-above': '{value} of {of} in the soil is more than is wanted.',

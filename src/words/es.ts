@@ -357,7 +357,7 @@ export const es: Words = {
     'dont-know': 'no sé',
   },
   step: {
-    dilute: 'En su agua: {value} cada vez.',
+    dilute: 'En su agua: {value} cada vez.', 'pot-water': 'De una vez toma como mucho {value} de agua.',
     told: '{value}: así se indicó.',
     age: '{value} desde que se plantó.',
     'printed-by-lab': 'El informe da {value}.',
