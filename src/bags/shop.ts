@@ -6,12 +6,12 @@ import type { Goal, Grams } from './weigh.ts';
 import { ROUNDING } from './round.ts';
 import { grams, namedIn, overOf, shortOf } from './weigh.ts';
 
-/** One bag alone for the whole need. `unwanted` is what it brings to plants that want none of that nutrient. */
-export type Offer = { readonly bag: Bag; readonly usedG: number; readonly supplied: Grams; readonly over: Grams; readonly short: Grams; readonly wanted: Grams; readonly unwanted: Grams; readonly untested?: readonly Nutrient[] };
+/** One bag alone for the whole need. `unwanted` is what it brings to plants that want none of that nutrient, `tubG` what tubs would take of it. */
+export type Offer = { readonly bag: Bag; readonly usedG: number; readonly tubG?: number; readonly supplied: Grams; readonly over: Grams; readonly short: Grams; readonly wanted: Grams; readonly unwanted: Grams; readonly untested?: readonly Nutrient[] };
 
 export type Verdict = 'buy' | 'fine' | 'leave';
 export const VERDICTS: readonly Verdict[] = ['buy', 'fine', 'leave'];
-export const WHYS = ['best', 'dearer', 'no-price', 'surplus', 'alike', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'nitrogen-unwanted', 'amends', 'feeds-nothing', 'short'] as const;
+export const WHYS = ['best', 'dearer', 'no-price', 'surplus', 'alike', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'nitrogen-unwanted', 'amends', 'feeds-nothing', 'short', 'tubs'] as const;
 export type Why = (typeof WHYS)[number];
 
 export type Ranked = {
@@ -38,14 +38,18 @@ export function offerFor(goal: Goal, bag: Bag): Offer {
   return { bag, usedG, supplied, over, short: shortOf(goal, supplied), wanted: grams((n) => goal[n] ?? 0), unwanted: grams((n) => (goal[n] === 0 ? over[n] : 0)) };
 }
 
+/** Faults that a bag has for open ground; mix in a tub holds nothing of its own. */
+const OF_GROUND: readonly Why[] = ['phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'feeds-nothing'];
+
 type Judged = Omit<Ranked, 'verdict' | 'why'> & { readonly fit: readonly number[] };
 
 /** Best first: least unwanted P2O5, then K2O; least short of N, then of P2O5 and K2O; least over; then the cost. */
 export function rank(offers: readonly Offer[]): Ranked[] {
   const judged = offers.map(judge).sort((a, b) => byFit(a, b) || order(a.cost, b.cost) || order(a.costPerNeededKg, b.costPerNeededKg) || (a.offer.bag.label < b.offer.bag.label ? -1 : a.offer.bag.label > b.offer.bag.label ? 1 : 0));
   return judged.map(({ fit, ...mine }, i): Ranked => {
-    const { bag, usedG } = mine.offer;
+    const { bag, usedG, tubG = 0 } = mine.offer;
     const fault = faultOf(mine.offer);
+    if (tubG > 0 && fault && OF_GROUND.includes(fault)) return { ...judge({ ...mine.offer, usedG: tubG }), verdict: 'fine', why: 'tubs' };
     if (bag.weedKiller || usedG === 0 || (fault && (fault !== 'short' || i > 0))) return { ...mine, verdict: 'leave', why: fault ?? 'feeds-nothing' };
     if (i === 0) return { ...mine, verdict: 'buy', why: 'best' };
     const first = judged[0]!;

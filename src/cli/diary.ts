@@ -49,8 +49,9 @@ export async function diaryCommand(words: readonly string[], options: Common & {
     ? read.entries.map((e) => say(L, 'say', 'diary-written', { day: dayText(e.date, folder.today, L), entry: entryText(e, orchard, L) }))
     : season.length > 0 ? season.map((e) => say(L, 'say', 'diary-line', { day: showDay(e.date, L, true), entry: entryText(e, orchard, L) })) : [say(L, 'say', 'diary-empty')];
   const sour = limedAcidLovers(read.entries, orchard);
-  const text = [...lines, ...sour.map((n) => noticeText(n, L))].join('\n');
-  return give({ command: 'diary', result: { entries: season, written: read.entries.length }, notices: [...diary.notices, ...sour], language: L, text: `${text}\n` }, json, io);
+  const told = [...read.changed, ...sour];
+  const text = [...lines, ...told.map((n) => noticeText(n, L))].join('\n');
+  return give({ command: 'diary', result: { entries: season, written: read.entries.length }, notices: [...diary.notices, ...told], language: L, text: `${text}\n` }, json, io);
 }
 
 /** Takes back what was written last: the file only grows, by a line that withdraws another. */
@@ -83,8 +84,9 @@ function limedAcidLovers(entries: readonly Entry[], orchard: Orchard): Notice[] 
 /** `trees`: those that its doses are for; null where the plan holds no such day. */
 type Done = DayDone & { readonly trees: readonly string[] | null };
 
-async function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): Promise<{ entries: Entry[]; days: Done[]; notices: Notice[] }> {
+async function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): Promise<{ entries: Entry[]; days: Done[]; changed: Notice[]; notices: Notice[] }> {
   const entries: Entry[] = [];
+  const changed: Notice[] = [];
   const done: Done[] = [];
   const notices: Notice[] = [];
   for (const sentence of sentences) {
@@ -98,7 +100,7 @@ async function entriesOf(sentences: readonly string[], folder: Folder, orchard: 
     else {
       // What is done is no longer on the plan: a second time is planned as if nothing had been written.
       const planned = await planOf({ ...folder, today: read.date, diary: again ? [] : folder.diary });
-      if ('notices' in planned) return { entries, days: done, notices: [...planned.notices] };
+      if ('notices' in planned) return { entries, days: done, changed, notices: [...planned.notices] };
       const { days } = planned.plan;
       const day = days.find((d) => d.number === read.day);
       const left = day ? withoutTrees(day, read, orchard) : null;
@@ -108,11 +110,31 @@ async function entriesOf(sentences: readonly string[], folder: Folder, orchard: 
       done.push(of);
       if (stands) notices.push(stands);
       else if (left && 'notice' in left) notices.push(left.notice);
-      else if (doses) entries.push(...doses);
+      else if (doses) {
+        entries.push(...doses);
+        if (!again) changed.push(...await sinceFirst(doses, read, folder, orchard));
+      }
       else notices.push(notice('diary-day-unknown', 'error', { read: read.day, known: days.map((d) => `${d.number} (${showWindow(d.from, d.until, orchard.where.language)})`).join(', ') }));
     }
   }
-  return { entries, days: done, notices };
+  return { entries, days: done, changed, notices };
+}
+
+/** A day that had other doses before this season's first feed, when a sheet may have been printed. */
+async function sinceFirst(doses: readonly Entry[], { day: n, date }: DayDone, folder: Folder, orchard: Orchard): Promise<Notice[]> {
+  const { year } = seasonOf(orchard, date);
+  const [first] = folder.diary.filter((e) => e.what === 'fed' && seasonOf(orchard, e.date).year === year && e.date <= date).map((e) => e.date).sort();
+  if (first === undefined) return [];
+  const planned = await planOf({ ...folder, today: first, diary: folder.diary.filter((e) => e.date < first) });
+  const before = 'plan' in planned ? planned.plan.days.find((d) => d.number === n) : undefined;
+  if (!before) return [];
+  const then = dosesOf(before, n, date, orchard.where.units);
+  const same = (a: Entry, b: Entry): boolean => b.trees.includes(a.trees[0]!) && a.bag === b.bag && Math.abs(a.g! - (b.g ?? Infinity)) < 1;
+  const fed = folder.diary.filter((e) => e.what === 'fed' && e.date >= first);
+  const lost = then.filter((t) => ![...doses, ...fed].some((e) => same(t, e)));
+  const isNew = doses.some((e) => !then.some((t) => same(e, t)));
+  const L = orchard.where.language;
+  return lost.length === 0 && !isNew ? [] : [notice('diary-day-changed', 'warning', { n, date: showDay(first, L), before: lost.map((t) => `${t.trees[0]} ${t.amount} ${t.bag}`).join(', ') })];
 }
 
 function knownOf(orchard: Orchard, today: Day): Known {

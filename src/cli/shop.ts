@@ -55,7 +55,7 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
 
   const { offers, questions } = typedNeed ? { offers: bags.map((b) => offerFor(typedNeed.goal!, b)), questions: [] } : offersFor(orchard!, folder.zones, folder.today, bags, folder.diary);
   const ranked = rank(offers);
-  const found = typedNeed ? await cheapestFor(typedNeed.goal!, bags) : await togetherFor(orchard!, folder, ranked.filter((r) => !REFUSED.includes(r.why)).map((r) => r.offer.bag));
+  const found = typedNeed ? await cheapestFor(typedNeed.goal!, bags) : await togetherFor(orchard!, folder, ranked);
   const tooLarge = found !== null && 'tooLarge' in found;
   const purchase = found === null || 'tooLarge' in found ? null : found;
   const list = typedNeed ? clerkList(grams((n) => typedNeed.goal![n] ?? 0), false, NUTRIENTS.filter((n) => typedNeed.goal![n] === 0)) : clerkFor(orchard!, folder);
@@ -86,7 +86,11 @@ async function cheapestFor(goal: Goal, bags: readonly Bag[]): Promise<ReturnType
 }
 
 /** The cheapest whole bags that serve every plant as well as these bags can: the plan's own choice. */
-async function togetherFor(orchard: Orchard, { zones, today, diary }: Folder, bags: readonly Bag[]): Promise<Purchase | null> {
+async function togetherFor(orchard: Orchard, { zones, today, diary }: Folder, ranked: readonly Ranked[]): Promise<Purchase | null> {
+  const useful = ranked.filter((r) => !REFUSED.includes(r.why));
+  // With bags for tubs alone the ground would be given them too.
+  if (useful.every((r) => r.why === 'tubs')) return null;
+  const bags = useful.map((r) => r.offer.bag);
   const plan = await planWhole({ ...orchard, store: [...bags] }, zones, today, { diary, known: [...orchard.shed, ...orchard.store] });
   const bought = plan.buy.filter((b) => !b.bag.amends && (b.bags ?? 0) > 0);
   if (bought.length === 0 || bought.some((b) => b.cost === null)) return null;

@@ -1,5 +1,4 @@
 /** Bags held against one orchard's season by the plan's own rules: what each alone would bring, and what is still wanted. */
-import type { Feed } from '../bags/doses.ts';
 import type { Offer } from '../bags/shop.ts';
 import type { Grams } from '../bags/weigh.ts';
 import { grams } from '../bags/weigh.ts';
@@ -7,6 +6,7 @@ import type { ZoneSoil } from '../gather.ts';
 import type { Bag } from '../orchard/bag.ts';
 import type { Entry } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
+import type { TreePlan } from '../plan.ts';
 import { planSeason } from '../plan.ts';
 import type { Question } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
@@ -15,18 +15,18 @@ import type { Nutrient } from '../units/substance.ts';
 /** Each bag alone for what the season of the whole orchard still wants, by the plan's own rules. */
 export function offersFor(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, bags: readonly Bag[], diary: readonly Entry[] = []): { offers: Offer[]; questions: readonly Question[] } {
   let questions: readonly Question[] = [];
+  const forTubs = tubWeights(orchard, zones, today, bags, diary);
   const offers = bags.map((bag): Offer => {
     const plan = planSeason({ ...orchard, store: [bag] }, zones, today, { diary, known: [...orchard.shed, ...orchard.store] });
     questions = plan.questions;
     const fed = plan.trees.filter((t) => t.need.verdict === 'feed');
     const total = (of: (t: (typeof fed)[number]) => number): number => fed.reduce((sum, t) => sum + t.tree.count * of(t), 0);
-    const mine = (t: (typeof fed)[number]): readonly Feed[] => t.feeds.filter((f) => f.bag === bag);
-    const brings = (t: (typeof fed)[number], n: Nutrient): number => mine(t).reduce((sum, f) => sum + f.g * f.bag.grade[n], 0);
+    const brings = (t: (typeof fed)[number], n: Nutrient): number => weightOf(t, bag) * bag.grade[n];
     // What the diary has and what the shed brings is off the need.
     const wants = (t: (typeof fed)[number], n: Nutrient): number => Math.max(0, t.need[n].value - (t.supplied[n] - brings(t, n)));
     const beyond = (t: (typeof fed)[number], n: Nutrient): number => Math.max(0, brings(t, n) - wants(t, n));
     return {
-      bag, usedG: total((t) => mine(t).reduce((sum, f) => sum + f.g, 0)), supplied: grams((n) => total((t) => brings(t, n))), over: grams((n) => total((t) => beyond(t, n))),
+      bag, usedG: total((t) => weightOf(t, bag)), tubG: forTubs.get(bag) ?? 0, supplied: grams((n) => total((t) => brings(t, n))), over: grams((n) => total((t) => beyond(t, n))),
       short: grams((n) => total((t) => Math.max(0, wants(t, n) - brings(t, n)))), wanted: grams((n) => total((t) => wants(t, n))),
       untested: untestedIn(zones),
       // A gram a plant is a trace.
@@ -34,6 +34,17 @@ export function offersFor(orchard: Orchard, zones: readonly ZoneSoil[], today: D
     };
   });
   return { offers, questions };
+}
+
+/** Grams of a bag for one plant, spread or in its water. */
+const weightOf = ({ feeds, dilute }: TreePlan, bag: Bag): number => feeds.reduce((sum, f) => sum + (f.bag === bag ? f.g : 0), 0) + (dilute?.bag === bag ? dilute.times * dilute.g.value : 0);
+
+/** What the tubs alone would take of each bag, the best of all of them chosen for each. */
+function tubWeights(orchard: Orchard, zones: readonly ZoneSoil[], today: Day, store: readonly Bag[], diary: readonly Entry[]): ReadonlyMap<Bag, number> {
+  const tubs = orchard.trees.filter((t) => t.tub !== undefined);
+  if (tubs.length === 0) return new Map();
+  const plan = planSeason({ ...orchard, trees: tubs, store }, zones, today, { diary, known: [...orchard.shed, ...orchard.store] });
+  return new Map(store.map((bag) => [bag, plan.trees.reduce((sum, t) => sum + t.tree.count * weightOf(t, bag), 0)]));
 }
 
 /** What no soil test of this orchard rates. */

@@ -3,7 +3,7 @@ import { placeName } from '../orchard/where.ts';
 import type { Cite, Figure, Otherwise } from '../reason/figure.ts';
 import { sourceOf } from '../tables/sources.ts';
 import { INCH } from '../units/units.ts';
-import { showFraction, showLength, showMass, showNutrient, showPh, showRate, showShort, showValue } from '../words/show.ts';
+import { showLength, showMass, showNutrient, showPh, showRate, showShort, showValue, showWater } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { numeral, say, sayIfKnown } from '../words/words.ts';
 
@@ -12,7 +12,8 @@ type System = 'us' | 'metric';
 /** A figure's value in the grower's units. */
 export function valueOf(f: Figure, language: Language, system: System): string {
   if (f.unit === 'g' && (f.of === 'N' || f.of === 'P2O5' || f.of === 'K2O' || f.of === 'MgO')) return `${showNutrient(f.value, system, language)} ${f.of}`;
-  if (f.unit === 'g') return showMass(f.value, system, language);
+  // A can's salts are weighed in grams everywhere.
+  if (f.unit === 'g') return showMass(f.value, f.step === 'dilute' ? 'metric' : system, language);
   if (f.unit === 'm' && (f.of === 'growth' || f.of === 'trunk' || f.of === 'soil')) return showShort(f.value, system, language);
   if (f.unit === 'm') return showLength(f.value, system, language);
   if (f.unit === 'g/m2' && (f.of === 'lime' || f.of === 'sulphur')) return showRate(f.value, system, language);
@@ -20,7 +21,7 @@ export function valueOf(f: Figure, language: Language, system: System): string {
   if (f.unit === 'year') return f.value === 1 ? say(language, 'unit', 'years-1') : `${numeral(f.value, language)} ${say(language, 'unit', 'years')}`;
   if (f.unit === 'day') return timeOf(f.value, language);
   if (f.unit === 'pH') return showPh(f.value, language);
-  if (f.unit === 'L') return `${showFraction(f.value)} L`;
+  if (f.unit === 'L') return showWater(f.value, system, language);
   return showValue(f.value, f.unit, language);
 }
 

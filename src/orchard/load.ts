@@ -65,7 +65,7 @@ export const orchardSchema = z.strictObject({
   'first-frost': maybe,
   water: maybe,
   never: maybe,
-  soil: z.optional(z.nullable(z.record(z.string(), z.nullable(z.union([text, z.array(text)]))))),
+  soil: z.optional(z.nullable(z.union([text, z.array(text), z.record(z.string(), z.nullable(z.union([text, z.array(text)])))]))),
   trees: z.record(z.string(), z.nullable(z.union([text, facts]))),
   shed: bags,
   store: bags,
@@ -184,12 +184,10 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
   if (banned && never === null) notices.push(notice('never-wrong', 'error', { read: textOf(banned), list: BANS.join(', ') }, whole(banned)));
 
   const zones: Zone[] = [];
-  for (const pair of pairsOf(map.get('soil', true))) {
-    const name = textOf(pair.key);
-    const lines = (isSeq(pair.value) ? pair.value.items : [pair.value]).filter((v): v is Scalar => isScalar(v) && v.value !== null && textOf(v) !== '');
-    if (isReserved(name)) notices.push(notice('zone-reserved', 'error', { zone: name }, whole(pair.key)));
+  for (const { key, name, lines } of zoneLines(map)) {
+    if (isReserved(name)) notices.push(notice('zone-reserved', 'error', { zone: name }, whole(key)));
     if (lines.length === 0) {
-      notices.push(notice('zone-without-report', 'error', { zone: name }, whole(pair.key)));
+      notices.push(notice('zone-without-report', 'error', { zone: name }, whole(key)));
       continue;
     }
     const tests = lines.map((line): ZoneTest => {
@@ -272,6 +270,17 @@ function inLanguage(where: Where, s: Scalar | null, whole: (s: Scalar) => Place,
 type ScalarPair = { key: Scalar; value: unknown };
 const pairsOf = (node: unknown): ScalarPair[] =>
   isMap(node) ? node.items.flatMap((p: Pair) => (isPair(p) && isScalar(p.key) ? [{ key: p.key, value: p.value }] : [])) : [];
+
+export type ZoneLines = { readonly key: Scalar; readonly name: string; readonly lines: readonly Scalar[] };
+
+/** The zones with their reports as they are written; `soil: report.txt` is one zone called soil. */
+export function zoneLines(map: YAMLMap): ZoneLines[] {
+  const node = map.get('soil', true);
+  const pairs = isMap(node) ? pairsOf(node) : map.items.flatMap((p) => (isScalar(p.key) && textOf(p.key) === 'soil' && p.value !== null ? [{ key: p.key, value: p.value }] : []));
+  return pairs.filter(({ value }) => isMap(node) || isSeq(value) || (isScalar(value) && value.value !== null)).map(({ key, value }) => ({
+    key, name: textOf(key), lines: (isSeq(value) ? value.items : [value]).filter((v): v is Scalar => isScalar(v) && v.value !== null && textOf(v) !== ''),
+  }));
+}
 
 /** A scalar as the grower typed it, so that 1.50 stays 1.50 and a date stays a date. */
 const textOf = (s: Scalar): string => (s.type === 'PLAIN' ? s.source ?? String(s.value) : String(s.value)).trim();

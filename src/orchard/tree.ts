@@ -152,13 +152,14 @@ type Read =
 
 /** One fact. */
 function readItem(item: string, zones: readonly string[]): Read {
-  const lower = item.toLowerCase().replace(/\s+/g, ' ');
-  const flag = FLAGS.find((f) => f === lower);
+  const asTyped = item.toLowerCase().replace(/\s+/g, ' ');
+  const flag = FLAGS.find((f) => f === asTyped);
   if (flag) return { key: 'flag', flag };
+  const zone = zones.find((z) => z.toLowerCase() === asTyped);
+  if (zone) return { key: 'zone', value: zone };
+  const lower = nameFirst(asTyped);
   const size = SIZES.find((s) => s === lower || s.replace('-', ' ') === lower);
   if (size) return { key: 'size', value: size };
-  const zone = zones.find((z) => z.toLowerCase() === lower);
-  if (zone) return { key: 'zone', value: zone };
 
   const crop = /^(?:(\d+) +)?(.+)$/.exec(lower)!;
   const word = cropWord(crop[2]!);
@@ -215,6 +216,11 @@ function readItem(item: string, zones: readonly string[]): Read {
   const guess = firstWord.length > 0 && lower.includes(' ') ? firstWord : suggest(lower.replace(/^\d+ +/, ''), [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES, ...FLAGS, ...SIZES, ...SIMPLE, ...zones]);
   return { wrong: 'item-unknown', guess: guess.join(', ') };
 }
+
+/** "15 gal tub", "in a 60 L pot", "7 in shoots" with the name of what is measured first. */
+const nameFirst = (text: string): string => text
+  .replace(/^(?:in (?:an? )?)?(\d.*?) +(tub|pot|container|trunk|shoots|spacing)$/, '$2 $1')
+  .replace(/^(?:in (?:an? )?)?(?:tub|pot|container)(?: of)? +(?=\d)/, 'tub ');
 
 /** Two lengths; the first takes the second's unit where it has none of its own. */
 function sides(key: 'spacing' | 'bed', a: string, b: string): Read {

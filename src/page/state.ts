@@ -1,6 +1,7 @@
 /** What the page keeps: the texts of the grower's own files, and nothing beside them. Edits keep comments and order. */
 import { Document, isMap, isScalar, isSeq, LineCounter, parseDocument, YAMLMap, YAMLSeq } from 'yaml';
 import type { Pair, Scalar } from 'yaml';
+import { zoneLines } from '../orchard/load.ts';
 import { isReserved } from '../orchard/tree.ts';
 import { readReport } from '../soil/read.ts';
 
@@ -104,8 +105,8 @@ export function bagLines(text: string, shelf: Shelf): string[] {
 /** The reports that the zones name. */
 export function zoneFiles(text: string): string[] {
   const doc = docOf(text);
-  const soil = isMap(doc.contents) ? doc.contents.get('soil', true) : null;
-  return isMap(soil) ? [...new Set(soil.items.map((p: Pair) => textOf(p.value).split(/,\s+/)[0]!).filter(Boolean))] : [];
+  const zones = isMap(doc.contents) ? zoneLines(doc.contents) : [];
+  return [...new Set(zones.flatMap((z) => z.lines.map((line) => textOf(line).split(/,\s+/)[0]!)))];
 }
 
 /** A name that no tree bears: "Apple", "Apple 2". */
@@ -124,15 +125,14 @@ export function freeName(text: string, wanted: string): string {
 export function withReport(state: State, file: string, report: string, garden: string): State {
   const reports = { ...state.reports, [file]: report };
   const doc = docOf(state.orchard);
-  const soil = isMap(doc.contents) ? doc.contents.get('soil', true) : null;
-  const zones = isMap(soil) ? soil.items.map((p: Pair) => ({ name: textOf(p.key), of: textOf(p.value) })) : [];
+  const zones = (isMap(doc.contents) ? zoneLines(doc.contents) : []).map((z) => ({ name: z.name, of: z.lines.map(textOf) }));
   const facts = treeLines(state.orchard).map((t) => t.facts.toLowerCase().split(/,\s+/));
-  const own = zones.every((z) => (z.of === file || z.of.startsWith(`${file}, `)) && !facts.some((f) => f.includes(z.name.toLowerCase())));
+  const own = zones.every((z) => z.of.every((of) => of === file || of.startsWith(`${file}, `)) && !facts.some((f) => f.includes(z.name.toLowerCase())));
   if (!own) return { ...state, reports };
   const orchard = edited(state.orchard, (d) => {
     const wanted = report.trim() === '' ? [] : zonesFor(report, file, garden);
     if (wanted.length === 0) d.delete('soil');
-    else if (wanted.map(String).join('\n') !== zones.map((z) => `${z.name},${z.of}`).join('\n')) {
+    else if (wanted.map(String).join('\n') !== zones.map((z) => `${z.name},${z.of.join(',')}`).join('\n')) {
       d.delete('soil');
       const map = mapAt(d, 'soil');
       for (const [name, of] of wanted) map.set(d.createNode(name), of);

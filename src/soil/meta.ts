@@ -13,7 +13,7 @@ export type Answer = { readonly method?: Method; readonly unit?: ReportUnit | 'u
 export type Meta = { readonly sample?: string; readonly taken?: string; readonly depth?: string; readonly rest?: string };
 
 const SAMPLE = /^\s*(?:sample(?: ?\/ ?[a-z]+)|sample(?:\s+(?:id|name|no\.?|number|description|reference|ref\.?|identification))?|field(?:\s+(?:id|name))?|probe(?:n?[ -]?(?:bezeichnung|nummer|name|nr\.?))?|muestra|amostra|campione|echantillon|parcelle|parcela)\s*(?:[:=#|-]+\s*|\s+(?=\d))(.*)$/i;
-const TAKEN = /^\s*(?:taken|sampled|date (?:sampled|taken|collected|of sampling)|(?:sample|sampling) date|probenahme(?:datum)?|entnahme(?:datum)?|entnommen|datum(?: der (?:probenahme|entnahme))?|fecha de (?:muestreo|toma)|tomada|extraida|date de (?:prelevement|collecte)|prelevement|prelevee?|prelevato|data d[aeio] (?:prelievo|campionamento|coleta|colheita|amostragem)|coletada)(?:\s+(?:am|on|el|le|du|il|em))?[\s:=|-]*(.+)/i;
+const TAKEN = /^\s*(?:taken|sampled|date de (?:prelevement|collecte)|date(?: (?:sampled|taken|collected|of sampling))?|(?:sample|sampling) date|probenahme(?:datum)?|entnahme(?:datum)?|entnommen|datum(?: der (?:probenahme|entnahme))?|fecha(?: de (?:muestreo|toma))?|tomada|extraida|prelevement|prelevee?|prelevato|data(?: d[aeio] (?:prelievo|campionamento|coleta|colheita|amostragem))?|coletada)(?:\s+(?:am|on|el|le|du|il|em))?[\s:=|-]*(.+)/i;
 const DEPTH = /^\s*(?:(?:sampl(?:e|ing) )?depth|(?:probenahme|entnahme)?tiefe|profundidade?|profondeur|profondita)[\s:=|-]*(\d.*)/i;
 const ANSWER = /\s(method|unit)\s*[:=]\s*(?=\S)/i;
 
@@ -35,6 +35,8 @@ export function daysOf(text: string): string[] {
   return [...new Set(days.filter((d) => d !== null))];
 }
 
+/** "Date: 3 Nov 2025" alone may be the day of the letter. */
+export const isBareDate = (text: string): boolean => /^\s*(?:datum|date|fecha|data)(?! (?:sampled|taken|collected|of |d[aeio] |der ))\b/i.test(text);
 /** What stands behind the words for a day of sampling. */
 const takenIn = (text: string): string => (TAKEN.exec(text)?.[1] ?? '').replace(/\|/g, ' ').trim();
 

@@ -23,7 +23,7 @@ import { kindOfLines, strangerNotice } from './report-kind.ts';
 import type { Context, LineResult } from './line.ts';
 import { readLine } from './line.ts';
 import type { Answer } from './meta.ts';
-import { answerOf, asTyped, dateTwoWays, metaOf, takenTwoWays } from './meta.ts';
+import { answerOf, asTyped, dateTwoWays, isBareDate, metaOf, takenTwoWays } from './meta.ts';
 import { styleOf } from './number.ts';
 import { pairsAt } from './pairs.ts';
 import { asked } from './questions.ts';
@@ -90,6 +90,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
   const { file } = first;
   const dayFirst = first.words.language !== null && first.words.language !== 'en';
   const events: Event[] = [];
+  const ofLetter: Notice[] = [];
   const below = toldBelow(lines, first);
   let context = first;
   let advice = false;
@@ -110,7 +111,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (keys.lines.has(line.number)) continue;
     const unsure = dateTwoWays(line, file, dayFirst);
     if (unsure) {
-      notices.push(unsure);
+      (isBareDate(line.text) ? ofLetter : notices).push(unsure);
       continue;
     }
     elsewhere = headsElsewhere(lines, i, first.look) || (elsewhere && !OF_SOIL.test(line.text) && !metaOf(line, dayFirst)?.sample);
@@ -129,7 +130,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (meta) {
       if (meta.sample) events.push({ kind: 'sample', name: meta.sample });
       if (meta.sample) advice = false;
-      if (meta.taken) events.push({ kind: 'taken', is: meta.taken, weak: /^\s*datum\W*\d/i.test(line.text) });
+      if (meta.taken) events.push({ kind: 'taken', is: meta.taken, weak: isBareDate(line.text) });
       if (meta.depth) events.push({ kind: 'depth', is: meta.depth, weak: false });
       if (!meta.rest) continue;
       line = { ...line, text: meta.rest };
@@ -195,6 +196,8 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     }
     if (kept.length > 0) events.push({ kind: 'readings', readings: signed(kept, line, keys) });
   }
+  // The day of the letter matters only where no day of sampling is told.
+  if (!events.some((e) => e.kind === 'taken')) notices.push(...ofLetter);
   return events;
 }
 

@@ -73,6 +73,7 @@ export const de: Words = {
     'diary-bag': 'Kein Sack hier heißt "{read}". Ist "{guess}" gemeint? Zu einem Sack, der nicht in der Liste steht, die drei Zahlen schreiben, zum Beispiel "{read} 21-0-0".',
     'diary-date': 'Welcher Tag "{read}" ist, lässt sich nicht sagen. Schreiben wie 2026-04-14.',
     'diary-day-unknown': 'Der Plan hat keinen Tag {read}.[known| Er hat {known}.]',
+    'diary-day-changed': 'Tag {n} wurde nach der Düngung vom {date} neu geplant. Auf einem früher gedruckten Blatt steht es anders[before|: {before}]. Wurde danach gedüngt: medlar diary undo, dann jeden Baum mit seiner Menge eintragen.',
     'diary-done-already': 'Tag {n} steht schon im Tagebuch, am {date}, für {trees}. Wurde es ein zweites Mal getan, --again dazuschreiben.',
     'diary-day-except': 'An Tag {n} bekommt {trees} nichts. Gedüngt wird: {known}.',
     'diary-day-nothing': 'Ohne diese bleibt von Tag {n} nichts aufzuschreiben. Gedüngt wird: {known}.',
@@ -851,7 +852,7 @@ export const de: Words = {
   },
   shop: {
     best: 'Der beste davon.', dearer: 'Teurer[cost|: {cost}].', 'no-price': 'Der Preis ist nicht bekannt.', surplus: 'Bringt mehr als nötig[list|: {list}].', alike: 'So gut wie der erste.', 'weed-killer': 'Der Unkrautvernichter darin gelangt in den Baum.', 'phosphate-unwanted': 'Phosphor, der nicht dazukommen darf.', 'phosphate-untested': 'Phosphor, den hier keine Bodenprobe verlangt.', 'potash-untested': 'Kali, das hier keine Bodenprobe verlangt.',
-    'potash-unwanted': 'Kali, das nicht dazukommen darf.', 'nitrogen-unwanted': 'Stickstoff, der nicht dazukommen darf.', 'feeds-nothing': 'Düngt hier nichts, oder der Vorrat reicht.', amends: 'Düngt nicht; ob der Boden es braucht, sagt "medlar ph".', short: 'Damit fehlt noch etwas[list|: {list}].',
+    'potash-unwanted': 'Kali, das nicht dazukommen darf.', 'nitrogen-unwanted': 'Stickstoff, der nicht dazukommen darf.', tubs: 'Nur für die Kübel: {amount}[cost|, {cost}].', 'feeds-nothing': 'Düngt hier nichts, oder der Vorrat reicht.', amends: 'Düngt nicht; ob der Boden es braucht, sagt "medlar ph".', short: 'Damit fehlt noch etwas[list|: {list}].',
   },
   feel: {
     how: 'Ein walnussgroßes Stück Boden ohne Steine und Wurzeln nehmen, befeuchten und kneten, bis es nicht mehr nass glänzt.',

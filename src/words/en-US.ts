@@ -69,6 +69,7 @@ export const enUS = {
     'diary-bag': 'No bag here is called "{read}". Did you mean "{guess}"? For a bag that you did not list, add its grade, for instance "{read} 21-0-0".',
     'diary-date': 'I cannot tell which day "{read}" is. Write it like 2026-04-14.',
     'diary-day-unknown': 'The plan has no day {read}.[known| It has {known}.]',
+    'diary-day-changed': 'Day {n} was planned afresh after what you fed on {date}. A sheet printed before then says otherwise[before|: {before}]. If you fed by that sheet: medlar diary undo, then write each tree with its weight.',
     'diary-done-already': 'Day {n} stands in the diary already, on {date}, for {trees}. If it was done a second time, say so with --again.',
     'diary-day-except': 'Day {n} feeds nothing to {trees}. It feeds: {known}.',
     'diary-day-nothing': 'Without those, nothing of day {n} is left to write down. It feeds: {known}.',
@@ -767,7 +768,7 @@ export const enUS = {
   },
   shop: {
     best: 'The best of these.', dearer: 'Dearer[cost|: {cost}].', 'no-price': 'Its price is not known.', surplus: 'It brings more than is needed[list|: {list}].', alike: 'As good as the first.', 'weed-killer': 'Its weed killer reaches the tree.', 'phosphate-unwanted': 'Phosphorus you must not add.', 'phosphate-untested': 'Phosphorus that no soil test here calls for.', 'potash-untested': 'Potash that no soil test here calls for.',
-    'potash-unwanted': 'Potash you must not add.', 'nitrogen-unwanted': 'Nitrogen you must not add.', 'feeds-nothing': 'It feeds nothing here, or the shed has enough.', amends: 'It feeds nothing; "medlar ph" says whether the soil wants it.', short: 'It leaves short[list|: {list}].',
+    'potash-unwanted': 'Potash you must not add.', 'nitrogen-unwanted': 'Nitrogen you must not add.', tubs: 'For the tubs alone: {amount}[cost|, {cost}].', 'feeds-nothing': 'It feeds nothing here, or the shed has enough.', amends: 'It feeds nothing; "medlar ph" says whether the soil wants it.', short: 'It leaves short[list|: {list}].',
   },
   feel: {
     how: 'Take a walnut of soil without stones or roots, wet it and knead it until it no longer shines wet.',

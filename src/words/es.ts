@@ -73,6 +73,7 @@ export const es: Words = {
     'diary-bag': 'Ningún saco se llama aquí "{read}". ¿Es "{guess}"? Para un saco que no está en la lista, añadir sus tres números, por ejemplo "{read} 21-0-0".',
     'diary-date': 'No se sabe qué día es "{read}". Escribirlo como 2026-04-14.',
     'diary-day-unknown': 'El plan no tiene día {read}.[known| Tiene {known}.]',
+    'diary-day-changed': 'El día {n} se planeó de nuevo tras el abono del {date}. Una hoja impresa antes dice otra cosa[before|: {before}]. Si se abonó según esa hoja: medlar diary undo, y anotar cada árbol con su peso.',
     'diary-done-already': 'El día {n} ya está en el diario, el {date}, para {trees}. Si se hizo otra vez, decirlo con --again.',
     'diary-day-except': 'El día {n} no abona nada a {trees}. Abona: {known}.',
     'diary-day-nothing': 'Sin esos no queda nada del día {n} que anotar. Abona: {known}.',
@@ -851,7 +852,7 @@ export const es: Words = {
   },
   shop: {
     best: 'El mejor de estos.', dearer: 'Más caro[cost|: {cost}].', 'no-price': 'No se sabe su precio.', surplus: 'Trae más de lo necesario[list|: {list}].', alike: 'Tan bueno como el primero.', 'weed-killer': 'Su herbicida llega al árbol.', 'phosphate-unwanted': 'Fósforo que no hay que añadir.', 'phosphate-untested': 'Fósforo que ningún análisis de suelo pide aquí.', 'potash-untested': 'Potasa que ningún análisis de suelo pide aquí.',
-    'potash-unwanted': 'Potasa que no hay que añadir.', 'nitrogen-unwanted': 'Nitrógeno que no hay que añadir.', 'feeds-nothing': 'Aquí no alimenta nada, o basta con lo que hay en casa.', amends: 'No alimenta; "medlar ph" dice si el suelo lo quiere.', short: 'Se queda corto[list|: {list}].',
+    'potash-unwanted': 'Potasa que no hay que añadir.', 'nitrogen-unwanted': 'Nitrógeno que no hay que añadir.', tubs: 'Solo para las macetas: {amount}[cost|, {cost}].', 'feeds-nothing': 'Aquí no alimenta nada, o basta con lo que hay en casa.', amends: 'No alimenta; "medlar ph" dice si el suelo lo quiere.', short: 'Se queda corto[list|: {list}].',
   },
   feel: {
     how: 'Tomar un trozo de suelo como una nuez, sin piedras ni raíces, mojarlo y amasarlo hasta que ya no brille de húmedo.',

@@ -8,7 +8,7 @@ import { numeral, ownMarks, say } from './words.ts';
 export type System = 'us' | 'metric';
 
 /** Whole and quarters: 12 1/2, 1/4, 3. */
-export function showFraction(value: number): string {
+function showFraction(value: number): string {
   const quarters = Math.round(value * 4);
   const whole = Math.floor(quarters / 4);
   const part = ['', '1/4', '1/2', '3/4'][quarters % 4]!;

@@ -68,6 +68,25 @@ describe('in the plan', () => {
     const rest = (await medlar(['plan', '--json', '--today', '2026-05-01'], { ...files('  - 20-20-20 water soluble, 1 lb, $8\n'), 'diary.csv': 'date,trees,what,bag,amount,note\n2026-04-20,Fig,fed,20-20-20 water soluble,100 g,\n' })).json.result.trees[0];
     expect(rest.dilute.g).toBeLessThan(all.dilute.g);
   });
+  test('why so much in the can: the need of the tub and the water that it takes, as told', async () => {
+    const gallons = { 'orchard.yaml': files('  - 20-20-20 water soluble, 1 lb, $8\n')['orchard.yaml'].replace('tub 60 L', 'in a 15 gal pot') };
+    const { stdout, code } = await medlar(['why', 'Fig', 'dose'], gallons);
+    expect(code).toBe(0);
+    // A fifth of 15 gallons (common practice).
+    for (const said of ['A tub of 15 gal gets', 'at most 3 gal of water', ' g each time']) expect(stdout).toContain(said);
+    expect((await medlar(['why', 'Fig', 'date'], gallons)).stdout).toContain('in 3 gal of water, once a week');
+  });
+  test('a bag that the plan takes for a tub is not to be left at the store', async () => {
+    const orchard = files('  - 14-14-14 slow release, 4 lb, $15\n  - Sulphate of ammonia, 21-0-0, 4 lb, $9\n')['orchard.yaml'].replace('trees:\n', 'soil: s.txt\ntrees:\n  Gate apple: apple, semi-dwarf, planted 2019, 12 ft across, shoots 6 in 2025\n');
+    const both = { 'orchard.yaml': orchard, 's.txt': 'pH 6.4\nPhosphorus 164 ppm, very high\nPotassium 300 ppm, very high\n' };
+    const bought = (await medlar(['plan', '--json'], both)).json.result.buy.map((b: { label: string }) => b.label);
+    expect(bought).toHaveLength(2);
+    const { bags } = (await medlar(['shop', '--json'], both)).json.result;
+    expect(bags.map((b: { verdict: string; why: string }) => [b.verdict, b.why])).toEqual([['buy', 'best'], ['fine', 'tubs']]);
+    // A water-soluble feed for tubs alone.
+    const can = (await medlar(['shop', '20-20-20 water soluble, 2 lb, $9', '10-10-10, 5 lb, $4', '--json'], files(''))).json.result.bags;
+    expect(can.map((b: { verdict: string }) => b.verdict)).toEqual(['buy', 'leave']);
+  });
   test('the sheet has its row, the caution about salts and the weight of each can', async () => {
     const { stdout } = await medlar(['sheet', '--as', 'text'], files('  - 20-20-20 water soluble, 1 lb, $8\n'));
     expect(stdout).toMatch(/\[ \] 1 FIG +\d+(?:\.5)? g/);

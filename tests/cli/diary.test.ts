@@ -194,6 +194,22 @@ describe('writing', () => {
 });
 
 describe('day N done', () => {
+  test('a day that was planned afresh since a sheet may have been printed is told; what was only ticked off is not', async () => {
+    await inFolder(FILES, async (folder, run) => {
+      const planned = (await run('plan', '--json')).json.result.days[0].doses as { tree: string }[];
+      expect(planned.map((d) => d.tree)).toContain('Wall plum');
+      await run('diary', 'fed Wall plum 1/2 oz sulphate of ammonia on 10 March');
+      const other = await run('diary', 'day 1 done', '--json');
+      expect(other.json.notices.map((n: { code: string }) => n.code)).toEqual(['diary-day-changed']);
+      expect(other.json.notices[0]!.text).toContain('Wall plum');
+      rmSync(join(folder, 'diary.csv'));
+      const first = (await run('plan', '--json')).json.result.days[0].doses.find((d: { tree: string }) => d.tree === 'Gate apple');
+      await run('diary', `fed Gate apple ${(first.g / 28.349523125).toFixed(1)} oz sulphate of ammonia on 10 March`);
+      const ticked = await run('diary', 'day 1 done', '--json');
+      expect(ticked.json.notices).toEqual([]);
+      expect(ticked.json.result.written).toBeGreaterThan(0);
+    });
+  });
   test('writes each dose of the day', async () => {
     await inFolder(FILES, async (folder, run) => {
       const day = (await run('plan', '--json')).json.result.days[0] as { doses: { tree: string; bag: string; g: number }[] };
