@@ -16,7 +16,7 @@ const rows = [
   ['planned.ts'],
   ['plan-notices.ts'],
   ['plan.ts'],
-  ['years.ts'],
+  ['years.ts', 'done.ts'],
   ['sheet', 'json'],
   ['cli', 'page'],
 ];

@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { minify } from '@swc/core';
 import { build, transform } from 'esbuild';
 import { precompiled } from '../templates/precompile.mjs';
 
@@ -17,15 +18,38 @@ export const templates = {
   },
 };
 
+/** Modules of libraries that nothing in the page comes to: kinds of YAML that no orchard's file may use, folding (the page never folds lines), helpers that no template calls. */
+const UNUSED = {
+  'yaml-1.1/binary': 'export const binary = undefined;', 'yaml-1.1/omap': 'export const omap = undefined;', 'yaml-1.1/pairs': 'export const pairs = undefined;', 'yaml-1.1/set': 'export const set = undefined;',
+  'yaml-1.1/timestamp': 'export const timestamp = undefined, intTime = undefined, floatTime = undefined;', 'yaml-1.1/schema': 'export const schema = undefined;', 'json/schema': 'export const schema = undefined;',
+  'stringify/foldFlowLines': "export const FOLD_FLOW = 'flow', FOLD_BLOCK = 'block', FOLD_QUOTED = 'quoted'; export const foldFlowLines = (text) => text;", 'parse/cst-visit': 'export const visit = undefined;',
+  'helpers/log': 'exports.__esModule = true; exports.default = () => {};', 'helpers/lookup': 'exports.__esModule = true; exports.default = () => {};', 'decorators/inline': 'exports.__esModule = true; exports.default = () => {};',
+};
+
+/** The page carries what it can use: no addresses of publications, which nothing there can open without a network. */
+const lighter = {
+  name: 'lighter',
+  setup(b) {
+    b.onLoad({ filter: /node_modules[\\/](?:yaml|handlebars)[\\/].*\.js$/ }, ({ path }) => {
+      const contents = UNUSED[path.replaceAll('\\', '/').split('/').slice(-2).join('/').replace('.js', '')];
+      return contents === undefined ? null : { contents, loader: 'js' };
+    });
+    b.onLoad({ filter: /tables[\\/]sources[\w-]*\.ts$/ }, ({ path }) => ({ contents: readFileSync(path, 'utf8').replace(/, url: '[^']*'/g, ''), loader: 'ts' }));
+  },
+};
+
 /** Groups whose keys stand as text in the code that says them; those of the others are put together. */
 const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask'];
+/** Groups that no call names as text. */
+const PUT_TOGETHER = ['notice', 'ask', 'step', 'page', 'sheet'];
 /** Keys that are put together all the same. */
 const BUILT = /^(?:ph-|any-|stop-|wait-|limit-|trees|samples|zones|unit-|changes-)/;
 
 /** The American sentences without those that nothing in the page can say. */
 function wordsOf(enUS, code) {
-  // No part of the page lists the sources, or what to ask a clerk for.
-  const kept = (group, key) => group !== 'sources' && group !== 'feed' && (!LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code));
+  // What no code of the page says at all: the words of other commands.
+  const spoken = new Set([...code.matchAll(/\bsay(?:IfKnown)?\([^,()]+(?:\([^()]*\))?, '(\w+)'/g)].map((m) => m[1]));
+  const kept = (group, key) => (spoken.has(group) || PUT_TOGETHER.includes(group)) && (!LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code));
   return Object.fromEntries(Object.entries(enUS).map(([group, all]) => [group, Object.fromEntries(Object.entries(all).filter(([key]) => kept(group, key)))]));
 }
 
@@ -53,14 +77,15 @@ export async function buildPage() {
   const whole = await import(`data:text/javascript;base64,${Buffer.from((await transform(read('src/words/en-US.ts'), { loader: 'ts', format: 'esm' })).code).toString('base64')}`);
   const settings = {
     absWorkingDir: root, entryPoints: ['src/page/page.ts'], bundle: true, write: false, format: 'iife', minify: true, platform: 'browser', target: 'es2022', legalComments: 'none',
-    charset: 'utf8', define: { MEDLAR_VERSION: JSON.stringify(version) }, plugins: [templates], alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
+    charset: 'utf8', define: { MEDLAR_VERSION: JSON.stringify(version) }, plugins: [templates, lighter], alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
   };
   const { metafile } = await build({ ...settings, metafile: true });
   const written = Object.keys(metafile.inputs).filter((path) => path.startsWith('src/') && !path.startsWith('src/words/en-')).map(read).join('\n');
   const fewer = { name: 'fewer words', setup: (b) => b.onLoad({ filter: /words[\\/]en-US\.ts$/ }, () => ({ contents: `export const enUS = ${JSON.stringify(wordsOf(whole.enUS, written))};`, loader: 'js' })) };
-  const bundled = await build({ ...settings, plugins: [templates, fewer] });
+  const bundled = await build({ ...settings, plugins: [templates, lighter, fewer] });
   // Inside a script element neither of these may stand; both are the same text to JavaScript.
-  const script = bundled.outputFiles[0].text.trim().replace(/<(?=\/script|!--|script)/gi, '\\x3c');
+  const { code: small } = await minify(bundled.outputFiles[0].text, { compress: { passes: 4, toplevel: true, ecma: 2022 }, mangle: { toplevel: true }, ecma: 2022, module: false });
+  const script = small.trim().replace(/<(?=\/script|!--|script)/gi, '\\x3c');
   const { code } = await transform(read('src/page/page.css'), { loader: 'css', minify: true });
   const style = code.trim();
   const policy = [

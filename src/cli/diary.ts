@@ -1,23 +1,23 @@
 /** `medlar diary [SENTENCE]`: writes down what was done, and says back what was written; alone, shows the season so far. */
 import { noticeText } from '../json/notices.ts';
-import type { Diary, Entry, What } from '../orchard/diary.ts';
+import type { Entry } from '../orchard/diary.ts';
 import { DIARY_FILE, withdrawalOf, writeEntry } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { zoneOf } from '../orchard/load.ts';
-import { massOf } from '../orchard/measure.ts';
 import type { DayDone, Known } from '../orchard/sentence.ts';
 import { readSentence } from '../orchard/sentence.ts';
+import type { Done } from '../done.ts';
+import { doneAlready, dosesOf, lately, writtenLast } from '../done.ts';
 import type { WorkingDay } from '../plan.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
 import { yearOf } from '../units/date.ts';
-import { OUNCE } from '../units/units.ts';
 import { seasonOf } from '../when/season.ts';
-import type { System } from '../words/show.ts';
-import { showDay, showDose, showWindow } from '../words/show.ts';
+import { showDay, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
+import { entryText } from '../json/diary-words.ts';
 import { give } from './answer.ts';
 import { append, openDiary } from './diary-file.ts';
 import type { Folder } from './folder.ts';
@@ -44,7 +44,7 @@ export async function diaryCommand(words: readonly string[], options: Common & {
   if ('notice' in written) return refuse([written.notice]);
   const diary = openDiary(folder.path, folder.orchard!.where.country);
   if (diary.notices.some((n) => n.severity === 'error')) return refuse(diary.notices);
-  const season = lately(diary, folder.today);
+  const season = lately(diary.entries, folder.today);
   const lines = sentences.length > 0
     ? read.entries.map((e) => say(L, 'say', 'diary-written', { day: dayText(e.date, folder.today, L), entry: entryText(e, orchard, L) }))
     : season.length > 0 ? season.map((e) => say(L, 'say', 'diary-line', { day: showDay(e.date, L, true), entry: entryText(e, orchard, L) })) : [say(L, 'say', 'diary-empty')];
@@ -62,12 +62,10 @@ function undo(folder: Folder, json: boolean, io: Io): number {
   const answer = (notices: readonly Notice[], gone: readonly Entry[]): number => {
     const diary = openDiary(folder.path, folder.orchard!.where.country);
     const lines = [...gone.map((e) => say(L, 'say', 'diary-taken-back', { day: dayText(e.date, folder.today, L), entry: entryText(e, folder.orchard!, L) })), ...notices.map((n) => noticeText(n, L))];
-    return give({ command: 'diary', result: { entries: lately(diary, folder.today), written: gone.length }, notices: [...diary.notices, ...notices], language: L, text: `${lines.join('\n')}\n` }, json, io);
+    return give({ command: 'diary', result: { entries: lately(diary.entries, folder.today), written: gone.length }, notices: [...diary.notices, ...notices], language: L, text: `${lines.join('\n')}\n` }, json, io);
   };
   if (!last) return answer([notice('diary-undo-none', 'note', { file: DIARY_FILE })], []);
-  // The lines of a working day were written together.
-  const isWith = (e: Entry): boolean => e === last || (/^day \d+$/.test(last.note) && e.note === last.note && e.date === last.date);
-  const together = standing.slice(standing.findLastIndex((e) => !isWith(e)) + 1);
+  const together = writtenLast(standing);
   // The newest first, so that of two alike each takes its own.
   const written = append(folder.path, together.toReversed().map((e) => withdrawalOf(e, folder.today)), (before) => (before.entries.at(-1)?.line === last.line ? null : notice('diary-changed', 'error', { file: DIARY_FILE })), folder.orchard!.where.country);
   if ('notice' in written) return give({ command: 'diary', result: null, notices: [written.notice], language: L }, json, io);
@@ -80,9 +78,6 @@ function limedAcidLovers(entries: readonly Entry[], orchard: Orchard): Notice[] 
   const trees = orchard.trees.filter((t) => t.crop === 'blueberry' && (limed.includes(t.name) || limed.includes(zoneOf(t, orchard) ?? t.name)));
   return trees.length > 0 ? [notice('diary-limed-sour', 'warning', { trees: trees.map((t) => t.name).join(', ') })] : [];
 }
-
-/** `trees`: those that its doses are for; null where the plan holds no such day. */
-type Done = DayDone & { readonly trees: readonly string[] | null };
 
 async function entriesOf(sentences: readonly string[], folder: Folder, orchard: Orchard, again: boolean): Promise<{ entries: Entry[]; days: Done[]; changed: Notice[]; notices: Notice[] }> {
   const entries: Entry[] = [];
@@ -154,33 +149,6 @@ function withoutTrees(day: WorkingDay, { without = [] }: DayDone, orchard: Orcha
   return doses.length > 0 ? { ...day, doses } : { notice: notice('diary-day-nothing', 'error', { n: day.number, known }) };
 }
 
-/** A working day as lines of the diary: one a tree and bag, each with the note "day N". */
-function dosesOf(day: WorkingDay, n: number, date: Day, system: System): Entry[] {
-  return day.doses.map(({ plan, feed }) => {
-    const amount = exactMass(feed.g, system);
-    return { date, trees: [plan.tree.name], what: 'fed', bag: feed.bag.label, g: massOf(amount) as number, m: null, amount, note: dayNote(n), line: 0 };
-  });
-}
-
-/** Stands in the file, and is the same in every language. */
-const dayNote = (n: number): string => `day ${n}`;
-
-/** The dose as the sheet prints it, unless that is too coarse to be read back. */
-function exactMass(g: number, system: System): string {
-  const shown = showDose(g, system, 'en-GB');
-  const back = massOf(shown);
-  if (typeof back === 'number' && Math.abs(back - g) < 0.05) return shown;
-  return system === 'us' ? `${Number((g / OUNCE).toFixed(2))} oz` : `${Math.round(g)} g`;
-}
-
-/** A working day that stands there already, in the same season, for one of its trees; what was left out then may follow. */
-function doneAlready(days: readonly Done[], before: readonly Entry[], orchard: Orchard): Notice | null {
-  const season = (d: Day): number => seasonOf(orchard, d).year;
-  const stand = days.flatMap(({ day, date, trees }) => before.filter((e) => e.what === 'fed' && (trees === null || e.trees.some((t) => trees.includes(t))) && e.note === dayNote(day) && season(e.date) === season(date)));
-  const [first] = stand;
-  return first ? notice('diary-done-already', 'error', { n: first.note.slice(4), date: showDay(first.date, orchard.where.language, true), trees: [...new Set(stand.flatMap((e) => e.trees))].join(', ') }) : null;
-}
-
 /** The same deed on the same day; the doses of working days are looked at by their day. */
 function twice(entries: readonly Entry[], before: readonly Entry[], orchard: Orchard, L: Language): Notice | null {
   const line = (e: Entry): string => writeEntry(e).toLowerCase();
@@ -189,20 +157,4 @@ function twice(entries: readonly Entry[], before: readonly Entry[], orchard: Orc
   return again ? notice('diary-twice', 'error', { entry: entryText(again, orchard, L), date: showDay(again.date, L, true), line: stand.get(line(again))!.line || '' }) : null;
 }
 
-/** The last twelve months, newest last. */
-function lately(diary: Diary, today: Day): Entry[] {
-  const since = `${yearOf(today) - 1}${today.slice(4)}`;
-  return diary.entries.filter((e) => e.date > since).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : a.line - b.line));
-}
-
 const dayText = (d: Day, today: Day, L: Language): string => showDay(d, L, yearOf(d) !== yearOf(today));
-
-const DID = { fed: 'did-fed', limed: 'did-limed', sulphured: 'did-sulphured', shoots: 'did-shoots', crop: 'did-crop', note: 'did-note', withdrawn: 'did-note' } as const satisfies Record<What, string>;
-
-/** "Gate apple, fed 12 oz Sulphate of ammonia". */
-function entryText(e: Entry, orchard: Orchard, L: Language): string {
-  const single = e.trees.length === 1 && orchard.trees.some((t) => t.name === e.trees[0] && t.count === 1);
-  const amount = e.amount ?? '';
-  const weighed = amount !== '' && !single && e.what !== 'shoots' && /\d/.test(amount);
-  return say(L, 'say', DID[e.what], { trees: e.trees.join(', '), amount: weighed ? say(L, 'say', 'amount-each', { amount }) : amount, bag: e.bag ?? '', note: e.note });
-}

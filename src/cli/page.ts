@@ -4,11 +4,13 @@ import { existsSync } from 'node:fs';
 import { basename, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { DIARY_FILE } from '../orchard/diary.ts';
+import { RULES_FILE } from '../orchard/own-rules.ts';
 import { notice } from '../reason/notice.ts';
 import type { Notice } from '../reason/notice.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { readText } from './files.ts';
+import type { Folder } from './folder.ts';
 import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import type { OwnForm } from './write.ts';
@@ -36,7 +38,7 @@ export function pageCommand(file: string | undefined, options: PageOptions, io: 
   const parts = { page: built('page.html'), worker: built('worker.js'), icon: built('icon.svg') };
   for (const [name, part] of Object.entries(parts)) if ('why' in part) return stop([notice('file-missing', 'error', { file: `dist/${name}`, why: part.why })]);
   const [page, worker, icon] = Object.values(parts).map((part) => ('text' in part ? part.text : ''));
-  const html = withOrchard(page!, bare ? null : orchardOf(folder.path, folder.files));
+  const html = withOrchard(page!, bare ? null : orchardOf(folder));
   const made: Made[] = options.site === undefined
     ? [{ path: file === undefined ? join(folder.path, 'medlar.html') : resolve(io.cwd, file), text: html, form: 'html' }]
     : siteOf(resolve(io.cwd, options.site), html, worker!, icon!);
@@ -54,13 +56,16 @@ export function pageCommand(file: string | undefined, options: PageOptions, io: 
 }
 
 /** The folder's files as the page keeps them. */
-function orchardOf(path: string, files: readonly string[]): unknown {
+function orchardOf({ path, files, orchard }: Folder): unknown {
   const text = (name: string): string => {
     const read = readText(join(path, name));
     return 'text' in read ? read.text : '';
   };
-  const reports = files.slice(1).filter((name) => name !== DIARY_FILE);
-  return { orchard: text(files[0]!), reports: Object.fromEntries(reports.map((name) => [name, text(name)])), diary: files.includes(DIARY_FILE) ? text(DIARY_FILE) : '' };
+  const reports = files.slice(1).filter((name) => name !== DIARY_FILE && name !== RULES_FILE);
+  return {
+    orchard: text(files[0]!), reports: Object.fromEntries(reports.map((name) => [name, text(name)])), diary: files.includes(DIARY_FILE) ? text(DIARY_FILE) : '',
+    ...(files.includes(RULES_FILE) ? { others: { [RULES_FILE]: text(RULES_FILE) }, rules: orchard?.rules ?? [] } : {}),
+  };
 }
 
 /** No part of a text may end the block that holds it. */

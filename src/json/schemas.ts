@@ -4,7 +4,6 @@ import { KEEPS } from '../tables/keeping.ts';
 import { VERDICTS, WHYS } from '../bags/shop.ts';
 import { WHATS } from '../orchard/diary.ts';
 import { FLAGS } from '../orchard/tree.ts';
-import { orchardSchema } from '../orchard/load.ts';
 import { MARKS } from '../reason/figure.ts';
 import { viewSchema } from '../sheet/view.ts';
 import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';
@@ -135,6 +134,18 @@ export const ANSWERS = {
 } as const;
 
 /** What people write, not what commands answer: the orchard file, and what a sheet's template is given. */
+const text = z.union([z.string(), z.number(), z.boolean()]);
+const maybe = text.nullable().optional();
+const textOrList = z.union([text, z.array(text)]);
+const bags = z.array(text).nullable().optional();
+/** `orchard.yaml` as editors may check it; the loader goes by `orchard/shape.ts`, which tells the place of a mistake. */
+const orchardSchema = z.strictObject({
+  orchard: maybe, where: maybe, language: maybe, 'bud-break': maybe, 'last-frost': maybe, 'first-frost': maybe, water: maybe, never: maybe,
+  soil: z.union([textOrList, z.record(z.string(), textOrList.nullable())]).nullable().optional(),
+  trees: z.record(z.string(), z.union([text, z.record(z.string(), textOrList)]).nullable()),
+  shed: bags, store: bags,
+});
+
 export const INPUTS = { orchard: orchardSchema, view: viewSchema } as const;
 
 export const closedLists = (): Record<string, readonly string[]> => ({

@@ -124,6 +124,7 @@ function byRule(f: Facts): Dose | null {
   // A place whose own publisher goes by ground alone needs no stranger's rule by age beside it.
   const lead = ground && tree && (ground.why === 'own' ? tree.why !== 'own' : ground.why === 'here' && tree.why !== 'own' && tree.why !== 'here') ? null : tree;
   const candidates = [applied(lead, f), applied(ground, f), sizeCap(f)].filter((x): x is Nitrogen => x !== null);
+  if (candidates.length === 0) return null;
   const least = candidates.reduce((a, b) => (b.value < a.value ? b : a));
   const caps = [lead ? capOf(lead.rule) : Infinity, sizeCap(f)?.value ?? Infinity];
   return { need: figure(least.value, 'g', 'N', 'smallest', least.cite, candidates), cap: Math.min(...caps), doses: dosesAYear(f, lead?.rule ?? null), lead: lead ?? ground };

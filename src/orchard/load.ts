@@ -1,7 +1,6 @@
 /** `orchard.yaml` → checked data, or every mistake at its line and column. */
 import { isAlias, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
 import type { Document, Node, Pair, Scalar, YAMLMap } from 'yaml';
-import * as z from 'zod/mini';
 import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
@@ -9,6 +8,7 @@ import type { Rule } from '../tables/rule.ts';
 import { monthDay } from '../units/date.ts';
 import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
+import { KEYS, shapeFaults } from './shape.ts';
 import type { Item, Tree } from './tree.ts';
 import { FLAGS, isReserved, itemsOf, parseTree } from './tree.ts';
 import { languageNamed } from './language.ts';
@@ -47,32 +47,11 @@ export type Orchard = {
 
 export type OrchardResult = { readonly orchard: Orchard | null; readonly notices: readonly Notice[]; readonly questions: readonly Question[] };
 
-const text = z.union([z.string(), z.number(), z.boolean()]);
-const facts = z.record(z.string(), z.union([text, z.array(text)]));
-const maybe = z.optional(z.nullable(text));
-const bags = z.optional(z.nullable(z.array(text)));
-
 /** The zone that a tree stands in: the one it names, else the only one there is. */
 export const zoneOf = (tree: Tree, { zones }: Pick<Orchard, 'zones'>): string | undefined => tree.zone ?? (zones.length === 1 ? zones[0]!.name : undefined);
 
-/** The outer shape; what stands inside a line is checked by its own grammar. */
-export const orchardSchema = z.strictObject({
-  orchard: z.optional(text),
-  where: maybe,
-  language: maybe,
-  'bud-break': maybe,
-  'last-frost': maybe,
-  'first-frost': maybe,
-  water: maybe,
-  never: maybe,
-  soil: z.optional(z.nullable(z.union([text, z.array(text), z.record(z.string(), z.nullable(z.union([text, z.array(text)])))]))),
-  trees: z.record(z.string(), z.nullable(z.union([text, facts]))),
-  shed: bags,
-  store: bags,
-});
 /** Behind a zone's report: follow what the lab recommends. */
 const BY_LAB = 'by the lab';
-const KEYS = Object.keys(orchardSchema.shape);
 const LARGEST_ORCHARD = 1_000_000;
 
 export function loadOrchard(source: string, file: string): OrchardResult {
@@ -93,7 +72,7 @@ export function loadOrchard(source: string, file: string): OrchardResult {
   const notices = buried.some((n) => n.severity === 'error') ? buried : [...buried, ...syntax(doc, at)];
   if (notices.some((n) => n.severity === 'error')) return { orchard: null, notices, questions: [] };
   if (!isMap(doc.contents)) return failed(notice('orchard-shape', 'error', { expected: 'trees' }, at(0)));
-  notices.push(...misshapen(doc, at));
+  notices.push(...misshapen(doc.contents, at));
   if (notices.some((n) => n.severity === 'error')) return { orchard: null, notices, questions: [] };
   return build(doc.contents, at, notices);
 }
@@ -136,26 +115,18 @@ function syntax(doc: Document, at: At): Notice[] {
   return notices;
 }
 
-/** What zod finds, turned to the place of the offending key or value. */
-function misshapen(doc: Document, at: At): Notice[] {
-  const checked = orchardSchema.safeParse(doc.toJS({ maxAliasCount: 0 }));
-  if (checked.success) return [];
-  return checked.error.issues.flatMap((issue): Notice[] => {
-    if (issue.code === 'unrecognized_keys') {
-      return issue.keys.map((key) => notice('key-unknown', 'error', { read: key, guess: suggest(key, KEYS).join(', '), expected: KEYS.join(', ') }, keyPlace(doc.contents as YAMLMap, key, at)));
-    }
-    const path = issue.path.map(String);
-    if (path[0] === 'trees' && path.length === 1 && !(doc.contents as YAMLMap).has('trees')) return [notice('trees-missing', 'error', {}, at(0))];
-    const node = doc.getIn(issue.path, true) as Node | undefined;
-    const place = node?.range ? at(node.range[0], node.range[1]) : keyPlace(doc.contents as YAMLMap, path[0] ?? '', at);
-    return [notice('value-misshapen', 'error', { key: path.join(' → '), expected: path[0] ?? '' }, place)];
-  });
-}
-
-function keyPlace(map: YAMLMap, key: string, at: At): Place {
-  const pair = map.items.find((p) => isScalar(p.key) && String(p.key.value) === key);
-  const range = isScalar(pair?.key) ? pair.key.range : undefined;
-  return at(range?.[0] ?? 0, range?.[1]);
+/** What has another shape than its key wants, each at its own place. */
+function misshapen(map: YAMLMap, at: At): Notice[] {
+  const { unknown, faults } = shapeFaults(map);
+  const placed = (node: Node | null, key: string): Place => {
+    const range = node?.range ?? map.items.map((p) => p.key as Node).find((k) => isScalar(k) && String(k.value) === key)?.range;
+    return at(range?.[0] ?? 0, range?.[1]);
+  };
+  return [
+    ...unknown.map(({ key, node }) => notice('key-unknown', 'error', { read: key, guess: suggest(key, KEYS).join(', '), expected: KEYS.join(', ') }, placed(node, key))),
+    ...(map.has('trees') ? [] : [notice('trees-missing', 'error', {}, at(0))]),
+    ...faults.map(({ path, node }) => notice('value-misshapen', 'error', { key: path.join(' → '), expected: path[0]! }, placed(node, path[0]!))),
+  ];
 }
 
 function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {

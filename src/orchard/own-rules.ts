@@ -10,7 +10,8 @@ import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import { RULE_LIMITS } from '../tables/limits.ts';
 import type { Rule } from '../tables/rule.ts';
-import { gramsOf, isRate, ruleShape, withSense } from '../tables/rule.ts';
+import { gramsOf, isRate } from '../tables/rule.ts';
+import { ruleShape, withSense } from '../tables/rule-shape.ts';
 
 export const RULES_FILE = 'rules.yaml';
 export type OwnRules = { readonly rules: readonly Rule[]; readonly notices: readonly Notice[] };

@@ -49,10 +49,21 @@ export function tick(id: string, label: string): { root: HTMLElement; input: HTM
   return { root: el('div', { class: 'tick' }, input, el('label', { for: id }, label)), input };
 }
 
-/** Offers a text as a file. */
-export function download(name: string, text: string, type: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
+/** Offers a file to be saved. */
+export function download(name: string, content: string | Uint8Array<ArrayBuffer>, type: string): void {
+  const url = URL.createObjectURL(new Blob([content], { type: typeof content === 'string' ? `${type};charset=utf-8` : type }));
   const link = el('a', { href: url, download: name });
   link.click();
   setTimeout(() => { URL.revokeObjectURL(url); }, 60_000);
+}
+
+/** Saves a file or, where the device can, hands it to another program of it. */
+export function handOn(name: string, type: string, content: () => string, words: { readonly save: string; readonly share: string }, { id, ...attributes }: Attributes & { readonly id: string }): HTMLElement[] {
+  const file = (): File => new File([content()], name, { type });
+  // A browser may know the call and still refuse files, or pages that were opened from a file.
+  const canShare = typeof navigator.share === 'function' && typeof navigator.canShare === 'function' && navigator.canShare({ files: [new File([''], name, { type })] });
+  return [
+    button(words.save, () => { download(name, content(), type); }, { id: `save-${id}`, ...attributes }),
+    ...(canShare ? [button(words.share, () => { void navigator.share({ files: [file()], title: name }).catch(() => undefined); }, { id: `share-${id}`, ...attributes })] : []),
+  ];
 }

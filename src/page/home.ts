@@ -1,13 +1,10 @@
 /** Where the page opens: what stands in it, the next step, the facts of the whole orchard, and the files. */
-import { DIARY_FILE } from '../orchard/diary.ts';
-import { button, download, el, field, fill, list, textInput } from './dom.ts';
+import { button, download, el, field, fill, handOn, list, textInput } from './dom.ts';
+import { baseName, folderOf, opened, packed } from './files.ts';
 import { ORCHARD_FILE } from '../gather.ts';
 import { noticeText } from '../json/notices.ts';
-import type { Notice } from '../reason/notice.ts';
-import { notice } from '../reason/notice.ts';
-import { decodeReport, guessNotice } from '../soil/decode.ts';
 import { mistakesOf } from './seen.ts';
-import { EMPTY, bagLines, factOf, treeLines, withFact, zoneFiles } from './state.ts';
+import { EMPTY, bagLines, factOf, treeLines, withFact } from './state.ts';
 import type { State } from './state.ts';
 import type { Context, View } from './view.ts';
 import { wordsOf } from './view.ts';
@@ -17,7 +14,6 @@ const FACTS = [
   { key: 'bud-break', label: 'fact-bud-break', hint: 'hint-date' }, { key: 'first-frost', label: 'fact-first-frost', hint: 'hint-date' },
 ] as const;
 const NEXT = { report: 'next-report', trees: 'next-trees', bags: 'next-bags', plan: 'next-plan' } as const;
-const baseName = (path: string): string => path.split('/').pop()!;
 
 /** The first thing that is still wanting. */
 function nextPart(state: State): keyof typeof NEXT {
@@ -71,16 +67,19 @@ let done = '';
 function files(ctx: Context): View {
   const w = wordsOf(ctx);
   const said = el('p', { id: 'files-said', role: 'status' });
-  const input = el('input', { id: 'open', type: 'file', multiple: true, accept: '.yaml,.yml,.txt,.csv,text/plain' });
-  const opened = field(w('open'), input, w('open-hint'));
+  const input = el('input', { id: 'open', type: 'file', multiple: true, accept: '.yaml,.yml,.txt,.csv,.zip,text/plain,application/zip' });
+  const open = field(w('open'), input, w('open-hint'));
   input.addEventListener('change', () => {
-    void openAll([...(input.files ?? [])], ctx.state()).then(({ state, names, notices }) => {
+    const chosen = [...(input.files ?? [])];
+    void Promise.all(chosen.map(async (file) => ({ path: file.name, bytes: new Uint8Array(await file.arrayBuffer()) }))).then((found) => {
+      const { state, names, notices } = opened(found, ctx.state());
       input.value = '';
       done = [...(names.length > 0 ? [w('opened', { names: names.join(', ') })] : []), ...notices.map((n) => noticeText(n, ctx.language))].join(' ');
       ctx.take(state);
     });
   });
   const saves = el('p', { class: 'row' });
+  const single = el('p', { class: 'row' });
   const kept = el('p', { id: 'kept' });
   const forget = button(w('forget'), () => {
     if (forget.dataset['sure'] !== 'yes') {
@@ -92,36 +91,19 @@ function files(ctx: Context): View {
     ctx.take(EMPTY);
   }, { id: 'forget' });
   const refresh = (): void => {
-    const { orchard, reports } = ctx.state();
-    const names = Object.keys(reports);
+    const state = ctx.state();
+    const all = folderOf(state);
     fill(saves,
-      button(w('save-orchard'), () => { download(ORCHARD_FILE, ctx.state().orchard, 'text/yaml'); }, { id: 'save-orchard', disabled: orchard === '' }),
-      ...names.map((name, i) => button(names.length > 1 ? w('save-named', { name: baseName(name) }) : w('save-report'), () => { download(baseName(name), ctx.state().reports[name] ?? '', 'text/plain'); }, { id: `save-report-${i}` })),
-      button(w('save-copy'), () => { download('medlar.html', ctx.copy(), 'text/html'); }, { id: 'save-copy', disabled: orchard === '' }));
+      button(w('save-all'), () => { download(`${plainName(factOf(ctx.state().orchard, 'orchard')) || 'orchard'}.zip`, packed(ctx.state()), 'application/zip'); }, { id: 'save-all', disabled: all.length === 0 }),
+      ...handOn('medlar.html', 'text/html', () => ctx.copy(), { save: w('save-copy'), share: w('share-copy') }, { id: 'copy', disabled: state.orchard === '' }));
+    fill(single, ...all.map(([path, text], i) => button(w('save-named', { name: baseName(path) }), () => { download(baseName(path), text, 'text/plain'); }, { id: `save-file-${i}` })));
     said.textContent = done;
     kept.textContent = ctx.kept() ? w('kept') : w('not-kept');
     delete forget.dataset['sure'];
     forget.textContent = w('forget');
   };
-  return { root: el('div', {}, el('h3', {}, w('files')), opened.root, saves, said, kept, el('p', {}, forget)), refresh };
+  return { root: el('div', {}, el('h3', {}, w('files')), open.root, saves, el('details', {}, el('summary', {}, w('single-files')), single), said, kept, el('p', {}, forget)), refresh };
 }
 
-/** `orchard.yaml` is known by its ending; all else is a report, under the name that the orchard gives it. A file that is no text is left out and named. */
-async function openAll(chosen: readonly File[], before: State): Promise<{ state: State; names: string[]; notices: Notice[] }> {
-  let state = before;
-  const all = await Promise.all(chosen.map(async (file) => ({ name: file.name, found: decodeReport(new Uint8Array(await file.arrayBuffer())) })));
-  const notices = all.flatMap(({ name, found }) => ('refused' in found ? [notice('not-text', 'error', { file: name, why: found.refused })] : guessNotice(found, name) ?? []));
-  const texts = all.flatMap(({ name, found }) => ('text' in found ? [{ name, text: found.text }] : []));
-  const orchards = texts.filter(({ name }) => /\.ya?ml$/i.test(name));
-  for (const { text } of orchards) state = { ...state, orchard: text };
-  const diary = texts.find(({ name }) => name.toLowerCase() === DIARY_FILE);
-  if (diary) state = { ...state, diary: diary.text };
-  for (const { name, text } of texts.filter((t) => !orchards.includes(t) && t !== diary)) {
-    const said = zoneFiles(state.orchard).find((path) => baseName(path).toLowerCase() === name.toLowerCase());
-    state = { ...state, reports: { ...state.reports, [said ?? `soil/${name}`]: text } };
-  }
-  // Reports that the orchard does not name would only be carried along.
-  const named = zoneFiles(state.orchard);
-  if (named.length > 0) state = { ...state, reports: Object.fromEntries(Object.entries(state.reports).filter(([name]) => named.includes(name))) };
-  return { state, names: texts.map((t) => t.name), notices };
-}
+/** A name that every system takes for a file. */
+const plainName = (name: string): string => name.replace(/[^\p{L}\p{N} _-]/gu, '').trim().slice(0, 60);

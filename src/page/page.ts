@@ -1,14 +1,13 @@
 /**
  * Medlar's page for a phone: the grower's files in, plan and sheet out, all on the device.
- * For scripts: `medlar.answer()` gives `{ result, questions, notices }` as `medlar plan --json` prints them for the same files.
+ * For scripts: `medlar.settled()` waits until all is kept; `medlar.answer()` gives `{ result, questions, notices }` as `medlar plan --json` prints them for the same files.
  * The build puts 'unrun' and 'unrun-how' into the page for browsers that run no script.
  */
-import { jitless } from './jitless.ts';
 import { NOWHERE, parseWhere } from '../orchard/where.ts';
 import type { Day } from '../units/date.ts';
 import { day, isoDate } from '../units/date.ts';
 import { bagsView } from './bags.ts';
-import { el } from './dom.ts';
+import { button, el, fill } from './dom.ts';
 import { homeView } from './home.ts';
 import { insideOf, recall, remember, withInside } from './memory.ts';
 import { planView } from './plan.ts';
@@ -29,15 +28,42 @@ const VIEWS: Readonly<Record<Part, (ctx: Context) => View>> = {
 
 const TITLES = { home: 'title-home', report: 'title-report', trees: 'title-trees', bags: 'title-bags', plan: 'title-plan', store: 'title-store', sheet: 'title-sheet' } as const;
 
-// Used, so that the import stays and comes first.
-if (jitless !== true) throw new Error('zod would make up code');
-
 /** The page as it came, before anything is drawn into it. */
 const original = `<!doctype html>\n${document.documentElement.outerHTML}\n`;
 const inside = insideOf(document);
-let state: State = recall(inside) ?? inside.state ?? EMPTY;
-let kept = remember(inside, state, true);
+let state: State = inside.state ?? EMPTY;
 let part: Part = 'home';
+
+/** How it stands with the browser's memory: the last revision read or written there, or why there is none. */
+let memory: { readonly revision: number } | 'refused' | 'newer' = { revision: 0 };
+/** What another window wrote meanwhile. */
+let other: { readonly state: State; readonly revision: number } | null = null;
+/** Writes and looks go one after another. */
+let busy: Promise<void> = Promise.resolve();
+
+function save(): void {
+  const now = state;
+  busy = busy.then(async () => {
+    if (now !== state || other || memory === 'newer') return;
+    const done = await remember(inside, now, memory === 'refused' ? 0 : memory.revision);
+    if (typeof done === 'string') memory = done;
+    else if ('other' in done) other = { state: done.other, revision: done.revision };
+    else memory = { revision: done.revision };
+    showMemory();
+  });
+}
+
+/** Takes what another window of the same orchard has written. */
+function look(): void {
+  busy = busy.then(async () => {
+    if (other || typeof memory === 'string') return;
+    const found = await recall(inside);
+    if (typeof found === 'string' || found.revision === memory.revision) return;
+    memory = { revision: found.revision };
+    state = found.state ?? inside.state ?? EMPTY;
+    draw();
+  });
+}
 
 /** The day on the device's clock; `#today=2026-03-14` in the address plans as if it were that day. */
 function today(): Day {
@@ -59,8 +85,8 @@ const early = memo(seeEarly);
 
 function take(next: State): void {
   state = next;
-  kept = remember(inside, state);
   draw();
+  save();
 }
 
 function edit(change: (orchard: string) => string | null): string[] {
@@ -75,12 +101,12 @@ function edit(change: (orchard: string) => string | null): string[] {
 
 function context(): Context {
   const where = parseWhere(factOf(state.orchard, 'where')) ?? NOWHERE;
-  return { language: where.language, system: where.units, today, state: () => state, seen, early, kept: () => kept, take, edit, go, copy: () => withInside(original, state) };
+  return { language: where.language, system: where.units, today, state: () => state, seen, early, kept: () => typeof memory !== 'string', take, edit, go, copy: () => withInside(original, state) };
 }
 
 const bar = el('header', {});
 const main = el('main', { id: 'main' });
-let drawn: { place: string; views: Readonly<Record<Part, View>>; sections: Readonly<Record<Part, HTMLElement>>; tabs: readonly (readonly [Part, HTMLElement])[]; notKept: HTMLElement } | null = null;
+let drawn: { place: string; views: Readonly<Record<Part, View>>; sections: Readonly<Record<Part, HTMLElement>>; tabs: readonly (readonly [Part, HTMLElement])[]; kept: HTMLElement } | null = null;
 
 /** Whether a finger or a mouse button is down: what it is on must stay until it is lifted. */
 let held = false;
@@ -108,14 +134,32 @@ function draw(): void {
   const place = factOf(state.orchard, 'where');
   if (!drawn) build(place);
   else if (drawn.place !== place) rebuildSoon();
-  const { sections, tabs, views, notKept } = drawn!;
+  const { sections, tabs, views } = drawn!;
   for (const p of PARTS) sections[p].hidden = p !== part;
   for (const [p, tab] of tabs) {
     if (p === part) tab.setAttribute('aria-current', 'page');
     else tab.removeAttribute('aria-current');
   }
-  notKept.hidden = kept;
+  showMemory();
   views[part].refresh();
+}
+
+/** Says where nothing is kept, and asks which counts where two windows changed the same orchard. */
+function showMemory(): void {
+  if (!drawn) return;
+  const w = wordsOf(context());
+  const mine = other;
+  drawn.kept.hidden = typeof memory !== 'string' && !mine;
+  if (mine) fill(drawn.kept, w('two-windows'), ' ', button(w('take-other'), () => { settle(mine.state, mine.revision, false); }, { id: 'take-other' }), ' ', button(w('keep-mine'), () => { settle(state, mine.revision, true); }, { id: 'keep-mine' }));
+  else fill(drawn.kept, w(memory === 'newer' ? 'newer' : 'not-kept'));
+}
+
+function settle(next: State, revision: number, write: boolean): void {
+  other = null;
+  memory = { revision };
+  state = { ...next };
+  draw();
+  if (write) save();
 }
 
 function build(place: string): void {
@@ -128,11 +172,11 @@ function build(place: string): void {
     tab.addEventListener('click', () => { go(p); });
     return [p, tab] as const;
   });
-  const notKept = el('p', { class: 'not-kept', role: 'status' }, w('not-kept'));
+  const kept = el('p', { class: 'not-kept', role: 'status', hidden: true });
   document.documentElement.lang = ctx.language;
   bar.replaceChildren(el('h1', {}, 'Medlar'), el('nav', { 'aria-label': w('parts') }, ...tabs.map(([, tab]) => tab)));
-  main.replaceChildren(notKept, ...PARTS.map((p) => sections[p]));
-  drawn = { place, views, sections, tabs, notKept };
+  main.replaceChildren(kept, ...PARTS.map((p) => sections[p]));
+  drawn = { place, views, sections, tabs, kept };
 }
 
 function go(to: Part): void {
@@ -142,10 +186,23 @@ function go(to: Part): void {
   document.getElementById(`${to}-title`)?.focus({ preventScroll: true });
 }
 
-(globalThis as unknown as { medlar: { answer: () => PageAnswer } }).medlar = { answer: () => answerOf(seen()) };
-document.body.append(bar, main);
-addEventListener('hashchange', draw);
-draw();
+function start(): void {
+  (globalThis as unknown as { medlar: { answer: () => PageAnswer; settled: () => Promise<void> } }).medlar = { answer: () => answerOf(seen()), settled: () => busy };
+  document.body.append(bar, main);
+  addEventListener('hashchange', draw);
+  addEventListener('focus', look);
+  document.addEventListener('visibilitychange', () => { if (document.visibilityState === 'visible') look(); });
+  draw();
+}
+
+busy = recall(inside).then((found) => {
+  if (typeof found === 'string') memory = found;
+  else {
+    memory = { revision: found.revision };
+    state = found.state ?? state;
+  }
+  start();
+});
 
 // Only the small site has a worker; a page opened as a file has none and needs none.
 if (location.protocol.startsWith('http') && 'serviceWorker' in navigator && document.querySelector('link[rel=manifest]')) void navigator.serviceWorker.register('worker.js').catch(() => undefined);

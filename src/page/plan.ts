@@ -9,6 +9,7 @@ import { showLength, showDose, showShort, showSpan, showVolume, showWindow } fro
 import { say } from '../words/words.ts';
 import { button, el, fill, list } from './dom.ts';
 import type { Child } from './dom.ts';
+import { diaryPart, doneBox } from './done.ts';
 import { mistakesOf } from './seen.ts';
 import { treeLines } from './state.ts';
 import type { Context, PageWords, View } from './view.ts';
@@ -37,7 +38,7 @@ function planned(plan: Plan, ctx: Context): Child[] {
   const idle = plan.trees.filter((t) => t.feeds.length === 0 && !t.dilute);
   return [
     el('section', { id: 'total', 'aria-label': w('total') }, el('h3', {}, w('total')), list(view.back.slip, { class: 'total' }), ...view.not.map((n) => el('p', {}, el('strong', {}, `${view.words.not} `), n))),
-    ...plan.days.map((day, i) => el('section', { class: 'day' }, el('h3', {}, view.days[i]!.title), el('p', {}, `${view.days[i]!.when}. ${view.days[i]!.weigh}`), ...plan.trees.flatMap((t) => doseRows(plan, t, day, w)))),
+    ...plan.days.map((day, i) => el('section', { class: 'day' }, el('h3', {}, view.days[i]!.title), el('p', {}, `${view.days[i]!.when}. ${view.days[i]!.weigh}`), ...plan.trees.flatMap((t) => doseRows(plan, t, day, w)), doneBox(plan, day, ctx))),
     watered.length > 0 ? el('section', { class: 'day' }, ...watered.map((t) => el('p', {}, el('strong', {}, t.tree.name), ` ${diluteText(t.dilute!, L, plan.orchard.where.units)}`))) : null,
     idle.length > 0 ? el('section', {}, el('h3', {}, w('unfed')), ...idle.map((t) => el('p', { class: 'idle' }, el('strong', {}, t.tree.name), ` ${say(L, 'plan', t.need.verdict === 'wait' ? 'wait' : 'nothing', { why: idleReason(t, L) })}`))) : null,
     plan.days.length > 0 ? el('p', { class: 'stop' }, el('strong', {}, `${view.words.stop} `), view.stop) : null,
@@ -45,6 +46,7 @@ function planned(plan: Plan, ctx: Context): Child[] {
     view.back.lime.length > 0 ? el('section', {}, el('h3', {}, view.words.limeSulphur), ...view.back.lime.map(({ text }) => el('p', {}, text))) : null,
     told.length > 0 ? el('section', {}, el('h3', {}, w('worth')), list(told)) : null,
     questions.length > 0 ? el('section', {}, el('h3', {}, w('asked')), list(questions)) : null,
+    ...diaryPart(plan, ctx),
     el('p', {}, button(w('next-sheet'), () => { ctx.go('sheet'); }, { class: 'main' })),
     el('p', { class: 'hint' }, view.back.foot),
   ];

@@ -6,6 +6,7 @@ import type { NoticeJson, QuestionJson } from '../json/notices.ts';
 import { noticeJson, noticeText, questionJson } from '../json/notices.ts';
 import { planJson } from '../json/plan-json.ts';
 import { DIARY_FILE, readDiary } from '../orchard/diary.ts';
+import type { OwnRules } from '../orchard/own-rules.ts';
 import type { Where } from '../orchard/where.ts';
 import { countryIn, NOWHERE } from '../orchard/where.ts';
 import type { Plan } from '../plan.ts';
@@ -14,7 +15,7 @@ import type { Place } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
 import type { State } from './state.ts';
-import { treeLines, withTree } from './state.ts';
+import { RULES_FILE, treeLines, withTree } from './state.ts';
 
 export type Seen = Gathered & { readonly where: Where; readonly plan: Plan | null };
 
@@ -24,11 +25,15 @@ export function see(state: State, today: Day): Seen {
     const text = Object.hasOwn(state.reports, file) ? state.reports[file] : undefined;
     return text === undefined ? { refused: notice('file-missing', 'error', { file, why: 'absent' }, place) } : { text };
   };
-  const found = gather(state.orchard, reportText, state.diary === '' ? { entries: [], notices: [] } : readDiary(state.diary, DIARY_FILE, countryIn(state.orchard)), today);
+  const found = gather(state.orchard, reportText, state.diary === '' ? { entries: [], notices: [] } : readDiary(state.diary, DIARY_FILE, countryIn(state.orchard)), today, ownRules(state));
   const { orchard, zones, diary } = found;
   const plan = !orchard || found.notices.some((n) => n.severity === 'error') ? null : planSeason(orchard, zones, today, { diary });
   return { ...found, where: orchard?.where ?? NOWHERE, plan };
 }
+
+/** The page cannot read `rules.yaml`: its rules count where they were put into it, and are told else. */
+const ownRules = ({ rules, others }: State): OwnRules =>
+  ({ rules: rules ?? [], notices: rules || others?.[RULES_FILE] === undefined ? [] : [notice('rules-by-command', 'warning', { file: RULES_FILE })] });
 
 /** An orchard without trees yet, seen as if one stood there, so that all else is checked. */
 export function seeEarly(state: State, today: Day): Seen {

@@ -1,8 +1,7 @@
 /** The sheet for the shed door: seen, printed, saved. It is shown in a frame that may run nothing. */
 import { sheetView } from '../sheet/build.ts';
-import { renderSheet } from '../sheet/render.ts';
-import type { SheetForm } from '../sheet/render.ts';
-import { button, choose, download, el, field, fill, tick } from './dom.ts';
+import { renderHtml } from '../sheet/render-html.ts';
+import { button, choose, el, field, fill, handOn, tick } from './dom.ts';
 import { unplanned } from './plan.ts';
 import type { Context, View } from './view.ts';
 import { wordsOf } from './view.ts';
@@ -16,18 +15,17 @@ export function sheetPart(ctx: Context): View {
   const frame = el('iframe', { id: 'sheet-frame', title: w('sheet-frame'), sandbox: 'allow-same-origin allow-modals' });
   const none = el('div', {});
   let shown = '';
-  const rendered = (form: SheetForm): string => {
+  const rendered = (): string => {
     const { plan } = ctx.seen();
-    return plan ? renderSheet(sheetView(plan, { paper: paper.input.value as 'a4' | 'letter', large: large.input.checked }), form) : '';
+    return plan ? renderHtml(sheetView(plan, { paper: paper.input.value as 'a4' | 'letter', large: large.input.checked })) : '';
   };
   const body = el('div', {}, el('div', { class: 'pair' }, paper.root, large.root),
     el('p', { class: 'row' },
       button(w('print'), () => { frame.contentWindow?.print(); }, { class: 'main', id: 'print' }),
-      button(w('save-sheet'), () => { download('sheet.html', rendered('html'), 'text/html'); }, { id: 'save-sheet' }),
-      button(w('save-sheet-text'), () => { download('sheet.txt', rendered('text'), 'text/plain'); }, { id: 'save-sheet-text' })),
+      ...handOn('sheet.html', 'text/html', rendered, { save: w('save-sheet'), share: w('share-sheet') }, { id: 'sheet' })),
     frame);
   const refresh = (): void => {
-    const html = rendered('html');
+    const html = rendered();
     body.hidden = html === '';
     fill(none, ...(html === '' ? unplanned(ctx) : []));
     if (html !== shown) frame.srcdoc = html;

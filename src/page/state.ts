@@ -4,9 +4,17 @@ import type { Pair, Scalar } from 'yaml';
 import { zoneLines } from '../orchard/load.ts';
 import { isReserved } from '../orchard/tree.ts';
 import { readReport } from '../soil/read.ts';
+import type { Rule } from '../tables/rule.ts';
 
-/** `orchard.yaml`, the reports by the names it gives them, and `diary.csv`; empty where there is none. */
-export type State = { readonly orchard: string; readonly reports: Readonly<Record<string, string>>; readonly diary: string };
+/**
+ * `orchard.yaml`, the reports by the names it gives them, and `diary.csv`; empty where there is none. `others` are files that are only
+ * carried along; `rules` those of the grower's own `rules.yaml`, as the command that made the page has read them.
+ */
+export type State = {
+  readonly orchard: string; readonly reports: Readonly<Record<string, string>>; readonly diary: string;
+  readonly others?: Readonly<Record<string, string>>; readonly rules?: readonly Rule[];
+};
+export const RULES_FILE = 'rules.yaml';
 
 export const EMPTY: State = { orchard: '', reports: {}, diary: '' };
 export const FIRST_REPORT = 'soil/report.txt';
@@ -19,8 +27,11 @@ export function stateOf(json: string | null | undefined): State | null {
   try {
     const read = JSON.parse(json) as Partial<State> | null;
     if (!read || typeof read.orchard !== 'string' || typeof read.reports !== 'object' || read.reports === null) return null;
-    const reports = Object.entries(read.reports).filter(([, text]) => typeof text === 'string');
-    return { orchard: read.orchard, reports: Object.fromEntries(reports), diary: typeof read.diary === 'string' ? read.diary : '' };
+    const texts = (of: object): Record<string, string> => Object.fromEntries(Object.entries(of).filter(([, text]) => typeof text === 'string'));
+    return {
+      orchard: read.orchard, reports: texts(read.reports), diary: typeof read.diary === 'string' ? read.diary : '',
+      ...(read.others && typeof read.others === 'object' ? { others: texts(read.others) } : {}), ...(Array.isArray(read.rules) ? { rules: read.rules } : {}),
+    };
   } catch {
     return null;
   }

@@ -19,7 +19,7 @@ import * as places from '../../src/tables/places.ts';
 import * as removal from '../../src/tables/removal.ts';
 import { UNIT_PATTERNS } from '../../src/tables/report-patterns.ts';
 import { INDEX_SCHEMES, PRECISION, RATINGS, SCALES, WORD_SCHEMES } from '../../src/tables/ratings.ts';
-import { ruleShape, withSense } from '../../src/tables/rule.ts';
+import { ruleShape, withSense } from '../../src/tables/rule-shape.ts';
 import * as soilRates from '../../src/tables/soil-rates.ts';
 import { SOURCE_IDS, sourceOf } from '../../src/tables/sources.ts';
 import * as timing from '../../src/tables/timing.ts';

@@ -1,0 +1,37 @@
+/** The outer shape of `orchard.yaml`: which keys there are, and whether text, a list or named entries stand behind each. What stands inside a line has its own grammar. */
+import { isMap, isScalar, isSeq } from 'yaml';
+import type { Node, YAMLMap } from 'yaml';
+
+/** Something of another form than the key wants; `path` from the outermost key. */
+export type Fault = { readonly path: readonly string[]; readonly node: Node | null };
+type Check = (node: unknown, path: readonly string[]) => Fault[];
+
+const isNone = (node: unknown): boolean => node === null || node === undefined || (isScalar(node) && node.value === null);
+const fault = (node: unknown, path: readonly string[]): Fault[] => [{ path, node: (node ?? null) as Node | null }];
+const text: Check = (node, path) => (isScalar(node) && ['string', 'number', 'boolean'].includes(typeof node.value) ? [] : fault(node, path));
+const list: Check = (node, path) => (isSeq(node) ? node.items.flatMap((item, i) => text(item, [...path, String(i)])) : fault(node, path));
+const named = (of: Check): Check => (node, path) => (isMap(node) ? node.items.flatMap((pair) => of(pair.value, [...path, nameOf(pair.key)])) : fault(node, path));
+const orNone = (of: Check): Check => (node, path) => (isNone(node) ? [] : of(node, path));
+const textOrList: Check = (node, path) => (isSeq(node) ? list : text)(node, path);
+const textListOr = (of: Check): Check => (node, path) => (isMap(node) ? of : textOrList)(node, path);
+
+/** Each key of the file with what may stand behind it. */
+const KEYS_OF: Readonly<Record<string, Check>> = {
+  orchard: orNone(text), where: orNone(text), language: orNone(text), 'bud-break': orNone(text), 'last-frost': orNone(text), 'first-frost': orNone(text), water: orNone(text), never: orNone(text),
+  soil: orNone(textListOr(named(orNone(textOrList)))),
+  trees: named(orNone((node, path) => (isMap(node) ? named(textOrList) : text)(node, path))),
+  shed: orNone(list), store: orNone(list),
+};
+export const KEYS = Object.keys(KEYS_OF);
+
+const nameOf = (key: unknown): string => (isScalar(key) ? String(key.value) : String(key));
+
+/** Keys that there are none of, and whatever has another form than its key wants; all of them. */
+export function shapeFaults(map: YAMLMap): { unknown: { key: string; node: Node | null }[]; faults: Fault[] } {
+  const pairs = map.items.map((p) => ({ key: nameOf(p.key), pair: p }));
+  const known = ({ key }: { key: string }): boolean => Object.hasOwn(KEYS_OF, key);
+  return {
+    unknown: pairs.filter((p) => !known(p)).map(({ key, pair }) => ({ key, node: pair.key as Node | null })),
+    faults: pairs.filter(known).flatMap(({ key, pair }) => KEYS_OF[key]!(pair.value, [key])),
+  };
+}
