@@ -1,6 +1,7 @@
 /** Builds the page for a phone: one HTML file with script and style inside, each allowed by its hash alone. */
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { minify } from '@swc/core';
 import { build, transform } from 'esbuild';
@@ -39,11 +40,11 @@ const lighter = {
 };
 
 /** Groups whose keys stand as text in the code that says them; those of the others are put together. */
-const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask'];
+const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask', 'read', 'cause'];
 /** Groups that no call names as text. */
 const PUT_TOGETHER = ['notice', 'ask', 'step', 'page', 'sheet'];
 /** Keys that are put together all the same. */
-const BUILT = /^(?:ph-|any-|stop-|wait-|limit-|trees|samples|zones|unit-|changes-)/;
+const BUILT = /^(?:ph-|any-|stop-|wait-|limit-|trees|samples|zones|unit-|changes-|perhaps-|asked)/;
 
 /** The American sentences without those that nothing in the page can say. */
 function wordsOf(enUS, code) {
@@ -62,44 +63,65 @@ function sheetStyles() {
   });
 }
 
-/** The sentences of the page that stand there without script, in American English. */
-async function words() {
-  const { code } = await transform(read('src/words/en-US.ts'), { loader: 'ts', format: 'esm' });
-  const { enUS } = await import(`data:text/javascript;base64,${Buffer.from(code).toString('base64')}`);
-  return enUS.page;
+/** All words of a language. */
+async function wordsIn(language) {
+  const { code } = await transform(read(`src/words/${language}.ts`), { loader: 'ts', format: 'esm' });
+  return Object.values(await import(`data:text/javascript;base64,${Buffer.from(code).toString('base64')}`))[0];
 }
+
+/** A page speaks English, British or American, or one other language in place of both. */
+const PAGES = { 'en-US': 'page.html', de: 'page.de.html', es: 'page.es.html' };
+
+/** The words that a page can say; of another language than English in the place of all. */
+const spoken = (language, words, code) => ({
+  name: 'spoken',
+  setup(b) {
+    b.onLoad({ filter: /words[\\/]en-US\.ts$/ }, () => ({ contents: `export const enUS = ${JSON.stringify(wordsOf(words, code))};`, loader: 'js' }));
+    if (language === 'en-US') return;
+    b.onLoad({ filter: /words[\\/]en-GB\.ts$/ }, () => ({ contents: "import { enUS } from './en-US.ts'; export const enGB = (group, key) => enUS[group][key];", loader: 'js' }));
+    b.onLoad({ filter: /page[\\/]speech\.ts$/ }, ({ path }) => ({ resolveDir: dirname(path), loader: 'js', contents: `
+      import { enUS } from '../words/en-US.ts';
+      import { marksOf } from '../words/marks.ts';
+      import { LANGUAGES, learn } from '../words/words.ts';
+      for (const l of LANGUAGES) learn(l, enUS, marksOf('${language}'));
+      export const SPEAKS = '${language}';` }));
+  },
+});
 
 const escaped = (text) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 
-/** Writes `dist/page.html` and the few files that only a served page needs; gives back the path of the page. */
+const settings = () => ({
+  absWorkingDir: root, entryPoints: ['src/page/page.ts'], bundle: true, write: false, format: 'iife', minify: true, platform: 'browser', target: 'es2022', legalComments: 'none',
+  charset: 'utf8', define: { MEDLAR_VERSION: JSON.stringify(JSON.parse(read('package.json')).version) }, alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
+});
+
+/** Writes a page for each language to `dist`, and the few files that only a served page needs; gives back the path of the English one. */
 export async function buildPage() {
-  const { version } = JSON.parse(read('package.json'));
-  const whole = await import(`data:text/javascript;base64,${Buffer.from((await transform(read('src/words/en-US.ts'), { loader: 'ts', format: 'esm' })).code).toString('base64')}`);
-  const settings = {
-    absWorkingDir: root, entryPoints: ['src/page/page.ts'], bundle: true, write: false, format: 'iife', minify: true, platform: 'browser', target: 'es2022', legalComments: 'none',
-    charset: 'utf8', define: { MEDLAR_VERSION: JSON.stringify(version) }, plugins: [templates, lighter], alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
-  };
-  const { metafile } = await build({ ...settings, metafile: true });
-  const written = Object.keys(metafile.inputs).filter((path) => path.startsWith('src/') && !path.startsWith('src/words/en-')).map(read).join('\n');
-  const fewer = { name: 'fewer words', setup: (b) => b.onLoad({ filter: /words[\\/]en-US\.ts$/ }, () => ({ contents: `export const enUS = ${JSON.stringify(wordsOf(whole.enUS, written))};`, loader: 'js' })) };
-  const bundled = await build({ ...settings, plugins: [templates, lighter, fewer] });
-  // Inside a script element neither of these may stand; both are the same text to JavaScript.
+  const { metafile } = await build({ ...settings(), plugins: [templates, lighter], metafile: true });
+  const [{ inputs }] = Object.values(metafile.outputs);
+  const code = Object.keys(inputs).filter((path) => inputs[path].bytesInOutput > 0 && path.startsWith('src/') && !path.startsWith('src/words/en-')).map(read).join('\n');
+  const pages = await Promise.all(Object.entries(PAGES).map(async ([language, name]) => [name, await pageIn(language, code)]));
+  mkdirSync(`${root}/dist`, { recursive: true });
+  for (const [name, text] of [...pages, ['worker.js', read('src/page/worker.js')], ['icon.svg', read('src/page/icon.svg')]]) {
+    const temporary = `${root}/dist/${name}.${process.pid}.tmp`;
+    writeFileSync(temporary, text);
+    renameSync(temporary, `${root}/dist/${name}`);
+  }
+  return `${root}/dist/page.html`;
+}
+
+async function pageIn(language, written) {
+  const words = await wordsIn(language);
+  const bundled = await build({ ...settings(), plugins: [templates, lighter, spoken(language, words, written)] });
   const { code: small } = await minify(bundled.outputFiles[0].text, { compress: { passes: 4, toplevel: true, ecma: 2022 }, mangle: { toplevel: true }, ecma: 2022, module: false });
+  // Inside a script element neither of these may stand; both are the same text to JavaScript.
   const script = small.trim().replace(/<(?=\/script|!--|script)/gi, '\\x3c');
   const { code } = await transform(read('src/page/page.css'), { loader: 'css', minify: true });
   const style = code.trim();
   const policy = [
     "default-src 'none'", `script-src ${hash(script)}`, `style-src ${[style, ...sheetStyles()].map(hash).join(' ')}`, 'img-src data:', "base-uri 'none'", "form-action 'none'",
   ].join('; ');
-  const said = await words();
   const icon = `data:image/svg+xml;base64,${Buffer.from(read('src/page/icon.svg')).toString('base64')}`;
-  const fill = { policy, style, script, icon, unrun: escaped(said.unrun), 'unrun-how': escaped(said['unrun-how']) };
-  const html = read('src/page/page.html').replace(/\{\{([\w-]+)\}\}/g, (_, key) => fill[key]);
-  mkdirSync(`${root}/dist`, { recursive: true });
-  for (const [name, text] of [['page.html', html], ['worker.js', read('src/page/worker.js')], ['icon.svg', read('src/page/icon.svg')]]) {
-    const temporary = `${root}/dist/${name}.${process.pid}.tmp`;
-    writeFileSync(temporary, text);
-    renameSync(temporary, `${root}/dist/${name}`);
-  }
-  return `${root}/dist/page.html`;
+  const fill = { language: language.slice(0, 2), policy, style, script, icon, unrun: escaped(words.page.unrun), 'unrun-how': escaped(words.page['unrun-how']) };
+  return read('src/page/page.html').replace(/\{\{([\w-]+)\}\}/g, (_, key) => fill[key]);
 }

@@ -80,3 +80,10 @@ export type Plan = {
   readonly notices: readonly Notice[];
   readonly questions: readonly Question[];
 };
+
+/** The dose of lime or sulphur, else what stands against it; the rates of every publication that fits. */
+export function phFigures(t: TreePlan): Figure[] {
+  if (!t.ph) return [];
+  const { dose, goal, swallowed, rates } = t.ph.plan;
+  return [...(dose ? [dose] : []), ...(swallowed ? [swallowed.sulphur] : []), ...(dose || swallowed ? [] : [goal]), ...rates];
+}

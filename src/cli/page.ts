@@ -32,10 +32,11 @@ export function pageCommand(file: string | undefined, options: PageOptions, io: 
   const L = folder.language;
   const stop = (notices: readonly Notice[]): number => give({ command: 'page', result: null, notices, language: L }, json, io);
   const bare = folder.notices.some((n) => n.code === 'no-orchard');
-  if (!bare && folder.notices.some((n) => n.severity === 'error')) return stop(folder.notices);
+  // A page for others to fill in may tell place and language alone.
+  if (!bare && folder.notices.some((n) => n.severity === 'error' && n.code !== 'trees-missing')) return stop(folder.notices);
   if (file !== undefined && options.site !== undefined) return stop([notice('usage', 'error', { why: say(L, 'say', 'page-or-site') })]);
 
-  const parts = { page: built('page.html'), worker: built('worker.js'), icon: built('icon.svg') };
+  const parts = { page: built(L === 'de' || L === 'es' ? `page.${L}.html` : 'page.html'), worker: built('worker.js'), icon: built('icon.svg') };
   for (const [name, part] of Object.entries(parts)) if ('why' in part) return stop([notice('file-missing', 'error', { file: `dist/${name}`, why: part.why })]);
   const [page, worker, icon] = Object.values(parts).map((part) => ('text' in part ? part.text : ''));
   const html = withOrchard(page!, bare ? null : orchardOf(folder));
@@ -52,7 +53,7 @@ export function pageCommand(file: string | undefined, options: PageOptions, io: 
     if (failed) return stop([failed]);
   }
   const said = [say(L, 'say', 'page-written', { file: shown[0]! }), say(L, 'say', bare ? 'page-empty' : 'page-inside'), say(L, 'say', options.site === undefined ? 'page-next' : 'site-next')];
-  return give({ command: 'page', result: { files: shown }, notices: bare ? [] : folder.notices, language: L, text: `${said.join('\n')}\n` }, json, io);
+  return give({ command: 'page', result: { files: shown }, notices: bare ? [] : folder.notices.filter((n) => n.code !== 'trees-missing'), language: L, text: `${said.join('\n')}\n` }, json, io);
 }
 
 /** The folder's files as the page keeps them. */

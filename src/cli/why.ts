@@ -5,6 +5,7 @@ import { planJson } from '../json/plan-json.ts';
 import { citeOf, reasonOf, valueOf } from '../json/reason.ts';
 import { uncertaintyOf } from '../need/uncertain.ts';
 import type { Plan, TreePlan } from '../plan.ts';
+import { phFigures } from '../planned.ts';
 import { planWhole } from './plan-whole.ts';
 import type { Figure } from '../reason/figure.ts';
 import { notice } from '../reason/notice.ts';
@@ -56,18 +57,11 @@ export async function whyCommand(tree: string, what: string | undefined, options
 function rootsOf(t: TreePlan, asked: Asked | undefined): Figure[] {
   switch (asked) {
     case 'N': case 'P2O5': case 'K2O': return [t.need[asked]];
-    case 'lime': return phRoots(t);
+    case 'lime': return phFigures(t);
     case 'dose': return [...t.feeds.map((f) => f.planned), ...(t.dilute ? [t.dilute.g] : [])];
     case 'date': return [...t.feeds.map((f) => f.window.why), t.last.why];
     default: return [t.need.N, t.need.P2O5, t.need.K2O];
   }
-}
-
-/** The dose of lime or sulphur, else what stands against it; the rates of every publication that fits. */
-function phRoots(t: TreePlan): Figure[] {
-  if (!t.ph) return [];
-  const { dose, goal, swallowed, rates } = t.ph.plan;
-  return [...(dose ? [dose] : []), ...(swallowed ? [swallowed.sulphur] : []), ...(dose || swallowed ? [] : [goal]), ...rates];
 }
 
 function dateText(t: TreePlan, plan: Plan): string {

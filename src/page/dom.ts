@@ -50,8 +50,8 @@ export function tick(id: string, label: string): { root: HTMLElement; input: HTM
 }
 
 /** Offers a file to be saved. */
-export function download(name: string, content: string | Uint8Array<ArrayBuffer>, type: string): void {
-  const url = URL.createObjectURL(new Blob([content], { type: typeof content === 'string' ? `${type};charset=utf-8` : type }));
+export function download(name: string, content: string | Uint8Array, type: string): void {
+  const url = URL.createObjectURL(new Blob([content as string | Uint8Array<ArrayBuffer>], { type: typeof content === 'string' ? `${type};charset=utf-8` : type }));
   const link = el('a', { href: url, download: name });
   link.click();
   setTimeout(() => { URL.revokeObjectURL(url); }, 60_000);

@@ -1,5 +1,6 @@
 /** The files of an orchard folder, in and out: single ones, or all in a zip. */
-import { unzipSync, Zip, ZipPassThrough } from 'fflate';
+import { iter } from 'but-unzip';
+import { createZip } from 'littlezipper';
 import { ORCHARD_FILE } from '../gather.ts';
 import { DIARY_FILE } from '../orchard/diary.ts';
 import type { Notice } from '../reason/notice.ts';
@@ -19,37 +20,43 @@ export const folderOf = (state: State): [path: string, text: string][] =>
   [[ORCHARD_FILE, state.orchard] as [string, string], ...Object.entries(state.reports), ...Object.entries(state.others ?? {}), [DIARY_FILE, state.diary] as [string, string]].filter(([path, text]) => text !== '' && isSafe(path));
 
 /** All of them in a zip, as an orchard folder holds them; not packed smaller, for they are short. */
-export function packed(state: State): Uint8Array<ArrayBuffer> {
-  const chunks: Uint8Array[] = [];
-  const zip = new Zip((_, chunk) => { chunks.push(chunk); });
-  for (const [path, text] of folderOf(state)) {
-    const entry = new ZipPassThrough(path);
-    zip.add(entry);
-    entry.push(new TextEncoder().encode(text), true);
-  }
-  zip.end();
-  const all = new Uint8Array(chunks.reduce((sum, c) => sum + c.length, 0));
-  chunks.reduce((at, c) => (all.set(c, at), at + c.length), 0);
-  return all;
-}
+export const packed = (state: State): Promise<Uint8Array> => createZip(folderOf(state).map(([path, data]) => ({ path, data })), false);
 
 type Found = { readonly path: string; readonly bytes: Uint8Array };
 const MOST_FILES = 200;
 const MOST_BYTES = 20_000_000;
 
+/** Unpacks with the browser's own means, and no more than an orchard can hold, whatever the zip says of its size. */
+async function inflated(raw: Uint8Array): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  let size = 0;
+  const reader = new Blob([raw as Uint8Array<ArrayBuffer>]).stream().pipeThrough(new DecompressionStream('deflate-raw')).getReader();
+  for (let next = await reader.read(); !next.done; next = await reader.read()) {
+    chunks.push(next.value);
+    size += next.value.length;
+    if (size > MOST_BYTES) throw new Error('too large');
+  }
+  return new Uint8Array(await new Blob(chunks as Uint8Array<ArrayBuffer>[]).arrayBuffer());
+}
+
+/** Whether the mark that ends a zip stands where it may: what was cut off has none, and would be searched for without end. */
+const hasEnd = (bytes: Uint8Array): boolean => bytes.subarray(-65_558, -18).some((b, i, all) => b === 0x50 && all[i + 1] === 0x4b && all[i + 2] === 5 && all[i + 3] === 6);
+
 /** The files of a zip that an orchard may hold, by their path from where its `orchard.yaml` lies; null where it cannot be unpacked. */
-function unpacked(bytes: Uint8Array): Found[] | null {
-  let [count, size] = [0, 0];
+async function unpacked(bytes: Uint8Array): Promise<Found[] | null> {
+  if (!hasEnd(bytes)) return null;
   try {
-    const all = Object.entries(unzipSync(bytes, { filter: ({ name, originalSize }) => {
-      if (!isSafe(name) || !isKnown(name)) return false;
-      [count, size] = [count + 1, size + originalSize];
-      if (count > MOST_FILES || size > MOST_BYTES) throw new Error('too large');
-      return true;
-    } }));
-    const top = all.map(([path]) => path).filter((p) => baseName(p).toLowerCase() === ORCHARD_FILE).sort((a, b) => a.split('/').length - b.split('/').length)[0];
+    const all: Found[] = [];
+    let size = 0;
+    for (const { filename, read } of iter(bytes, inflated)) {
+      if (!isSafe(filename) || !isKnown(filename)) continue;
+      const data = await read();
+      size += data.length;
+      if (all.push({ path: filename, bytes: data }) > MOST_FILES || size > MOST_BYTES) return null;
+    }
+    const top = all.map(({ path }) => path).filter((p) => baseName(p).toLowerCase() === ORCHARD_FILE).sort((x, y) => x.split('/').length - y.split('/').length)[0];
     const base = top === undefined ? '' : top.slice(0, -baseName(top).length);
-    return all.filter(([path]) => path.startsWith(base)).map(([path, data]) => ({ path: path.slice(base.length), bytes: data }));
+    return all.filter(({ path }) => path.startsWith(base)).map(({ path, bytes: data }) => ({ path: path.slice(base.length), bytes: data }));
   } catch {
     return null;
   }
@@ -63,15 +70,15 @@ export type OpenedFiles = { readonly state: State; readonly names: readonly stri
  * Takes files into the state. `orchard.yaml` is known by its ending and begins a new orchard; all else is a report, under the name that
  * the orchard gives it. A file that is no text is left out and named; of a zip that cannot be unpacked nothing is taken.
  */
-export function opened(chosen: readonly Found[], before: State): OpenedFiles {
+export async function opened(chosen: readonly Found[], before: State): Promise<OpenedFiles> {
   const notices: Notice[] = [];
-  const files = chosen.flatMap((file): Found[] => {
+  const files = (await Promise.all(chosen.map(async (file): Promise<Found[]> => {
     if (!isZip(file.bytes) || !/\.zip$/i.test(file.path)) return [file];
-    const inside = unpacked(file.bytes);
+    const inside = await unpacked(file.bytes);
     if (!inside) notices.push(notice('zip-broken', 'error', { file: file.path }));
     else if (inside.length === 0) notices.push(notice('zip-empty', 'error', { file: file.path }));
     return inside ?? [];
-  });
+  }))).flat();
   const texts = files.flatMap(({ path, bytes }) => {
     const found = decodeReport(bytes);
     if ('refused' in found) {

@@ -71,8 +71,7 @@ function files(ctx: Context): View {
   const open = field(w('open'), input, w('open-hint'));
   input.addEventListener('change', () => {
     const chosen = [...(input.files ?? [])];
-    void Promise.all(chosen.map(async (file) => ({ path: file.name, bytes: new Uint8Array(await file.arrayBuffer()) }))).then((found) => {
-      const { state, names, notices } = opened(found, ctx.state());
+    void Promise.all(chosen.map(async (file) => ({ path: file.name, bytes: new Uint8Array(await file.arrayBuffer()) }))).then((found) => opened(found, ctx.state())).then(({ state, names, notices }) => {
       input.value = '';
       done = [...(names.length > 0 ? [w('opened', { names: names.join(', ') })] : []), ...notices.map((n) => noticeText(n, ctx.language))].join(' ');
       ctx.take(state);
@@ -94,7 +93,7 @@ function files(ctx: Context): View {
     const state = ctx.state();
     const all = folderOf(state);
     fill(saves,
-      button(w('save-all'), () => { download(`${plainName(factOf(ctx.state().orchard, 'orchard')) || 'orchard'}.zip`, packed(ctx.state()), 'application/zip'); }, { id: 'save-all', disabled: all.length === 0 }),
+      button(w('save-all'), () => { void packed(ctx.state()).then((zip) => { download(`${plainName(factOf(ctx.state().orchard, 'orchard')) || 'orchard'}.zip`, zip, 'application/zip'); }); }, { id: 'save-all', disabled: all.length === 0 }),
       ...handOn('medlar.html', 'text/html', () => ctx.copy(), { save: w('save-copy'), share: w('share-copy') }, { id: 'copy', disabled: state.orchard === '' }));
     fill(single, ...all.map(([path, text], i) => button(w('save-named', { name: baseName(path) }), () => { download(baseName(path), text, 'text/plain'); }, { id: `save-file-${i}` })));
     said.textContent = done;

@@ -15,6 +15,7 @@ import { reportView } from './report.ts';
 import type { PageAnswer, Seen } from './seen.ts';
 import { answerOf, mistakesOf, see, seeEarly } from './seen.ts';
 import { sheetPart } from './sheet.ts';
+import { SPEAKS } from './speech.ts';
 import { EMPTY, factOf } from './state.ts';
 import type { State } from './state.ts';
 import { storeView } from './store.ts';
@@ -173,7 +174,7 @@ function build(place: string): void {
     return [p, tab] as const;
   });
   const kept = el('p', { class: 'not-kept', role: 'status', hidden: true });
-  document.documentElement.lang = ctx.language;
+  document.documentElement.lang = SPEAKS ?? ctx.language;
   bar.replaceChildren(el('h1', {}, 'Medlar'), el('nav', { 'aria-label': w('parts') }, ...tabs.map(([, tab]) => tab)));
   main.replaceChildren(kept, ...PARTS.map((p) => sections[p]));
   drawn = { place, views, sections, tabs, kept };

@@ -2,10 +2,11 @@
 import { valueOf } from '../json/reason.ts';
 import { noticeText, questionText } from '../json/notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
+import { phFigures } from '../planned.ts';
 import { isWeak } from '../reason/figure.ts';
 import { diluteText, idleReason, sheetView } from '../sheet/build.ts';
 import { NUTRIENTS } from '../units/substance.ts';
-import { showLength, showDose, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
+import { showDay, showLength, showDose, showShort, showSpan, showVolume, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { button, el, fill, list } from './dom.ts';
 import type { Child } from './dom.ts';
@@ -39,11 +40,12 @@ function planned(plan: Plan, ctx: Context): Child[] {
   return [
     el('section', { id: 'total', 'aria-label': w('total') }, el('h3', {}, w('total')), list(view.back.slip, { class: 'total' }), ...view.not.map((n) => el('p', {}, el('strong', {}, `${view.words.not} `), n))),
     ...plan.days.map((day, i) => el('section', { class: 'day' }, el('h3', {}, view.days[i]!.title), el('p', {}, `${view.days[i]!.when}. ${view.days[i]!.weigh}`), ...plan.trees.flatMap((t) => doseRows(plan, t, day, w)), doneBox(plan, day, ctx))),
-    watered.length > 0 ? el('section', { class: 'day' }, ...watered.map((t) => el('p', {}, el('strong', {}, t.tree.name), ` ${diluteText(t.dilute!, L, plan.orchard.where.units)}`))) : null,
+    watered.length > 0 ? el('section', { class: 'day' }, ...watered.map((t) => canRow(plan, t, w))) : null,
     idle.length > 0 ? el('section', {}, el('h3', {}, w('unfed')), ...idle.map((t) => el('p', { class: 'idle' }, el('strong', {}, t.tree.name), ` ${say(L, 'plan', t.need.verdict === 'wait' ? 'wait' : 'nothing', { why: idleReason(t, L) })}`))) : null,
     plan.days.length > 0 ? el('p', { class: 'stop' }, el('strong', {}, `${view.words.stop} `), view.stop) : null,
     el('section', {}, el('h3', {}, w('needs')), el('p', { class: 'hint' }, w('needs-hint')), ...plan.trees.map((t) => needRow(plan, t, w))),
     view.back.lime.length > 0 ? el('section', {}, el('h3', {}, view.words.limeSulphur), ...view.back.lime.map(({ text }) => el('p', {}, text))) : null,
+    view.back.assumed.length > 0 ? el('section', {}, el('h3', {}, w('assumed')), list(view.back.assumed)) : null,
     told.length > 0 ? el('section', {}, el('h3', {}, w('worth')), list(told)) : null,
     questions.length > 0 ? el('section', {}, el('h3', {}, w('asked')), list(questions)) : null,
     ...diaryPart(plan, ctx),
@@ -72,9 +74,15 @@ function doseRows(plan: Plan, t: TreePlan, day: Plan['days'][number], w: PageWor
   });
 }
 
+function canRow(plan: Plan, t: TreePlan, w: PageWords): HTMLElement {
+  const room = el('div', { class: 'room', hidden: true });
+  return el('div', { class: 'dose' }, el('strong', { class: 'tree-name' }, t.tree.name), el('div', {}, number(diluteText(t.dilute!, plan.orchard.where.language, plan.orchard.where.units), [t.dilute!.g], plan, room, w)), room);
+}
+
 function needRow(plan: Plan, t: TreePlan, w: PageWords): HTMLElement {
   const { language: L, units: system } = plan.orchard.where;
   const room = el('div', { class: 'room', hidden: true });
   return el('div', { class: 'need' }, el('strong', {}, t.tree.name),
-    el('div', { class: 'row' }, ...NUTRIENTS.map((n) => number(valueOf(t.need[n], L, system), [t.need[n]], plan, room, w))), room);
+    el('div', { class: 'row' }, ...NUTRIENTS.map((n) => number(valueOf(t.need[n], L, system), [t.need[n]], plan, room, w)),
+      ...(phFigures(t).length > 0 ? [number(w('soil-ph'), phFigures(t), plan, room, w)] : []), number(w('last-day', { day: showDay(t.last.day, L) }), [t.last.why], plan, room, w)), room);
 }

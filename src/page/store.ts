@@ -31,7 +31,7 @@ export function storeView(ctx: Context): View {
       return;
     }
     fill(verdicts, ...judge(ctx, labels).verdicts.map((v) => el('section', { class: `verdict ${v.verdict}`, 'data-verdict': v.verdict },
-      el('h3', {}, v.entered), el('p', {}, v.said),
+      el('h3', {}, v.entered), el('p', {}, el('strong', { class: 'said' }, v.said.slice(0, v.said.indexOf('.') + 1)), v.said.slice(v.said.indexOf('.') + 1)),
       el('p', { class: 'row' },
         button(w('list-it'), () => { const mistakes = ctx.edit((text) => withBag(text, 'store', v.entered));
           fill(wrong, ...(mistakes.length > 0 ? mistakes : [w('added', { name: v.entered })]).map((m) => el('p', {}, m))); }, { 'aria-label': w('list-named', { name: v.entered }) }),
