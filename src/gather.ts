@@ -45,10 +45,11 @@ export type Gathered = {
 /** A report's text, with what there is to say of how it was read; or why it cannot be had. */
 export type ReportText = { readonly text: string; readonly notices?: readonly Notice[] } | { readonly refused: Notice };
 
-export function gather(source: string, reportText: (file: string, place: Place) => ReportText, diary: Diary, today: Day, own: OwnRules = { rules: [], notices: [] }): Gathered {
-  const { orchard: read, notices: found, questions } = loadOrchard(source, ORCHARD_FILE);
+/** `read` reads a report; a page that gathers at every touch keeps what it has read. */
+export function gather(source: string, reportText: (file: string, place: Place) => ReportText, diary: Diary, today: Day, own: OwnRules = { rules: [], notices: [] }, read = readReport): Gathered {
+  const { orchard: loaded, notices: found, questions } = loadOrchard(source, ORCHARD_FILE);
   const notices = [...found, ...own.notices];
-  const orchard = read && { ...read, rules: own.rules };
+  const orchard = loaded && { ...loaded, rules: own.rules };
   if (!orchard) return { orchard, zones: [], reports: new Map(), diary: [], notices, questions };
   const all = [...notices];
   const reports = new Map<string, Report>();
@@ -62,7 +63,7 @@ export function gather(source: string, reportText: (file: string, place: Place) 
       absent.add(file);
       continue;
     }
-    const report = readReport(found.text, file);
+    const report = read(found.text, file);
     reports.set(file, report);
     told.set(file, [...(found.notices ?? []), ...report.notices]);
   }

@@ -1,6 +1,6 @@
 /** Builds the page for a phone: one HTML file with script and style inside, each allowed by its hash alone. */
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { minify } from '@swc/core';
@@ -27,17 +27,27 @@ const UNUSED = {
   'helpers/log': 'exports.__esModule = true; exports.default = () => {};', 'helpers/lookup': 'exports.__esModule = true; exports.default = () => {};', 'decorators/inline': 'exports.__esModule = true; exports.default = () => {};',
 };
 
-/** The page carries what it can use: no addresses of publications, which nothing there can open without a network. */
-const lighter = {
+const SOURCE_ROW = /^ {2}'?([\w-]+)'?: \{ title.*\n/gm;
+/** Named by no table: by what a grower or a lab wrote. */
+const ALWAYS = ['own-rules', 'grower', 'lab', 'definition', 'medlar'];
+
+/** The page carries what it can use: no publications that nothing in it cites, and no addresses, which nothing there can open without a network. */
+export const lighter = (uncited = []) => ({
   name: 'lighter',
   setup(b) {
     b.onLoad({ filter: /node_modules[\\/](?:yaml|handlebars)[\\/].*\.js$/ }, ({ path }) => {
       const contents = UNUSED[path.replaceAll('\\', '/').split('/').slice(-2).join('/').replace('.js', '')];
       return contents === undefined ? null : { contents, loader: 'js' };
     });
-    b.onLoad({ filter: /tables[\\/]sources[\w-]*\.ts$/ }, ({ path }) => ({ contents: readFileSync(path, 'utf8').replace(/, url: '[^']*'/g, ''), loader: 'ts' }));
+    b.onLoad({ filter: /tables[\\/]sources[\w-]*\.ts$/ }, ({ path }) => ({ contents: readFileSync(path, 'utf8').replace(SOURCE_ROW, (row, id) => (uncited.includes(id) ? '' : row)).replace(/, url: '[^']*'/g, ''), loader: 'ts' }));
   },
-};
+});
+
+/** The publications that stand in the bundle once, where they are listed. */
+function uncitedIn(bundle) {
+  const ids = readdirSync(`${root}/src/tables`).filter((name) => name.startsWith('sources')).flatMap((name) => [...read(`src/tables/${name}`).matchAll(SOURCE_ROW)].map((m) => m[1]));
+  return ids.filter((id) => !ALWAYS.includes(id) && bundle.split(id).length < 3);
+}
 
 /** Groups whose keys stand as text in the code that says them; those of the others are put together. */
 const LITERAL = ['notice', 'say', 'hand', 'feel', 'ph', 'bags', 'new', 'plan', 'shop', 'none', 'ask', 'read', 'cause'];
@@ -90,17 +100,17 @@ const spoken = (language, words, code) => ({
 
 const escaped = (text) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 
-const settings = () => ({
+export const settings = () => ({
   absWorkingDir: root, entryPoints: ['src/page/page.ts'], bundle: true, write: false, format: 'iife', minify: true, platform: 'browser', target: 'es2022', legalComments: 'none',
   charset: 'utf8', define: { MEDLAR_VERSION: JSON.stringify(JSON.parse(read('package.json')).version) }, alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
 });
 
 /** Writes a page for each language to `dist`, and the few files that only a served page needs; gives back the path of the English one. */
 export async function buildPage() {
-  const { metafile } = await build({ ...settings(), plugins: [templates, lighter], metafile: true });
+  const { metafile, outputFiles: [whole] } = await build({ ...settings(), plugins: [templates, lighter()], metafile: true });
   const [{ inputs }] = Object.values(metafile.outputs);
   const code = Object.keys(inputs).filter((path) => inputs[path].bytesInOutput > 0 && path.startsWith('src/') && !path.startsWith('src/words/en-')).map(read).join('\n');
-  const pages = await Promise.all(Object.entries(PAGES).map(async ([language, name]) => [name, await pageIn(language, code)]));
+  const pages = await Promise.all(Object.entries(PAGES).map(async ([language, name]) => [name, await pageIn(language, code, uncitedIn(whole.text))]));
   mkdirSync(`${root}/dist`, { recursive: true });
   for (const [name, text] of [...pages, ['worker.js', read('src/page/worker.js')], ['icon.svg', read('src/page/icon.svg')]]) {
     const temporary = `${root}/dist/${name}.${process.pid}.tmp`;
@@ -110,9 +120,9 @@ export async function buildPage() {
   return `${root}/dist/page.html`;
 }
 
-async function pageIn(language, written) {
+async function pageIn(language, written, uncited) {
   const words = await wordsIn(language);
-  const bundled = await build({ ...settings(), plugins: [templates, lighter, spoken(language, words, written)] });
+  const bundled = await build({ ...settings(), plugins: [templates, lighter(uncited), spoken(language, words, written)] });
   const { code: small } = await minify(bundled.outputFiles[0].text, { compress: { passes: 4, toplevel: true, ecma: 2022 }, mangle: { toplevel: true }, ecma: 2022, module: false });
   // Inside a script element neither of these may stand; both are the same text to JavaScript.
   const script = small.trim().replace(/<(?=\/script|!--|script)/gi, '\\x3c');

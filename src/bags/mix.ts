@@ -75,6 +75,8 @@ function cramer(a: readonly (readonly number[])[], b: readonly number[]): number
 }
 
 function determinant(m: readonly (readonly number[])[]): number {
-  if (m.length === 1) return m[0]![0]!;
-  return m[0]!.reduce((sum, x, j) => sum + (j % 2 === 0 ? x : -x) * determinant(m.slice(1).map((row) => row.filter((_, k) => k !== j))), 0);
+  const [a, b, c] = m;
+  if (!b) return a![0]!;
+  if (!c) return a![0]! * b[1]! - a![1]! * b[0]!;
+  return a![0]! * (b[1]! * c[2]! - b[2]! * c[1]!) - a![1]! * (b[0]! * c[2]! - b[2]! * c[0]!) + a![2]! * (b[0]! * c[1]! - b[1]! * c[0]!);
 }

@@ -89,17 +89,27 @@ function fitsAge(rule: Rule, f: Facts): boolean {
 type Of = 'N' | 'P2O5' | 'K2O';
 const ofRule = (rule: Rule): Of => (rule.gives.of === 'product' ? 'N' : rule.gives.of);
 
-const BY_CROP = new Map<Crop, Rule[]>();
-for (const rule of RULES) for (const crop of rule.crops) BY_CROP.set(crop, [...(BY_CROP.get(crop) ?? []), rule]);
+/** All rules by what they give and the crop; asked for many times a tree. */
+const BY_CROP: Readonly<Record<Of, Map<Crop, Rule[]>>> = { N: new Map(), P2O5: new Map(), K2O: new Map() };
+for (const rule of RULES) for (const crop of rule.crops) BY_CROP[ofRule(rule)].set(crop, [...(BY_CROP[ofRule(rule)].get(crop) ?? []), rule]);
 
 /** Every rule for the crop, the grower's own first. */
-const rulesFor = (f: Pick<Facts, 'crop' | 'rules'>, of: Of): readonly Rule[] => [...f.rules.filter((r) => r.crops.includes(f.crop)), ...(BY_CROP.get(f.crop) ?? [])].filter((r) => ofRule(r) === of);
+function rulesFor(f: Pick<Facts, 'crop' | 'rules'>, of: Of): readonly Rule[] {
+  const held = BY_CROP[of].get(f.crop) ?? [];
+  return f.rules.length === 0 ? held : [...f.rules.filter((r) => r.crops.includes(f.crop) && ofRule(r) === of), ...held];
+}
+
+const LEADERS = new Map<Crop, readonly Rule[]>();
 
 /** The rules that may lead: those for gardens and single trees; where a crop has none, the rates of orchards by ground, which shrink with the plant. */
 export function leadersFor(f: Pick<Facts, 'crop' | 'rules'>): readonly Rule[] {
+  const known = f.rules.length === 0 ? LEADERS.get(f.crop) : undefined;
+  if (known) return known;
   const all = rulesFor(f, 'N');
   const home = all.filter((r) => r.label === undefined);
-  return home.length > 0 ? home : all.filter((r) => r.label === 'orchard' && r.by === 'area');
+  const leaders = home.length > 0 ? home : all.filter((r) => r.label === 'orchard' && r.by === 'area');
+  if (f.rules.length === 0) LEADERS.set(f.crop, leaders);
+  return leaders;
 }
 
 const hasRules = (f: Pick<Facts, 'crop' | 'rules'>): boolean => leadersFor(f).length > 0;

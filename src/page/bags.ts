@@ -16,7 +16,7 @@ export type LabelFields = { readonly roots: readonly HTMLElement[]; readonly lab
 export function labelFields(ctx: Context, id: string): LabelFields {
   const w = wordsOf(ctx);
   const unit = ctx.system === 'us' ? 'lb' : 'kg';
-  const currency = CURRENCY[ctx.early().where.country ?? ''] ?? '$';
+  const currency = CURRENCY[ctx.where.country ?? ''] ?? '$';
   const number = (n: string): HTMLInputElement => textInput(`${id}-${n}`, { inputmode: 'decimal', 'aria-label': w('number', { n }), class: 'grade', placeholder: '0' });
   const grade = ['N', 'P', 'K'].map(number);
   const name: Field = field(w('bag-name'), textInput(`${id}-name`), w('bag-name-hint'));

@@ -52,9 +52,9 @@ export function homeView(ctx: Context): View {
     fill(next, button(w(NEXT[part]), () => { ctx.go(part); }, { class: 'main', id: 'next' }), ' ', button(w('at-store'), () => { ctx.go('store'); }, { id: 'at-store' }));
     for (const f of fields) if (document.activeElement !== f.input && !f.input.hasAttribute('aria-invalid')) f.input.value = factOf(state.orchard, f.key);
     if (document.activeElement !== whole.input) whole.input.value = state.orchard;
-    const { notices } = ctx.seen();
+    const { notices, where } = ctx.seen();
     const placed = notices.filter((n) => n.severity === 'error' && n.place?.file === ORCHARD_FILE);
-    fill(wrong, trees === 0 && placed.every((n) => n.code === 'trees-missing') ? null : list(mistakesOf({ ...ctx.seen(), notices: placed }).map((text, i) => w('on-line', { line: placed[i]!.place!.line, text }))));
+    fill(wrong, trees === 0 && placed.every((n) => n.code === 'trees-missing') ? null : list(mistakesOf({ where, notices: placed }).map((text, i) => w('on-line', { line: placed[i]!.place!.line, text }))));
     refreshFiles();
   };
   return { root, refresh };

@@ -1,6 +1,6 @@
 /**
  * Medlar's page for a phone: the grower's files in, plan and sheet out, all on the device.
- * For scripts: `medlar.settled()` waits until all is kept; `medlar.answer()` gives `{ result, questions, notices }` as `medlar plan --json` prints them for the same files.
+ * For scripts: `medlar.settled()` waits until all is kept; `medlar.plan()` says whether there is a plan; `medlar.answer()` gives `{ result, questions, notices }` as `medlar plan --json` prints them for the same files.
  * The build puts 'unrun' and 'unrun-how' into the page for browsers that run no script.
  */
 import { NOWHERE, parseWhere } from '../orchard/where.ts';
@@ -16,7 +16,7 @@ import type { PageAnswer, Seen } from './seen.ts';
 import { answerOf, mistakesOf, see, seeEarly } from './seen.ts';
 import { sheetPart } from './sheet.ts';
 import { SPEAKS } from './speech.ts';
-import { EMPTY, factOf } from './state.ts';
+import { EMPTY, factOf, treeLines } from './state.ts';
 import type { State } from './state.ts';
 import { storeView } from './store.ts';
 import { treesView } from './trees.ts';
@@ -73,16 +73,19 @@ function today(): Day {
   return told ?? day(now.getFullYear(), now.getMonth() + 1, now.getDate());
 }
 
-/** Kept until the state or the day changes. */
-function memo(of: (state: State, today: Day) => Seen): () => Seen {
-  let [last, when, made]: [State | null, Day, Seen | null] = [null, '', null];
-  return () => {
-    if (!made || last !== state || when !== today()) [last, when, made] = [state, today(), of(state, today())];
-    return made;
+/** The last two are kept: the state as it is, and the one that an edit tries. */
+function memo(of: (state: State, today: Day) => Seen): (of?: State) => Seen {
+  let kept: { readonly state: State; readonly today: Day; readonly seen: Seen }[] = [];
+  return (now = state) => {
+    const day = today();
+    const found = kept.find((k) => k.state === now && k.today === day) ?? { state: now, today: day, seen: of(now, day) };
+    kept = [found, ...kept.filter((k) => k !== found)].slice(0, 2);
+    return found.seen;
   };
 }
 const seen = memo(see);
-const early = memo(seeEarly);
+const withOneTree = memo(seeEarly);
+const early = (now = state): Seen => (treeLines(now.orchard).length > 0 ? seen(now) : withOneTree(now));
 
 function take(next: State): void {
   state = next;
@@ -95,14 +98,14 @@ function edit(change: (orchard: string) => string | null): string[] {
   if (orchard === null) return [wordsOf(context())('mend-first')];
   const before = mistakesOf(early());
   const next = { ...state, orchard };
-  const mistakes = mistakesOf(seeEarly(next, today())).filter((m) => !before.includes(m));
+  const mistakes = mistakesOf(early(next)).filter((m) => !before.includes(m));
   if (mistakes.length === 0) take(next);
   return mistakes;
 }
 
 function context(): Context {
   const where = parseWhere(factOf(state.orchard, 'where')) ?? NOWHERE;
-  return { language: where.language, system: where.units, today, state: () => state, seen, early, kept: () => typeof memory !== 'string', take, edit, go, copy: () => withInside(original, state) };
+  return { language: where.language, system: where.units, where, today, state: () => state, seen: () => seen(), early: () => early(), kept: () => typeof memory !== 'string', take, edit, go, copy: () => withInside(original, state) };
 }
 
 const bar = el('header', {});
@@ -135,14 +138,18 @@ function draw(): void {
   const place = factOf(state.orchard, 'where');
   if (!drawn) build(place);
   else if (drawn.place !== place) rebuildSoon();
-  const { sections, tabs, views } = drawn!;
+  showPart();
+  showMemory();
+  drawn!.views[part].refresh();
+}
+
+function showPart(): void {
+  const { sections, tabs } = drawn!;
   for (const p of PARTS) sections[p].hidden = p !== part;
   for (const [p, tab] of tabs) {
     if (p === part) tab.setAttribute('aria-current', 'page');
     else tab.removeAttribute('aria-current');
   }
-  showMemory();
-  views[part].refresh();
 }
 
 /** Says where nothing is kept, and asks which counts where two windows changed the same orchard. */
@@ -188,12 +195,15 @@ function go(to: Part): void {
 }
 
 function start(): void {
-  (globalThis as unknown as { medlar: { answer: () => PageAnswer; settled: () => Promise<void> } }).medlar = { answer: () => answerOf(seen()), settled: () => busy };
+  (globalThis as unknown as { medlar: { answer: () => PageAnswer; plan: () => boolean; settled: () => Promise<void> } }).medlar = { answer: () => answerOf(seen()), plan: () => seen().plan !== null, settled: () => busy };
   document.body.append(bar, main);
   addEventListener('hashchange', draw);
   addEventListener('focus', look);
   document.addEventListener('visibilitychange', () => { if (document.visibilityState === 'visible') look(); });
-  draw();
+  // The page is seen before the report in it is read.
+  build(factOf(state.orchard, 'where'));
+  showPart();
+  setTimeout(draw);
 }
 
 busy = recall(inside).then((found) => {

@@ -54,24 +54,29 @@ function planned(plan: Plan, ctx: Context): Child[] {
   ];
 }
 
+/** One tree on one day: its amounts, then once for all of them the ring and the window. */
 function doseRows(plan: Plan, t: TreePlan, day: Plan['days'][number], w: PageWords): HTMLElement[] {
   const { language: L, units: system } = plan.orchard.where;
   const several = new Set(plan.days.flatMap((d) => d.doses.map((x) => x.feed.bag))).size > 1;
-  return day.doses.filter((d) => d.plan === t).map(({ feed }) => {
-    const room = el('div', { class: 'room', hidden: true });
-    const amount = `${showDose(feed.g, system, L)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`;
-    const [from, to] = feed.ring ? showSpan(showLength(feed.ring.from.value, system, L), showLength(feed.ring.to.value, system, L)) : ['', ''];
-    const only = t.need.nitrogen.ifBelow && feed.serves === 'N' ? say(L, 'sheet', 'only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system, L) }) : '';
+  const feeds = day.doses.filter((d) => d.plan === t).map((d) => d.feed);
+  const [first] = feeds;
+  if (!first) return [];
+  const room = el('div', { class: 'room', hidden: true });
+  const lines = feeds.flatMap((feed, i) => {
     const small = [several ? feed.bag.label : '', t.tree.count > 1 ? say(L, 'sheet', 'each', { count: t.tree.count }) : '', feed.mL === null ? '' : say(L, 'sheet', 'about', { cups: showVolume(feed.mL, system, L) })].filter(Boolean).join(', ');
-    return el('div', { class: 'dose' },
-      el('div', { class: 'dose-line' }, el('strong', { class: 'tree-name' }, t.tree.name), number(amount, [feed.planned], plan, room, w, { 'data-tree': t.tree.name })),
+    return [
+      el('div', { class: 'dose-line' }, i === 0 ? el('strong', { class: 'tree-name' }, t.tree.name) : el('span', {}), number(`${showDose(feed.g, system, L)}${isWeak(t.need[feed.serves]) ? ' †' : ''}`, [feed.planned], plan, room, w, { 'data-tree': t.tree.name })),
       el('div', { class: 'hint' }, small),
-      only ? el('div', {}, el('strong', {}, only)) : null,
-      el('div', { class: 'row' },
-        feed.ring ? number(say(L, 'sheet', 'ring', { from, to }), [feed.ring.from, feed.ring.to, feed.ring.area], plan, room, w) : say(L, 'sheet', 'tub'),
-        number(showWindow(feed.window.from, feed.window.until, L), [feed.window.why], plan, room, w)),
-      room);
+    ];
   });
+  const only = t.need.nitrogen.ifBelow && feeds.some((f) => f.serves === 'N') ? say(L, 'sheet', 'only-if', { length: showShort(t.need.nitrogen.ifBelow.value, system, L) }) : '';
+  const [from, to] = first.ring ? showSpan(showLength(first.ring.from.value, system, L), showLength(first.ring.to.value, system, L)) : ['', ''];
+  const windows = feeds.filter((f, i) => feeds.findIndex((g) => g.window.from === f.window.from && g.window.until === f.window.until) === i);
+  return [el('div', { class: 'dose' }, ...lines, only ? el('div', {}, el('strong', {}, only)) : null,
+    el('div', { class: 'row' },
+      first.ring ? number(say(L, 'sheet', 'ring', { from, to }), [first.ring.from, first.ring.to, first.ring.area], plan, room, w) : say(L, 'sheet', 'tub'),
+      ...windows.map((f) => number(showWindow(f.window.from, f.window.until, L), [f.window.why], plan, room, w))),
+    room)];
 }
 
 function canRow(plan: Plan, t: TreePlan, w: PageWords): HTMLElement {

@@ -13,10 +13,13 @@ import type { Plan } from '../plan.ts';
 import { planSeason } from '../plan.ts';
 import type { Place } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
+import type { Report } from '../soil/read.ts';
+import { readReport } from '../soil/read.ts';
 import type { Day } from '../units/date.ts';
 import type { State } from './state.ts';
 import { RULES_FILE, treeLines, withTree } from './state.ts';
 
+/** `plan` is made when it is first asked for, and null where something stands in its way. */
 export type Seen = Gathered & { readonly where: Where; readonly plan: Plan | null };
 
 /** Loads and checks everything, all mistakes at once; with a plan where nothing stands in its way. */
@@ -25,10 +28,23 @@ export function see(state: State, today: Day): Seen {
     const text = Object.hasOwn(state.reports, file) ? state.reports[file] : undefined;
     return text === undefined ? { refused: notice('file-missing', 'error', { file, why: 'absent' }, place) } : { text };
   };
-  const found = gather(state.orchard, reportText, state.diary === '' ? { entries: [], notices: [] } : readDiary(state.diary, DIARY_FILE, countryIn(state.orchard)), today, ownRules(state));
+  const found = gather(state.orchard, reportText, state.diary === '' ? { entries: [], notices: [] } : readDiary(state.diary, DIARY_FILE, countryIn(state.orchard)), today, ownRules(state), readOnce);
   const { orchard, zones, diary } = found;
-  const plan = !orchard || found.notices.some((n) => n.severity === 'error') ? null : planSeason(orchard, zones, today, { diary });
-  return { ...found, where: orchard?.where ?? NOWHERE, plan };
+  let plan: Plan | null | undefined;
+  return {
+    ...found, where: orchard?.where ?? NOWHERE,
+    get plan() { return (plan ??= !orchard || found.notices.some((n) => n.severity === 'error') ? null : planSeason(orchard, zones, today, { diary })); },
+  };
+}
+
+/** Reports as last read: most touches change none. */
+const lastRead = new Map<string, { readonly text: string; readonly report: Report }>();
+export function readOnce(text: string, file: string): Report {
+  const known = lastRead.get(file);
+  if (known?.text === text) return known.report;
+  const report = readReport(text, file);
+  lastRead.set(file, { text, report });
+  return report;
 }
 
 /** The page cannot read `rules.yaml`: its rules count where they were put into it, and are told else. */
@@ -54,4 +70,4 @@ export function answerOf({ orchard, where, plan, notices, questions }: Seen): Pa
 }
 
 /** The mistakes of a state, each as a sentence. */
-export const mistakesOf = ({ notices, where }: Seen): string[] => notices.filter((n) => n.severity === 'error').map((n) => noticeText(n, where.language));
+export const mistakesOf = ({ notices, where }: Pick<Seen, 'notices' | 'where'>): string[] => notices.filter((n) => n.severity === 'error').map((n) => noticeText(n, where.language));

@@ -9,7 +9,7 @@ import { wordsOf } from './view.ts';
 export function sheetPart(ctx: Context): View {
   const w = wordsOf(ctx);
   const paper = field(w('paper-size'), choose('paper-size', [['a4', 'A4'], ['letter', 'Letter']]));
-  paper.input.value = ctx.early().where.paper;
+  paper.input.value = ctx.where.paper;
   const large = tick('large', w('large'));
   // Same origin, so that the page may ask it to print; scripts stay off.
   const frame = el('iframe', { id: 'sheet-frame', title: w('sheet-frame'), sandbox: 'allow-same-origin allow-modals' });

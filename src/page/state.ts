@@ -37,7 +37,18 @@ export function stateOf(json: string | null | undefined): State | null {
   }
 }
 
-const docOf = (text: string): Document => (text.trim() === '' ? new Document({}) : parseDocument(text, { prettyErrors: false, merge: false }));
+/** Texts as last read; nothing read here is changed. */
+let lastRead: { readonly text: string; readonly doc: Document; readonly counter: LineCounter } | null = null;
+function readAs(text: string): { readonly doc: Document; readonly counter: LineCounter } {
+  if (lastRead?.text !== text) {
+    const counter = new LineCounter();
+    lastRead = { text, counter, doc: parseDocument(text, { lineCounter: counter, prettyErrors: false, merge: false }) };
+  }
+  return lastRead;
+}
+
+/** A text to be changed. */
+const docOf = (text: string): Document => (text.trim() === '' ? new Document({}) : readAs(text).doc.clone());
 
 /** The orchard's text after a change; null where it is no sound YAML, so that nothing can be changed but by hand. */
 function edited(text: string, change: (doc: Document) => void): string | null {
@@ -88,14 +99,13 @@ const textOf = (node: unknown): string => {
   return (node.type === 'PLAIN' ? node.source ?? String(node.value) : String(node.value)).trim();
 };
 
-export const factOf = (text: string, key: string): string => textOf((docOf(text).contents as YAMLMap | null)?.get?.(key, true));
+export const factOf = (text: string, key: string): string => textOf((readAs(text).doc.contents as YAMLMap | null)?.get?.(key, true));
 
 export type TreeLine = { readonly name: string; readonly facts: string; readonly from: number; readonly until: number; readonly oneLine: boolean };
 
 /** The trees as they stand in the text, with the lines they take. */
 export function treeLines(text: string): TreeLine[] {
-  const counter = new LineCounter();
-  const doc = parseDocument(text, { lineCounter: counter, prettyErrors: false, merge: false });
+  const { doc, counter } = readAs(text);
   const trees = isMap(doc.contents) ? doc.contents.get('trees', true) : null;
   if (!isMap(trees)) return [];
   return trees.items.map((pair: Pair) => {
@@ -108,14 +118,14 @@ export function treeLines(text: string): TreeLine[] {
 }
 
 export function bagLines(text: string, shelf: Shelf): string[] {
-  const doc = docOf(text);
+  const { doc } = readAs(text);
   const bags = isMap(doc.contents) ? doc.contents.get(shelf, true) : null;
   return isSeq(bags) ? bags.items.map(textOf) : [];
 }
 
 /** The reports that the zones name. */
 export function zoneFiles(text: string): string[] {
-  const doc = docOf(text);
+  const { doc } = readAs(text);
   const zones = isMap(doc.contents) ? zoneLines(doc.contents) : [];
   return [...new Set(zones.flatMap((z) => z.lines.map((line) => textOf(line).split(/,\s+/)[0]!)))];
 }
@@ -135,7 +145,7 @@ export function freeName(text: string, wanted: string): string {
  */
 export function withReport(state: State, file: string, report: string, garden: string): State {
   const reports = { ...state.reports, [file]: report };
-  const doc = docOf(state.orchard);
+  const { doc } = readAs(state.orchard);
   const zones = (isMap(doc.contents) ? zoneLines(doc.contents) : []).map((z) => ({ name: z.name, of: z.lines.map(textOf) }));
   const facts = treeLines(state.orchard).map((t) => t.facts.toLowerCase().split(/,\s+/));
   const own = zones.every((z) => z.of.every((of) => of === file || of.startsWith(`${file}, `)) && !facts.some((f) => f.includes(z.name.toLowerCase())));

@@ -1,5 +1,6 @@
 /** The trees, in walking order: a line each, changed where it stands; and a short form that writes such a line. */
 import { noticeText, questionText } from '../json/notices.ts';
+import type { Question } from '../reason/notice.ts';
 import { CROPS_WITHOUT_FIGURES, CROP_WORDS, SIZES } from '../tables/crops.ts';
 import { say } from '../words/words.ts';
 import { button, choose, el, field, fill, textInput, tick } from './dom.ts';
@@ -20,6 +21,7 @@ export function treesView(ctx: Context): View {
   const lines = el('ol', { class: 'trees' });
   let shown: readonly TreeRow[] = [];
   let drawn = '';
+  let soon: ReturnType<typeof setTimeout> | undefined;
   const form = addForm(ctx);
 
   const refresh = (): void => {
@@ -35,11 +37,18 @@ export function treesView(ctx: Context): View {
     }
     trees.forEach((t, i) => { shown[i]!.refresh(t); });
     form.refresh();
+    // The plan of a large orchard takes longer than a touch should: its questions follow once the page is drawn.
+    clearTimeout(soon);
+    soon = setTimeout(() => {
+      const { questions, plan } = ctx.seen();
+      for (const row of shown) row.ask([...questions, ...(plan?.questions ?? [])]);
+    });
   };
   return { root: el('div', {}, form.root, heading, empty, lines), refresh };
 }
 
-type TreeRow = { readonly root: HTMLElement; readonly refresh: (tree: TreeLine) => void };
+/** `ask` shows what the plan would like to know of it. */
+type TreeRow = { readonly root: HTMLElement; readonly refresh: (tree: TreeLine) => void; readonly ask: (questions: readonly Question[]) => void };
 
 function treeRow(tree: TreeLine, i: number, ctx: Context, removed: () => void): TreeRow {
   const w = wordsOf(ctx);
@@ -56,11 +65,13 @@ function treeRow(tree: TreeLine, i: number, ctx: Context, removed: () => void): 
     if (!facts.input.hasAttribute('aria-invalid') && document.activeElement !== facts.input) facts.input.value = now.facts.replace(/\s*\n\s*/g, ', ');
     // A line that was not taken stays as typed, with what is wrong beside it.
     if (mine.length > 0 || facts.input.value === now.facts) facts.mistakes(mine.map((n) => noticeText(n, ctx.language)));
-    const questions = [...seen.questions, ...(seen.plan?.questions ?? [])].filter((q) => q.about === now.name);
+  };
+  const ask = (all: readonly Question[]): void => {
+    const questions = all.filter((q) => q.about === tree.name);
     fill(asked, ...questions.map((q) => el('li', {}, `${questionText(q, ctx.language)} ${say(ctx.language, 'ask', q.changes)}`)));
     asked.hidden = questions.length === 0;
   };
-  return { root: el('li', {}, facts.root, asked, el('p', { class: 'row' }, remove)), refresh };
+  return { root: el('li', {}, facts.root, asked, el('p', { class: 'row' }, remove)), refresh, ask };
 }
 
 function addForm(ctx: Context): View {

@@ -1,4 +1,5 @@
 /** What a part of the page is given, and what it gives back. */
+import type { Where } from '../orchard/where.ts';
 import type { Day } from '../units/date.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
@@ -11,6 +12,8 @@ export type Part = (typeof PARTS)[number];
 export type Context = {
   readonly language: Language;
   readonly system: 'us' | 'metric';
+  /** As the orchard's own line says it. */
+  readonly where: Where;
   readonly today: () => Day;
   readonly state: () => State;
   /** The files as they stand; and, while there is no tree yet, as if one stood there. */

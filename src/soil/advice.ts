@@ -44,6 +44,9 @@ const bare = (pattern: string): string => pattern.replace(/\((?!\?)/g, '(?:');
 /** "2 lb N, 1 lb P2O5 and 3 lb K2O per 1000 sq ft": the ground behind the last is that of all. */
 const LIST = new RegExp(bare(`(?:(?:${AMOUNT_FIRST}|${NAME_FIRST})\\s*(?:,\\s*(?:and\\s)?|and\\s|&|\\+|plus\\s)\\s*)+(?:${AMOUNT_FIRST}|${NAME_FIRST})(?=[^\\d.;,]{0,25}?${PER}`) + `${AREA})`, 'gi');
 
+/** What every form above holds; most lines do not, and are spared the larger patterns. */
+const WEIGHED = /\d\s*(?:lbs?|pounds?|oz|ounces?|kgs?|kilo(?:gram)?s?|grams?|g)\b/gi;
+
 /** Every amount that the sample's lines recommend, in their order; each stretch of a line counts once. */
 export function adviceOf(sample: Sample): Advice[] {
   let below: { readonly ground: string; readonly line: number } | null = null;
@@ -59,11 +62,12 @@ export function adviceOf(sample: Sample): Advice[] {
 
 /** The amounts that one line recommends; `ground` where a heading above told it, else it may head the line itself. */
 export function amountsIn(printed: string, line: number, ground: string | null = null): Advice[] {
-  if (printed.length > 400 || NOT_ADVICE.test(printed)) return [];
+  const weights = printed.length > 400 ? 0 : printed.match(WEIGHED)?.length ?? 0;
+  if (weights === 0 || NOT_ADVICE.test(printed)) return [];
   // "Recommendation, per 1,000 sq ft: N 2 lb, P2O5 1 lb".
   const own = ground ?? groundIn(printed.slice(0, printed.indexOf(':') + 1));
   const text = own === null ? printed : onGround(printed, own);
-  let rest = text.replace(LIST, onGround);
+  let rest = weights > 1 ? text.replace(LIST, onGround) : text;
   const found: { at: number; advice: Advice[] }[] = [];
   // "P2O5 40 lb/acre K2O 60 lb/acre": the first amount is none of potash.
   for (const { pattern, ...groups } of NAMES_BEHIND.test(text) ? FORMS : FORMS.toReversed()) {

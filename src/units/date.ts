@@ -46,11 +46,18 @@ export function monthDay(text: string): { month: number; date: number } | null {
   return month && isReal(2025, month, date) ? { month, date } : null;
 }
 
-export function addDays(d: Day, days: number): Day {
-  const [y, m, date] = d.split('-').map(Number) as [number, number, number];
-  return new Date(Date.UTC(y, m - 1, date + days)).toISOString().slice(0, 10);
+const DAY_MS = 86_400_000;
+/** Days since 1970 of an ISO day. Planning asks for the same few days thousands of times. */
+const numbers = new Map<Day, number>();
+function numberOf(d: Day): number {
+  const known = numbers.get(d);
+  if (known !== undefined) return known;
+  const n = Math.round(Date.parse(d) / DAY_MS);
+  if (numbers.size > 5000) numbers.clear();
+  numbers.set(d, n);
+  return n;
 }
 
-export function daysBetween(a: Day, b: Day): number {
-  return Math.round((Date.parse(b) - Date.parse(a)) / 86_400_000);
-}
+export const addDays = (d: Day, days: number): Day => new Date((numberOf(d) + days) * DAY_MS).toISOString().slice(0, 10);
+
+export const daysBetween = (a: Day, b: Day): number => numberOf(b) - numberOf(a);

@@ -222,7 +222,7 @@ describe('a story from scratch', () => {
     await go(page, 'plan');
     const doses = planned.result.days.flatMap((d: { doses: { tree: string; g: number }[] }) => d.doses.map((x) => [x.tree, ounces(x.g)]));
     expect(doses.length).toBeGreaterThan(1);
-    const shown = await page.locator('.dose-line').evaluateAll((lines: any[]) => lines.map((l) => [l.querySelector('.tree-name').textContent, l.querySelector('.number').textContent.replace(' †', '')]));
+    const shown = await page.locator('.dose-line').evaluateAll((lines: any[]) => lines.map((l) => [l.querySelector('.number').dataset.tree, l.querySelector('.number').textContent.replace(' †', '')]));
     expect(shown).toEqual(doses);
   });
 
