@@ -13,6 +13,9 @@ export type Io = {
   readonly stdin: () => Promise<string>;
   /** The same as it came in, for a report that may be in another encoding; absent where only text comes. */
   readonly bytes?: () => Promise<Uint8Array>;
+  /** The same as it comes in, piece by piece, for what must not be held whole; and a wait until what was said is taken. */
+  readonly chunks?: () => AsyncIterable<Uint8Array>;
+  readonly rested?: () => Promise<void>;
   /** Asks the person at the terminal; absent where none sits there. Rejects when they leave. */
   readonly ask?: (question: string) => Promise<string>;
   /** The same for one of several, by its place; absent where it is asked for by letter. */

@@ -39,8 +39,9 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   command('read', 'cmd-read').argument('[report]').action(async (report: string | undefined, _: unknown, self: Command) => {
     code = await (await import('./read.ts')).readCommand(report, self.optsWithGlobals<Common>(), io);
   });
-  command('plan', 'cmd-plan').argument('[tree]').action(async (tree: string | undefined, _: unknown, self: Command) => {
-    code = await (await import('./plan.ts')).planCommand(tree, self.optsWithGlobals<Common>(), io);
+  command('plan', 'cmd-plan').argument('[tree]').option('--batch', w('opt-filter')).action(async (tree: string | undefined, _: unknown, self: Command) => {
+    const options = self.optsWithGlobals<Common & { batch?: true }>();
+    code = options.batch ? await (await import('./batch.ts')).batch(io, options.today ?? io.today) : await (await import('./plan.ts')).planCommand(tree, options, io);
   });
   sheetOptions(command('sheet', 'cmd-sheet').argument('[tree]')).action(async (tree: string | undefined, _: unknown, self: Command) => {
     code = await (await import('./sheet.ts')).sheetCommand(tree, self.optsWithGlobals<Common>(), io);

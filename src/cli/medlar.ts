@@ -21,6 +21,9 @@ async function bytes(): Promise<Buffer> {
   return Buffer.concat(chunks);
 }
 
+const chunks = (): AsyncIterable<Uint8Array> => process.stdin as AsyncIterable<Buffer>;
+const rested = async (): Promise<void> => { if (process.stdout.writableNeedDrain) await new Promise<void>((go) => { process.stdout.once('drain', go); }); };
+
 const stdin = async (): Promise<string> => (await bytes()).toString('utf8');
 
 /** Questions on stderr, a line back for each; lines pasted together wait their turn. Rejects on ctrl-C and ctrl-D. */
@@ -44,7 +47,7 @@ const waiting = (): boolean => reader?.waiting() === true;
 
 process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(), today: `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`,
-  out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin, bytes, open,
+  out: (text) => process.stdout.write(text), err: (text) => process.stderr.write(text), stdin, bytes, chunks, rested, open,
   ...(process.stdin.isTTY && process.stdout.isTTY ? { ask, waiting, ...(arrows ? { choose } : {}) } : {}),
 }).catch((e: unknown) => {
   process.stderr.write(`${say('en-US', 'notice', 'fault', { why: e instanceof Error ? e.message : String(e) })}\n`);

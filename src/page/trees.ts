@@ -84,6 +84,7 @@ function addForm(ctx: Context): View {
   const planted = field(w('planted'), textInput('add-planted', { inputmode: 'numeric' }), w('planted-hint'));
   const across = field(w('across', { unit: us ? 'ft' : 'm' }), textInput('add-across', { inputmode: 'decimal' }), w('across-hint'));
   const shoots = field(w('shoots', { unit: us ? 'in' : 'cm' }), textInput('add-shoots', { inputmode: 'decimal' }), w('shoots-hint'));
+  const trunk = field(w('trunk', { unit: us ? 'in' : 'cm' }), textInput('add-trunk', { inputmode: 'decimal' }), w('trunk-hint'));
   const tub = field(w('tub'), textInput('add-tub', { inputmode: 'decimal' }), w('tub-hint'));
   const many = field(w('many'), textInput('add-many', { inputmode: 'numeric', value: '1' }), w('many-hint'));
   const mulch = tick('add-mulch', w('mulch'));
@@ -101,6 +102,7 @@ function addForm(ctx: Context): View {
       `${n === '' || n === '1' ? '' : `${n} `}${crop.input.value}`, size.input.value,
       planted.input.value.trim() && `planted ${planted.input.value.trim()}`,
       across.input.value.trim() && `${withUnit(across.input.value, us ? 'ft' : 'm')} across`,
+      trunk.input.value.trim() && `trunk ${withUnit(trunk.input.value, us ? 'in' : 'cm')} round`,
       shoots.input.value.trim() && `shoots ${withUnit(shoots.input.value, us ? 'in' : 'cm')} ${year}`,
       tub.input.value.trim() && `tub ${withUnit(tub.input.value, us ? 'gal' : 'L')}`,
       mulch.input.checked ? 'mulch' : '', lawn.input.checked ? 'fed lawn' : '', zoneChoice(),
@@ -137,7 +139,7 @@ function addForm(ctx: Context): View {
   const again = button(w('same-again'), () => { if (last) add(freeName(ctx.state().orchard, last.word), last.facts); }, { id: 'add-again', hidden: true });
   const form = el('form', { id: 'add', novalidate: true, 'aria-label': w('add-tree') },
     el('h3', {}, w('add-tree')), name.root, crop.root,
-    el('div', { class: 'pair' }, size.root, planted.root), el('div', { class: 'pair' }, across.root, shoots.root), el('div', { class: 'pair' }, tub.root, many.root),
+    el('div', { class: 'pair' }, size.root, planted.root), el('div', { class: 'pair' }, across.root, trunk.root), el('div', { class: 'pair' }, shoots.root, many.root), tub.root,
     el('div', { class: 'row' }, mulch.root, lawn.root), zone, wrong,
     el('p', { class: 'row' }, el('button', { type: 'submit', class: 'main', id: 'add-tree' }, w('add')), again), said);
   form.addEventListener('submit', (event) => {

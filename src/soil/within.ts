@@ -45,7 +45,11 @@ function isSampling(before: string, after: string): boolean {
   return own < 0 && other < 0 ? new RegExp(`^[ ,;:(-]{0,3}(?:${SAMPLED.source})`, 'i').test(after) : own > other;
 }
 
+/** What every depth holds; most lines do not, and are spared the larger patterns. */
+const LONG = /\d ?(?:in|"|''|cm|mm|zoll|pulg|pouc|poll|poleg)|\((?:cm|mm|in)/i;
+
 function depthOf(text: string): Within['depth'] {
+  if (!LONG.test(text)) return null;
   const says = new RegExp(SAMPLED.source, 'i').test(text);
   for (const pattern of [...DEPTHS, ...(says ? LOOSE : [])]) {
     const m = pattern.exec(text);

@@ -422,7 +422,7 @@ describe('more stories from scratch, held against the command line', () => {
     ['a farm garden in Georgia: two samples, rows of bushes, what is in the shed', 'bare', {
       place: { 'fact-orchard': 'Long rows', 'fact-where': 'Georgia, US', 'fact-bud-break': '10 March', 'fact-first-frost': '5 November' },
       report: 'Sample: Upper field\npH 5.1\nPhosphorus 12 lb/acre, low\nPotassium 90 lb/acre, medium\n\nSample: Creek\npH 6.2\nPhosphorus 80 lb/acre, high\nPotassium 300 lb/acre, high\n',
-      trees: [{ 'add-name': 'Peach row', 'add-crop': 'peach', 'add-planted': '2021', 'add-across': '10', 'add-shoots': '20', 'add-many': '6', 'add-zone': 'creek' }, { 'add-crop': 'blueberry', 'add-planted': '2020', 'add-across': '4', 'add-many': '12', 'add-zone': 'upper field', 'ticks': 'add-mulch' }, { 'add-crop': 'fig', 'add-planted': '2018', 'add-across': '12', 'add-zone': 'creek' }],
+      trees: [{ 'add-name': 'Peach row', 'add-crop': 'peach', 'add-planted': '2021', 'add-across': '10', 'add-trunk': '11', 'add-shoots': '20', 'add-many': '6', 'add-zone': 'creek' }, { 'add-crop': 'blueberry', 'add-planted': '2020', 'add-across': '4', 'add-many': '12', 'add-zone': 'upper field', 'ticks': 'add-mulch' }, { 'add-crop': 'fig', 'add-planted': '2018', 'add-across': '12', 'add-zone': 'creek' }],
       bags: [{ 'bag-N': '10', 'bag-P': '10', 'bag-K': '10', 'bag-weight': '40', 'bag-shelf': 'shed' }, { 'bag-N': '21', 'bag-P': '0', 'bag-K': '0', 'bag-weight': '20', 'bag-price': '14', 'bag-shelf': 'store' }],
     }],
     ['ein Garten in Bayern, auf Deutsch', 'bayern', {
