@@ -1,6 +1,7 @@
 /** The soil report: typed or pasted, each line answered at once in the words of `read`. */
 import { cropsOf, leafExample } from '../gather.ts';
 import { questionText, noticeText } from '../json/notices.ts';
+import { citeOf } from '../json/reason.ts';
 import { leafText, ratingText, summary, takenAs } from '../json/read-words.ts';
 import { densityNotes } from '../rating/convert.ts';
 import { rateSample, schemeNotes } from '../rating/rate.ts';
@@ -87,9 +88,9 @@ function sampleBox(sample: Sample, questions: readonly Question[], ctx: Context)
   const rows = [
     ...rated.map((r) => {
       const open = questions.some((q) => q.place?.line === r.reading.place.line && q.about === r.reading.item) && r.rating === null;
-      return { line: r.reading.place.line, paper: r.reading.asPrinted, taken: takenAs(r, where), rating: open ? w('see-question') : sample.kind === 'leaf' ? leafText(r, where, crops) : ratingText(r, where) };
+      return { line: r.reading.place.line, paper: r.reading.asPrinted, taken: takenAs(r, where), rating: open ? w('see-question') : sample.kind === 'leaf' ? leafText(r, where, crops) : ratingText(r, where), cite: open ? null : r.cite };
     }),
-    ...sample.unread.map((u) => ({ line: u.line, paper: u.text, taken: '', rating: say(L, 'read', 'not-a-reading') })),
+    ...sample.unread.map((u) => ({ line: u.line, paper: u.text, taken: '', rating: say(L, 'read', 'not-a-reading'), cite: null })),
   ].sort((a, b) => a.line - b.line);
   const [, paper, , rating] = say(L, 'read', 'columns').split('|') as [string, string, string, string];
   return el('section', { class: 'sample' },
@@ -97,7 +98,7 @@ function sampleBox(sample: Sample, questions: readonly Question[], ctx: Context)
     rated.length > 0 ? el('p', { class: 'so' }, sample.kind === 'leaf' ? say(L, 'read', 'so-leaf', { example: leafExample(sample) }) : summary(rated, where)) : null,
     el('table', {},
       el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, paper), el('th', { scope: 'col' }, w('taken', { rating })))),
-      el('tbody', {}, ...rows.slice(0, MOST_ROWS).map((r) => el('tr', {}, el('td', { class: 'paper' }, r.paper), el('td', {}, r.taken ? el('strong', {}, r.taken) : null, r.taken ? el('br') : null, r.rating))))),
+      el('tbody', {}, ...rows.slice(0, MOST_ROWS).map((r) => el('tr', {}, el('td', { class: 'paper' }, r.paper), el('td', {}, r.taken ? el('strong', {}, r.taken) : null, r.taken ? el('br') : null, r.cite && r.rating && r.cite.source !== 'lab' ? el('details', {}, el('summary', {}, r.rating), el('span', { class: 'cite' }, citeOf(r.cite, L))) : r.rating))))),
     rows.length > MOST_ROWS ? el('p', {}, w('more-lines', { n: rows.length - MOST_ROWS })) : null,
     ...[...schemeNotes(rated), ...densityNotes(rated)].map((n) => el('p', { class: 'hint' }, noticeText(n, L))));
 }

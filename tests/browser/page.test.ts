@@ -934,7 +934,7 @@ describe('hostile texts', () => {
         }
         // A name alone is taken, whatever it is.
         await go(page, 'trees');
-        for (const id of ['planted', 'across', 'shoots', 'tub']) await page.locator(`#add-${id}`).fill('');
+        for (const id of ['planted', 'across', 'trunk', 'shoots', 'tub']) await page.locator(`#add-${id}`).fill('');
         await typed(page, { 'add-name': text, 'add-crop': 'fig', 'add-many': '1' });
         await page.locator('#add-tree').click();
         for (const part of PARTS) await go(page, part);
