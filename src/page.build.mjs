@@ -60,7 +60,7 @@ const BUILT = /^(?:ph-|any-|stop-|wait-|limit-|trees|samples|zones|unit-|changes
 function wordsOf(enUS, code) {
   // What no code of the page says at all: the words of other commands.
   const spoken = new Set([...code.matchAll(/\bsay(?:IfKnown)?\([^,()]+(?:\([^()]*\))?, '(\w+)'/g)].map((m) => m[1]));
-  const kept = (group, key) => (spoken.has(group) || PUT_TOGETHER.includes(group)) && (!LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code));
+  const kept = (group, key) => !(group === 'page' && key.startsWith('unrun')) && (spoken.has(group) || PUT_TOGETHER.includes(group)) && (!LITERAL.includes(group) || BUILT.test(key) || code.includes(`'${key}'`) || new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(code));
   return Object.fromEntries(Object.entries(enUS).map(([group, all]) => [group, Object.fromEntries(Object.entries(all).filter(([key]) => kept(group, key)))]));
 }
 
@@ -109,7 +109,9 @@ export const settings = () => ({
 export async function buildPage() {
   const { metafile, outputFiles: [whole] } = await build({ ...settings(), plugins: [templates, lighter()], metafile: true });
   const [{ inputs }] = Object.values(metafile.outputs);
-  const code = Object.keys(inputs).filter((path) => inputs[path].bytesInOutput > 0 && path.startsWith('src/') && !path.startsWith('src/words/en-')).map(read).join('\n');
+  const code = Object.keys(inputs).filter((path) => inputs[path].bytesInOutput > 0 && path.startsWith('src/') && !path.startsWith('src/words/en-')).map(read).join('\n')
+    // Comments say nothing on the page.
+    .replace(/^\s*\/\*\*[\s\S]*?\*\//gm, '').replace(/^\s*\/\/.*$/gm, '');
   const pages = await Promise.all(Object.entries(PAGES).map(async ([language, name]) => [name, await pageIn(language, code, uncitedIn(whole.text))]));
   mkdirSync(`${root}/dist`, { recursive: true });
   for (const [name, text] of [...pages, ['worker.js', read('src/page/worker.js')], ['icon.svg', read('src/page/icon.svg')]]) {
@@ -131,7 +133,7 @@ async function pageIn(language, written, uncited) {
   const policy = [
     "default-src 'none'", `script-src ${hash(script)}`, `style-src ${[style, ...sheetStyles()].map(hash).join(' ')}`, 'img-src data:', "base-uri 'none'", "form-action 'none'",
   ].join('; ');
-  const icon = `data:image/svg+xml;base64,${Buffer.from(read('src/page/icon.svg')).toString('base64')}`;
+  const icon = `data:image/svg+xml,${read('src/page/icon.svg').trim().replaceAll('"', "'").replace(/[%#<>]/g, encodeURIComponent)}`;
   const fill = { language: language.slice(0, 2), policy, style, script, icon, unrun: escaped(words.page.unrun), 'unrun-how': escaped(words.page['unrun-how']) };
   return read('src/page/page.html').replace(/\{\{([\w-]+)\}\}/g, (_, key) => fill[key]);
 }
