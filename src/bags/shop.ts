@@ -11,7 +11,7 @@ export type Offer = { readonly bag: Bag; readonly usedG: number; readonly tubG?:
 
 export type Verdict = 'buy' | 'fine' | 'leave';
 export const VERDICTS: readonly Verdict[] = ['buy', 'fine', 'leave'];
-export const WHYS = ['best', 'dearer', 'no-price', 'surplus', 'alike', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'nitrogen-unwanted', 'amends', 'feeds-nothing', 'short', 'tubs'] as const;
+export const WHYS = ['best', 'dearer', 'no-price', 'surplus', 'alike', 'weed-killer', 'phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'nitrogen-unwanted', 'amends', 'feeds-nothing', 'short', 'together', 'tubs'] as const;
 export type Why = (typeof WHYS)[number];
 
 export type Ranked = {
@@ -38,7 +38,7 @@ export function offerFor(goal: Goal, bag: Bag): Offer {
   return { bag, usedG, supplied, over, short: shortOf(goal, supplied), wanted: grams((n) => goal[n] ?? 0), unwanted: grams((n) => (goal[n] === 0 ? over[n] : 0)) };
 }
 
-/** Faults that a bag has for open ground; mix in a tub holds nothing of its own. */
+/** Faults that a bag has for open ground; mix in a tub holds nothing of its own. One that tubs alone take leaves only the ground short. */
 const OF_GROUND: readonly Why[] = ['phosphate-unwanted', 'potash-unwanted', 'phosphate-untested', 'potash-untested', 'feeds-nothing'];
 
 type Judged = Omit<Ranked, 'verdict' | 'why'> & { readonly fit: readonly number[] };
@@ -49,7 +49,8 @@ export function rank(offers: readonly Offer[]): Ranked[] {
   return judged.map(({ fit, ...mine }, i): Ranked => {
     const { bag, usedG, tubG = 0 } = mine.offer;
     const fault = faultOf(mine.offer);
-    if (tubG > 0 && fault && OF_GROUND.includes(fault)) return { ...judge({ ...mine.offer, usedG: tubG }), verdict: 'fine', why: 'tubs' };
+    const ofGround = fault && (OF_GROUND.includes(fault) || (fault === 'short' && usedG <= tubG));
+    if (tubG > 0 && ofGround) return { ...judge({ ...mine.offer, usedG: tubG }), verdict: 'fine', why: 'tubs' };
     if (bag.weedKiller || usedG === 0 || (fault && (fault !== 'short' || i > 0))) return { ...mine, verdict: 'leave', why: fault ?? 'feeds-nothing' };
     if (i === 0) return { ...mine, verdict: 'buy', why: 'best' };
     const first = judged[0]!;
@@ -91,6 +92,9 @@ function judge(offer: Offer): Judged {
     ].map(Math.round),
   };
 }
+
+/** A bag that is too little alone, but that the whole purchase takes. */
+export const asBought = (r: Ranked, bought: readonly Bag[]): Ranked => (r.why === 'short' && bought.includes(r.offer.bag) ? { ...r, verdict: 'fine', why: 'together' } : r);
 
 /** The currencies of the prices, each once. */
 export const currenciesOf = (bags: readonly Bag[]): string[] => [...new Set(bags.flatMap((b) => (b.price ? [b.price.currency] : [])))];

@@ -4,7 +4,7 @@ import { parseNeed } from '../bags/need-text.ts';
 import type { Purchase } from '../bags/purchase.ts';
 import { cheapest } from '../bags/purchase.ts';
 import type { Ranked, Why } from '../bags/shop.ts';
-import { currenciesOf, offerFor, rank } from '../bags/shop.ts';
+import { asBought, currenciesOf, offerFor, rank } from '../bags/shop.ts';
 import { keepsOf } from '../bags/keeps.ts';
 import type { ClerkList } from '../bags/clerk.ts';
 import { clerkList } from '../bags/clerk.ts';
@@ -54,10 +54,11 @@ export async function shopCommand(args: readonly string[], options: ShopOptions,
   if (currencies.length > 1) return fail([notice('currencies-mixed', 'error', { list: currencies.join(', ') })]);
 
   const { offers, questions } = typedNeed ? { offers: bags.map((b) => offerFor(typedNeed.goal!, b)), questions: [] } : offersFor(orchard!, folder.zones, folder.today, bags, folder.diary);
-  const ranked = rank(offers);
-  const found = typedNeed ? await cheapestFor(typedNeed.goal!, bags) : await togetherFor(orchard!, folder, ranked);
+  const alone = rank(offers);
+  const found = typedNeed ? await cheapestFor(typedNeed.goal!, bags) : await togetherFor(orchard!, folder, alone);
   const tooLarge = found !== null && 'tooLarge' in found;
   const purchase = found === null || 'tooLarge' in found ? null : found;
+  const ranked = alone.map((r) => asBought(r, purchase?.bags.map((b) => b.bag) ?? []));
   const list = typedNeed ? clerkList(grams((n) => typedNeed.goal![n] ?? 0), false, NUTRIENTS.filter((n) => typedNeed.goal![n] === 0)) : clerkFor(orchard!, folder);
   const notices = [...typed.notes, ...(typedNeed ? [] : folder.notices), ...(tooLarge ? [notice('purchase-too-large', 'note')] : [])];
   const asked = typedNeed ? [] : [...folder.questions, ...questions];

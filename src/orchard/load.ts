@@ -21,7 +21,6 @@ import type { Where } from './where.ts';
 import { COUNTRY_NAMES, NOWHERE, parseWhere } from './where.ts';
 
 export type MonthDay = { readonly month: number; readonly date: number };
-/** `byLab`: the lab's own recommendation is followed. */
 /** A report, and which of its samples; `byLab` where its own recommendation is followed. */
 export type ZoneTest = { readonly file: string; readonly sample: string | null; readonly byLab: boolean; readonly place: Place };
 /** Of several tests the first in the file, with the others behind it: which is the newest, their dates tell. */

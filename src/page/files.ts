@@ -42,16 +42,43 @@ async function inflated(raw: Uint8Array): Promise<Uint8Array> {
 /** Whether the mark that ends a zip stands where it may: what was cut off has none, and would be searched for without end. */
 const hasEnd = (bytes: Uint8Array): boolean => bytes.subarray(-65_558, -18).some((b, i, all) => b === 0x50 && all[i + 1] === 0x4b && all[i + 2] === 5 && all[i + 3] === 6);
 
+/** The check sums that a zip's directory gives its files, in its order (PKWARE APPNOTE 4.3.12 and 4.3.16). */
+function sumsIn(bytes: Uint8Array): number[] {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
+  let end = bytes.length - 22;
+  while (view.getUint32(end, true) !== 0x06054b50) end -= 1;
+  let at = view.getUint32(end + 16, true);
+  return Array.from({ length: view.getUint16(end + 10, true) }, () => {
+    const sum = view.getUint32(at + 16, true);
+    at += 46 + view.getUint16(at + 28, true) + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
+    return sum;
+  });
+}
+
+/** CRC-32 as zips use it (ISO 3309), bit by bit: orchards are short. */
+function sumOf(bytes: Uint8Array): number {
+  let sum = -1;
+  for (const byte of bytes) {
+    sum ^= byte;
+    for (let bit = 0; bit < 8; bit += 1) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
+  }
+  return ~sum >>> 0;
+}
+
 /** The files of a zip that an orchard may hold, by their path from where its `orchard.yaml` lies; null where it cannot be unpacked. */
 async function unpacked(bytes: Uint8Array): Promise<Found[] | null> {
   if (!hasEnd(bytes)) return null;
   try {
     const all: Found[] = [];
+    const sums = sumsIn(bytes).values();
     let size = 0;
     for (const { filename, read } of iter(bytes, inflated)) {
+      const sum = sums.next().value;
       if (!isSafe(filename) || !isKnown(filename)) continue;
       const data = await read();
       size += data.length;
+      // A byte that changed on the way would be read as if the grower had written it.
+      if (sumOf(data) !== sum) return null;
       if (all.push({ path: filename, bytes: data }) > MOST_FILES || size > MOST_BYTES) return null;
     }
     const top = all.map(({ path }) => path).filter((p) => baseName(p).toLowerCase() === ORCHARD_FILE).sort((x, y) => x.split('/').length - y.split('/').length)[0];

@@ -35,8 +35,9 @@ const inside = insideOf(document);
 let state: State = inside.state ?? EMPTY;
 let part: Part = 'home';
 
-/** How it stands with the browser's memory: the last revision read or written there, or why there is none. */
-let memory: { readonly revision: number } | 'refused' | 'newer' = { revision: 0 };
+/** The last revision read or written in the browser's memory, and why nothing is kept there, where that is so. */
+let revision = 0;
+let trouble: 'refused' | 'newer' | null = null;
 /** What another window wrote meanwhile. */
 let other: { readonly state: State; readonly revision: number } | null = null;
 /** Writes and looks go one after another. */
@@ -45,22 +46,24 @@ let busy: Promise<void> = Promise.resolve();
 function save(): void {
   const now = state;
   busy = busy.then(async () => {
-    if (now !== state || other || memory === 'newer') return;
-    const done = await remember(inside, now, memory === 'refused' ? 0 : memory.revision);
-    if (typeof done === 'string') memory = done;
-    else if ('other' in done) other = { state: done.other, revision: done.revision };
-    else memory = { revision: done.revision };
+    if (now !== state || other || trouble === 'newer') return;
+    const done = await remember(inside, now, revision);
+    trouble = typeof done === 'string' ? done : null;
+    if (typeof done !== 'string' && 'other' in done) other = { state: done.other, revision: done.revision };
+    else if (typeof done !== 'string') revision = done.revision;
     showMemory();
   });
 }
 
 /** Takes what another window of the same orchard has written. */
 function look(): void {
+  const before = state;
   busy = busy.then(async () => {
-    if (other || typeof memory === 'string') return;
+    if (other || trouble) return;
     const found = await recall(inside);
-    if (typeof found === 'string' || found.revision === memory.revision) return;
-    memory = { revision: found.revision };
+    // What was typed meanwhile stands: writing it down will find the other and ask.
+    if (typeof found === 'string' || found.revision === revision || state !== before) return;
+    revision = found.revision;
     state = found.state ?? inside.state ?? EMPTY;
     draw();
   });
@@ -105,7 +108,7 @@ function edit(change: (orchard: string) => string | null): string[] {
 
 function context(): Context {
   const where = parseWhere(factOf(state.orchard, 'where')) ?? NOWHERE;
-  return { language: where.language, system: where.units, where, today, state: () => state, seen: () => seen(), early: () => early(), kept: () => typeof memory !== 'string', take, edit, go, copy: () => withInside(original, state) };
+  return { language: where.language, system: where.units, where, today, state: () => state, seen: () => seen(), early: () => early(), kept: () => trouble === null, take, edit, go, copy: () => withInside(original, state) };
 }
 
 const bar = el('header', {});
@@ -157,14 +160,14 @@ function showMemory(): void {
   if (!drawn) return;
   const w = wordsOf(context());
   const mine = other;
-  drawn.kept.hidden = typeof memory !== 'string' && !mine;
+  drawn.kept.hidden = trouble === null && !mine;
   if (mine) fill(drawn.kept, w('two-windows'), ' ', button(w('take-other'), () => { settle(mine.state, mine.revision, false); }, { id: 'take-other' }), ' ', button(w('keep-mine'), () => { settle(state, mine.revision, true); }, { id: 'keep-mine' }));
-  else fill(drawn.kept, w(memory === 'newer' ? 'newer' : 'not-kept'));
+  else fill(drawn.kept, w(trouble === 'newer' ? 'newer' : 'not-kept'));
 }
 
-function settle(next: State, revision: number, write: boolean): void {
+function settle(next: State, theirs: number, write: boolean): void {
   other = null;
-  memory = { revision };
+  revision = theirs;
   state = { ...next };
   draw();
   if (write) save();
@@ -207,9 +210,9 @@ function start(): void {
 }
 
 busy = recall(inside).then((found) => {
-  if (typeof found === 'string') memory = found;
+  if (typeof found === 'string') trouble = found;
   else {
-    memory = { revision: found.revision };
+    ({ revision } = found);
     state = found.state ?? state;
   }
   start();

@@ -64,6 +64,8 @@ export function drawCurve(d: CurveDrawing): string {
   const named = [d.now, d.low, d.high].filter((ph, i, list) => list.slice(0, i).every((other) => Math.abs(y(ph) - y(other)) >= LETTER + 0.6));
   const hatch = (id: string, gap: number, turn: number): string => `<pattern id="${id}${d.id}" width="${gap}" height="${gap}" patternUnits="userSpaceOnUse" patternTransform="rotate(${turn})"><path d="M0 0V${gap}" stroke="#000" stroke-width=".3"/></pattern>`;
   const goals = d.points.filter((p) => d.goals.includes(p.ph));
+  // A letter of a plain face is about 0.56 of its height wide; the nought stands only where a long amount leaves it room.
+  const zero = right - d.amount.length * 0.56 * LETTER > left + LETTER;
   return `<svg class="curve" role="img" aria-label="${escaped(d.label)}" viewBox="0 0 62 26" width="62mm" height="26mm" font-size="${LETTER}" font-family="sans-serif">`
     + `<defs>${hatch('band', 3.2, 45)}${hatch('span', 0.8, -45)}</defs>`
     + `<rect x="${left}" y="${n(y(d.high))}" width="${right - left}" height="${n(y(d.low) - y(d.high))}" fill="url(#band${d.id})"/>`
@@ -72,7 +74,7 @@ export function drawCurve(d: CurveDrawing): string {
     + goals.map((p) => `<path d="M${n(x(p.high))} ${n(y(p.ph))}V${bottom}" stroke="#000" stroke-width=".4"/>`).join('')
     + `<path d="M${left} ${top}V${bottom}H${right}" fill="none" stroke="#000" stroke-width=".5"/><circle cx="${left}" cy="${n(y(d.now))}" r="1"/>`
     + named.map((ph) => `<text x="${left - 1.6}" y="${n(Math.max(3.3, y(ph) + 1.5))}" text-anchor="end">${ph}</text>`).join('')
-    + `<text x="${left}" y="24.4">0</text><text x="${right}" y="24.4" text-anchor="end">${escaped(d.amount)}</text></svg>`;
+    + `${zero ? `<text x="${left}" y="24.4">0</text>` : ''}<text x="${right}" y="24.4" text-anchor="end">${escaped(d.amount)}</text></svg>`;
 }
 
 export type YearsDrawing = { readonly points: readonly { readonly taken: string; readonly value: number; readonly low: number; readonly high: number }[]; readonly label: string; readonly name: (value: number) => string; readonly when: (taken: string) => string };

@@ -857,7 +857,7 @@ export const de: Words = {
   },
   shop: {
     best: 'Der beste davon.', dearer: 'Teurer[cost|: {cost}].', 'no-price': 'Der Preis ist nicht bekannt.', surplus: 'Bringt mehr als nötig[list|: {list}].', alike: 'So gut wie der erste.', 'weed-killer': 'Der Unkrautvernichter darin gelangt in den Baum.', 'phosphate-unwanted': 'Phosphor, der nicht dazukommen darf.', 'phosphate-untested': 'Phosphor, den hier keine Bodenprobe verlangt.', 'potash-untested': 'Kali, das hier keine Bodenprobe verlangt.',
-    'potash-unwanted': 'Kali, das nicht dazukommen darf.', 'nitrogen-unwanted': 'Stickstoff, der nicht dazukommen darf.', tubs: 'Nur für die Kübel: {amount}[cost|, {cost}].', 'feeds-nothing': 'Düngt hier nichts, oder der Vorrat reicht.', amends: 'Düngt nicht; ob der Boden es braucht, sagt "medlar ph".', short: 'Damit fehlt noch etwas[list|: {list}].',
+    'potash-unwanted': 'Kali, das nicht dazukommen darf.', 'nitrogen-unwanted': 'Stickstoff, der nicht dazukommen darf.', together: 'Nur mit anderen: siehe unten.', tubs: 'Nur für die Kübel: {amount}[cost|, {cost}].', 'feeds-nothing': 'Düngt hier nichts, oder der Vorrat reicht.', amends: 'Düngt nicht; ob der Boden es braucht, sagt "medlar ph".', short: 'Damit fehlt noch etwas[list|: {list}].',
   },
   feel: {
     how: 'Ein walnussgroßes Stück Boden ohne Steine und Wurzeln nehmen, befeuchten und kneten, bis es nicht mehr nass glänzt.',

@@ -773,7 +773,7 @@ export const enUS = {
   },
   shop: {
     best: 'The best of these.', dearer: 'Dearer[cost|: {cost}].', 'no-price': 'Its price is not known.', surplus: 'It brings more than is needed[list|: {list}].', alike: 'As good as the first.', 'weed-killer': 'Its weed killer reaches the tree.', 'phosphate-unwanted': 'Phosphorus you must not add.', 'phosphate-untested': 'Phosphorus that no soil test here calls for.', 'potash-untested': 'Potash that no soil test here calls for.',
-    'potash-unwanted': 'Potash you must not add.', 'nitrogen-unwanted': 'Nitrogen you must not add.', tubs: 'For the tubs alone: {amount}[cost|, {cost}].', 'feeds-nothing': 'It feeds nothing here, or the shed has enough.', amends: 'It feeds nothing; "medlar ph" says whether the soil wants it.', short: 'It leaves short[list|: {list}].',
+    'potash-unwanted': 'Potash you must not add.', 'nitrogen-unwanted': 'Nitrogen you must not add.', together: 'With others only: see below.', tubs: 'For the tubs alone: {amount}[cost|, {cost}].', 'feeds-nothing': 'It feeds nothing here, or the shed has enough.', amends: 'It feeds nothing; "medlar ph" says whether the soil wants it.', short: 'It leaves short[list|: {list}].',
   },
   feel: {
     how: 'Take a walnut of soil without stones or roots, wet it and knead it until it no longer shines wet.',

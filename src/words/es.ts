@@ -857,7 +857,7 @@ export const es: Words = {
   },
   shop: {
     best: 'El mejor de estos.', dearer: 'Más caro[cost|: {cost}].', 'no-price': 'No se sabe su precio.', surplus: 'Trae más de lo necesario[list|: {list}].', alike: 'Tan bueno como el primero.', 'weed-killer': 'Su herbicida llega al árbol.', 'phosphate-unwanted': 'Fósforo que no hay que añadir.', 'phosphate-untested': 'Fósforo que ningún análisis de suelo pide aquí.', 'potash-untested': 'Potasa que ningún análisis de suelo pide aquí.',
-    'potash-unwanted': 'Potasa que no hay que añadir.', 'nitrogen-unwanted': 'Nitrógeno que no hay que añadir.', tubs: 'Solo para las macetas: {amount}[cost|, {cost}].', 'feeds-nothing': 'Aquí no alimenta nada, o basta con lo que hay en casa.', amends: 'No alimenta; "medlar ph" dice si el suelo lo quiere.', short: 'Se queda corto[list|: {list}].',
+    'potash-unwanted': 'Potasa que no hay que añadir.', 'nitrogen-unwanted': 'Nitrógeno que no hay que añadir.', together: 'Solo con otros: véase abajo.', tubs: 'Solo para las macetas: {amount}[cost|, {cost}].', 'feeds-nothing': 'Aquí no alimenta nada, o basta con lo que hay en casa.', amends: 'No alimenta; "medlar ph" dice si el suelo lo quiere.', short: 'Se queda corto[list|: {list}].',
   },
   feel: {
     how: 'Tomar un trozo de suelo como una nuez, sin piedras ni raíces, mojarlo y amasarlo hasta que ya no brille de húmedo.',

@@ -83,6 +83,11 @@ describe('in the plan', () => {
     expect(bought).toHaveLength(2);
     const { bags } = (await medlar(['shop', '--json'], both)).json.result;
     expect(bags.map((b: { verdict: string; why: string }) => [b.verdict, b.why])).toEqual([['buy', 'best'], ['fine', 'tubs']]);
+    // One that is too little alone but stands in the cheapest purchase is not to be left either.
+    const three = { ...both, 'orchard.yaml': orchard.replace('  - 14-14-14 slow release, 4 lb, $15', '  - 20-20-20 water soluble, 1 lb, $8') };
+    const shopped = (await medlar(['shop', '--json'], three)).json.result;
+    expect(shopped.purchase.bags.map((b: { label: string }) => b.label).sort()).toHaveLength(2);
+    expect(shopped.bags.filter((b: { verdict: string }) => b.verdict === 'leave')).toEqual([]);
     // A water-soluble feed for tubs alone.
     const can = (await medlar(['shop', '20-20-20 water soluble, 2 lb, $9', '10-10-10, 5 lb, $4', '--json'], files(''))).json.result.bags;
     expect(can.map((b: { verdict: string }) => b.verdict)).toEqual(['buy', 'leave']);

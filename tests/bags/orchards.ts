@@ -1,17 +1,7 @@
 /** Generated orchards, the same each time: plants with their wants, bags in the shed and at the store. */
+import { dice } from '../dice.ts';
 import type { Plant } from '../../src/bags/allot.ts';
 import type { Bag } from '../../src/orchard/bag.ts';
-
-/** Numbers between 0 and 1, the same each time (mulberry32). */
-function random(seed: number): () => number {
-  let a = seed;
-  return () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 const GRADES = [[10, 10, 10], [21, 0, 0], [46, 0, 0], [0, 46, 0], [0, 0, 60], [0, 0, 50], [5, 10, 10], [12, 12, 17], [16, 4, 8], [24, 8, 16], [3, 15, 0], [6, 2, 1], [18, 46, 0], [13, 0, 44], [5, 10, 5], [4, 12, 12], [15, 0, 0], [11, 52, 0], [0, 20, 0], [9, 6, 6]] as const;
 const SIZES = [1000, 1814, 2268, 4536, 9072, 11_340, 18_144, 22_680];
@@ -23,7 +13,7 @@ export const bagOf = (label: string, [n, p, k]: readonly [number, number, number
 
 export type Case = { readonly plants: Plant[]; readonly shed: Bag[]; readonly store: Bag[] };
 export function orchardOf(seed: number, mostPlants = 60, mostBags = 20): Case {
-  const r = random(seed);
+  const r = dice(seed);
   const pick = <T>(of: readonly T[]): T => of[Math.floor(r() * of.length)]!;
   const some = (most: number): number => 1 + Math.floor(r() * r() * most);
   const store = Array.from({ length: some(mostBags) }, (_, i) => bagOf(`S${String(i).padStart(2, '0')}`, pick(GRADES), pick(SIZES), Math.round(300 + r() * 4000) / 100));

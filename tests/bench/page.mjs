@@ -9,6 +9,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
+import { orchardOf, REPORT } from './orchard.mjs';
 import { lighter, settings, templates } from '../../src/page.build.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -34,16 +35,14 @@ const parts = [...new Set(modules.map((m) => partOf(m.path)))].map((part) => [pa
 for (const [part, bytes] of parts) if (bytes > 300) console.log(`  ${part.padEnd(14)}${kB(bytes)}`);
 
 // How soon it answers, and what a change costs.
-const CROPS = ['apple, dwarf', 'pear, semi-dwarf', 'peach', 'plum', 'tart cherry', 'sweet cherry', 'apple, standard', 'quince'];
-const orchardOf = (n) => `where: Pennsylvania, US\nlast-frost: 10 May\nfirst-frost: 8 October\nsoil:\n  hill: soil/a.txt\ntrees:\n${Array.from({ length: n }, (_, i) => `  T${i + 1}: ${CROPS[i % CROPS.length]}, planted ${2005 + ((7 * i) % 18)}, ${6 + ((5 * i) % 14)} ft across, shoots ${3 + (i % 7)} in 2025, hill\n`).join('')}store:\n${['Urea, 46-0-0, 50 lb, $30', 'Sulfate of ammonia, 21-0-0, 40 lb, $25', '10-10-10, 40 lb, $20', 'Sulfate of potash, 0-0-50, 40 lb, $40'].map((b) => `  - ${b}\n`).join('')}`;
 const folder = mkdtempSync(join(tmpdir(), 'medlar-bench-'));
 const browser = await openBrowser();
 if (typeof browser === 'string') throw new Error(browser);
 try {
   const paged = (name, n) => {
-    mkdirSync(join(folder, name, 'soil'), { recursive: true });
+    mkdirSync(join(folder, name));
     writeFileSync(join(folder, name, 'orchard.yaml'), orchardOf(n));
-    writeFileSync(join(folder, name, 'soil/a.txt'), 'Soil pH 6.5\nPhosphorus 18 ppm LOW\nPotassium 95 ppm LOW\nTexture sandy loam\n');
+    writeFileSync(join(folder, name, 'a.txt'), REPORT);
     const { status, stderr } = spawnSync(process.execPath, [join(root, 'dist/medlar.js'), 'page', '--today', '2026-03-14'], { cwd: join(folder, name), encoding: 'utf8' });
     if (status !== 0) throw new Error(stderr);
     return join(folder, name, 'medlar.html');

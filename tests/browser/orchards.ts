@@ -1,17 +1,7 @@
 /** Orchards made up by seed, as folders: places, soils, trees, bags and a diary of every kind that the page and the command line must see alike. */
-type Files = Readonly<Record<string, string>>;
+import { dice } from '../dice.ts';
 
-/** Numbers in [0, 1) that depend on the seed alone (mulberry32). */
-function dice(seed: number): () => number {
-  let a = seed >>> 0;
-  return () => {
-    a = (a + 0x6d2b79f5) >>> 0;
-    let t = a;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+type Files = Readonly<Record<string, string>>;
 
 const US = ['Ohio, US', 'Iowa, US', 'Georgia, US', 'California, US', 'Oregon, US', 'Florida, US', 'Pennsylvania, US', 'Michigan, US', 'Texas, US', 'North Carolina, US'];
 const WORLD = ['England, UK', 'Ireland', 'Bavaria, Germany', 'France', 'Spain', 'Italy', 'New South Wales, Australia', 'New Zealand', 'Ontario, Canada', 'South Africa'];

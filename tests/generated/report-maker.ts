@@ -1,5 +1,6 @@
 // Makes soil reports whose truth is known: layouts × units × languages × noise, from a seed. Shares no code and no data with the reader.
 
+import { dice } from '../dice.ts';
 import { ADVICE, CATIONS_ONLY, CHATTER, HEADS, INDEX_NAMES, LANGUAGES, LETTERS, METHOD_TEXTS, NAMES, NOT_ASKED, OLD, OTHERS, P_ONLY, PLOTS, RANGE_TO, RANGE_WORDS, RATING_WORDS, SAMPLE_HEADS, SATURATION_HEADS, SLIPS, TEXTURES, TRACE, UNIT_TEXTS } from './lab-words.ts';
 import type { Language, Name, Word } from './lab-words.ts';
 
@@ -21,17 +22,6 @@ export type Truth = {
   readonly printed: readonly string[];
 };
 export type Report = { readonly text: string; readonly layout: string; readonly language: Language; readonly noise: readonly string[]; readonly samples: number; readonly truths: readonly Truth[]; /** Lines of advice, where a reading of advice or lime is no invention. */ readonly advice: readonly number[] };
-
-/** Mulberry32: small, seeded, the same everywhere. */
-function dice(seed: number): () => number {
-  let a = seed >>> 0;
-  return () => {
-    a = (a + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 /** Plausible mg/kg of the element, lowest and highest. */
 const CONTENT: Readonly<Record<string, readonly [number, number]>> = { 'nitrate-n': [2, 60], phosphorus: [4, 260], potassium: [30, 500], calcium: [250, 4500], magnesium: [25, 520], sulphur: [3, 80], sodium: [6, 160], boron: [0.1, 2.5], zinc: [0.3, 14], manganese: [1, 60], copper: [0.2, 9], iron: [4, 190], aluminium: [8, 300], lead: [1, 40] };
