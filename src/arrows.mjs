@@ -24,7 +24,7 @@ const rows = [
 const beside = { json: ['sheet'], units: rows[0], reason: rows[0], tables: rows[0], words: rows[0], rating: ['soil'] };
 
 const rooms = rows.flat();
-const buildFiles = ['build.mjs', 'page.build.mjs', 'arrows.mjs'];
+const buildFiles = ['build.mjs', 'page.build.mjs', 'tables.build.mjs', 'arrows.mjs'];
 const declarations = ['version.d.ts'];
 
 const inRoom = (room) => (room.endsWith('.ts') ? `^src/${room.replaceAll('.', '\\.')}$` : `^src/${room}/`);

@@ -1,7 +1,7 @@
 /** The grower's texts as checked data: orchard, reports and diary together, all mistakes at once. Files are read elsewhere. */
 import type { Soil } from './need/facts.ts';
+import { DIARY_FILE, ORCHARD_FILE } from './orchard/files.ts';
 import type { Diary, Entry } from './orchard/diary.ts';
-import { DIARY_FILE } from './orchard/diary.ts';
 import type { Orchard, ZoneTest } from './orchard/load.ts';
 import type { OwnRules } from './orchard/own-rules.ts';
 import { loadOrchard } from './orchard/load.ts';
@@ -25,7 +25,6 @@ import type { Day } from './units/date.ts';
 import type { Season } from './when/season.ts';
 import { seasonOf } from './when/season.ts';
 
-export const ORCHARD_FILE = 'orchard.yaml';
 
 /** `earlier` are other soil tests of the zone, the oldest first. */
 export type ZoneSoil = { readonly zone: string; readonly earlier: readonly Tested[]; readonly sample: Sample; readonly soil: Soil; readonly ph: PhSoil | null; readonly advice: readonly Advice[]; readonly byLab: boolean };

@@ -3,6 +3,7 @@ import { volumesIn } from '../orchard/label-volume.ts';
 import { massOf, numberOf } from '../orchard/measure.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
+import { LETTER } from '../units/letters.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { ELEMENT_SHARE } from '../units/substance.ts';
 import type { Goal } from './weigh.ts';
@@ -22,8 +23,8 @@ const LEAST = 0.01;
 const MOST = 10_000_000;
 
 /** mg in a litre, as it is written of feeds in water. */
-const STRENGTH = /(?<=\d) *(?:ppm|mg *\/ *l(?:it(?:er|re))?)(?!\p{L})/iu;
-const MASS = /\d *(?:kg|kilos?|g|grams?|oz|ounces?|lbs?|pounds?)(?!\p{L})/iu;
+const STRENGTH = new RegExp(`(?<=\\d) *(?:ppm|mg */ *l(?:it(?:er|re))?)(?![${LETTER}])`, 'i');
+const MASS = new RegExp(`\\d *(?:kg|kilos?|g|grams?|oz|ounces?|lbs?|pounds?)(?![${LETTER}])`, 'i');
 /** A drop of water to a cistern, litres. */
 const WATER = { least: 0.1, most: 10_000 };
 

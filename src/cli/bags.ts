@@ -13,8 +13,8 @@ import type { Common, Io } from './io.ts';
 export type Surroundings = { readonly orchard: Orchard | null; readonly language: Language; readonly notices: readonly Notice[] };
 
 /** The orchard of the folder where there is one. Its reports do not matter here, its own mistakes do. */
-export function surroundings(options: Common, io: Io): Surroundings {
-  const folder = openFolder(options, io, options.today ?? io.today);
+export async function surroundings(options: Common, io: Io): Promise<Surroundings> {
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const { orchard, language } = folder;
   const none = folder.notices.some((n) => n.code === 'no-orchard') && (options.folder === undefined || existsSync(folder.path));
   return { orchard, language, notices: orchard || none ? [] : folder.notices };

@@ -2,12 +2,13 @@
  * `medlar plan --batch`: a filter. One orchard a line in, as JSON; its answer a line out, as `plan --json` gives it, in the same order.
  * Nothing is kept from line to line, and a line that is wrong gets an answer of its own and stops nothing.
  */
-import { gather, ORCHARD_FILE } from '../gather.ts';
+import { gather } from '../gather.ts';
 import { collector } from '../json/figures.ts';
 import { planJson } from '../json/plan-json.ts';
-import { DIARY_FILE, readDiary } from '../orchard/diary.ts';
+import { DIARY_FILE, ORCHARD_FILE, RULES_FILE } from '../orchard/files.ts';
+import { readDiary } from '../orchard/diary.ts';
 import { languageAsked } from '../orchard/language.ts';
-import { loadRules, RULES_FILE } from '../orchard/own-rules.ts';
+import { loadRules } from '../orchard/own-rules.ts';
 import { countryIn } from '../orchard/where.ts';
 import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';

@@ -25,7 +25,7 @@ type BlendOptions = Common & { readonly balanced?: true; readonly to?: string; r
 
 export async function blendCommand(args: readonly string[], options: BlendOptions, io: Io): Promise<number> {
   const json = options.json === true;
-  const { orchard, language: L, notices: broken } = surroundings(options, io);
+  const { orchard, language: L, notices: broken } = await surroundings(options, io);
   const fail = (notices: readonly Notice[], code?: number): number => give({ command: 'blend', result: null, notices, language: L, ...(code === undefined ? {} : { code }) }, json, io);
   if (broken.length > 0) return fail(broken);
   const known = [...orchard?.shed ?? [], ...orchard?.store ?? []];

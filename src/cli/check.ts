@@ -5,8 +5,8 @@ import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { count } from './counts.ts';
 
-export function checkCommand(options: Common, io: Io): number {
-  const folder = openFolder(options, io, options.today ?? io.today);
+export async function checkCommand(options: Common, io: Io): Promise<number> {
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const L = folder.language;
   const bad = !folder.orchard || folder.notices.some((n) => n.severity === 'error');
   const result = { files: folder.files, trees: folder.orchard?.trees.length ?? 0, zones: folder.orchard?.zones.length ?? 0 };

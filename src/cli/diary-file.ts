@@ -2,8 +2,9 @@
 import { closeSync, existsSync, fchmodSync, fsyncSync, lstatSync, openSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { basename, dirname, isAbsolute, join, relative } from 'node:path';
+import { DIARY_FILE } from '../orchard/files.ts';
 import type { Diary, Entry } from '../orchard/diary.ts';
-import { addition, DIARY_FILE, readDiary } from '../orchard/diary.ts';
+import { addition, readDiary } from '../orchard/diary.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { readText, reason } from './files.ts';

@@ -1,7 +1,8 @@
 /** `medlar diary [SENTENCE]`: writes down what was done, and says back what was written; alone, shows the season so far. */
 import { noticeText } from '../json/notices.ts';
+import { DIARY_FILE } from '../orchard/files.ts';
 import type { Entry } from '../orchard/diary.ts';
-import { DIARY_FILE, withdrawalOf, writeEntry } from '../orchard/diary.ts';
+import { withdrawalOf, writeEntry } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
 import { zoneOf } from '../orchard/load.ts';
 import type { DayDone, Known } from '../orchard/sentence.ts';
@@ -26,7 +27,7 @@ import type { Common, Io } from './io.ts';
 import { planOf } from './plan.ts';
 
 export async function diaryCommand(words: readonly string[], options: Common & { readonly again?: true }, io: Io): Promise<number> {
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const json = options.json === true;
   const L = folder.language;
   const refuse = (notices: readonly Notice[]): number => give({ command: 'diary', result: null, notices, language: L }, json, io);

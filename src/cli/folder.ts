@@ -2,12 +2,11 @@
 import { realpathSync } from 'node:fs';
 import { isAbsolute, join, relative, resolve } from 'node:path';
 import type { ReportText, ZoneSoil } from '../gather.ts';
-import { gather, ORCHARD_FILE } from '../gather.ts';
+import { gather } from '../gather.ts';
+import { DIARY_FILE, ORCHARD_FILE, RULES_FILE } from '../orchard/files.ts';
 import type { Entry } from '../orchard/diary.ts';
-import { DIARY_FILE } from '../orchard/diary.ts';
 import type { Orchard } from '../orchard/load.ts';
 import type { OwnRules } from '../orchard/own-rules.ts';
-import { loadRules, RULES_FILE } from '../orchard/own-rules.ts';
 import { languageAsked } from '../orchard/language.ts';
 import { countryIn, NOWHERE } from '../orchard/where.ts';
 import type { Notice, Place, Question } from '../reason/notice.ts';
@@ -34,7 +33,7 @@ export type Folder = {
 export const folderOf = (options: Common, io: Io): string => resolve(io.cwd, options.folder ?? '.');
 
 /** Loads and checks everything, all mistakes at once. */
-export function openFolder(options: Common, io: Io, today: Day): Folder {
+export async function openFolder(options: Common, io: Io, today: Day): Promise<Folder> {
   const path = folderOf(options, io);
   const shown = options.folder ? join(options.folder, ORCHARD_FILE) : ORCHARD_FILE;
   const base = { path, zones: [], diary: [], files: [], questions: [], language: NOWHERE.language, today };
@@ -42,7 +41,7 @@ export function openFolder(options: Common, io: Io, today: Day): Folder {
   if ('why' in source) return { ...base, orchard: null, notices: [notice(source.why === 'absent' ? 'no-orchard' : 'file-missing', 'error', { folder: options.folder ?? path, file: shown, why: source.why })] };
   const diary = openDiary(path, countryIn(source.text));
   const ruleText = readText(join(path, RULES_FILE));
-  const own: OwnRules = 'text' in ruleText ? loadRules(ruleText.text) : ruleText.why === 'absent' ? { rules: [], notices: [] } : { rules: [], notices: [notice('file-missing', 'error', { file: RULES_FILE, why: ruleText.why })] };
+  const own: OwnRules = 'text' in ruleText ? (await import('../orchard/own-rules.ts')).loadRules(ruleText.text) : ruleText.why === 'absent' ? { rules: [], notices: [] } : { rules: [], notices: [notice('file-missing', 'error', { file: RULES_FILE, why: ruleText.why })] };
   const found = gather(source.text, (file, place) => inside(path, file, place), diary, today, own);
   const files = [ORCHARD_FILE, ...('text' in ruleText ? [RULES_FILE] : []), ...found.reports.keys(), ...(diary.entries.length + diary.notices.length > 0 ? [DIARY_FILE] : [])];
   return { path, ...found, files, language: found.orchard?.where.language ?? spoken(languageAsked(source.text)), today };

@@ -9,7 +9,7 @@ import type { Common, Io } from './io.ts';
 
 export async function hereCommand(options: Common, io: Io, help: () => string): Promise<number> {
   const today = options.today ?? io.today;
-  const folder = openFolder(options, io, today);
+  const folder = await openFolder(options, io, today);
   const L = folder.language;
   if (!folder.orchard && folder.notices.some((n) => n.code === 'no-orchard')) {
     return give({ command: 'medlar', result: null, notices: [], language: L, text: `${help()}\n${say(L, 'say', 'no-folder')}\n` }, options.json === true, io);

@@ -15,6 +15,8 @@ function today(read: string): Day {
   return read;
 }
 
+const everyday = (): Promise<typeof import('./everyday.ts')> => import('./everyday.ts');
+
 /** Runs a command; resolves to the exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   let code: number = EXIT.fine;
@@ -22,7 +24,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   const program = new Command('medlar').description(w('help')).version(MEDLAR_VERSION).exitOverride()
     .configureOutput({ writeOut: (t) => io.out(t), writeErr: (t) => (json ? undefined : io.err(tame(t))) })
     .addHelpText('after', `\n${w('help-after')}`).helpCommand(false).enablePositionalOptions();
-  program.hook('preAction', async (_, self) => { await (await import('./speak.ts')).speak(self.optsWithGlobals<Common>(), io); });
+  program.hook('preAction', async (_, self) => { await (await everyday()).speak(self.optsWithGlobals<Common>(), io); });
   const common = (c: Command): Command => c
     .option('--json', w('opt-json')).option('--folder <dir>', w('opt-folder')).addOption(new Option('--today <day>', w('opt-today')).argParser(today))
     .exitOverride();
@@ -34,50 +36,50 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   command('new', 'cmd-new').option('--name <text>', w('opt-name')).option('--where <text>', w('opt-where')).option('--bud-break <day>', w('opt-bud-break')).option('--last-frost <day>', w('opt-last-frost')).option('--first-frost <day>', w('opt-first-frost'))
     .option('--tree <line>', w('opt-tree'), again).option('--zone <name>', w('opt-zone'), again).option('--shed <bag>', w('opt-shed'), again).option('--store <bag>', w('opt-store'), again)
     .action(async (_: unknown, self: Command) => {
-      code = await (await import('./new.ts')).newCommand(self.optsWithGlobals<Common>(), io);
+      code = await (await everyday()).newCommand(self.optsWithGlobals<Common>(), io);
     });
   command('read', 'cmd-read').argument('[report]').action(async (report: string | undefined, _: unknown, self: Command) => {
-    code = await (await import('./read.ts')).readCommand(report, self.optsWithGlobals<Common>(), io);
+    code = await (await everyday()).readCommand(report, self.optsWithGlobals<Common>(), io);
   });
   command('plan', 'cmd-plan').argument('[tree]').option('--batch', w('opt-filter')).action(async (tree: string | undefined, _: unknown, self: Command) => {
     const options = self.optsWithGlobals<Common & { batch?: true }>();
-    code = options.batch ? await (await import('./batch.ts')).batch(io, options.today ?? io.today) : await (await import('./plan.ts')).planCommand(tree, options, io);
+    code = options.batch ? await (await everyday()).batch(io, options.today ?? io.today) : await (await everyday()).planCommand(tree, options, io);
   });
   sheetOptions(command('sheet', 'cmd-sheet').argument('[tree]')).action(async (tree: string | undefined, _: unknown, self: Command) => {
-    code = await (await import('./sheet.ts')).sheetCommand(tree, self.optsWithGlobals<Common>(), io);
+    code = await (await everyday()).sheetCommand(tree, self.optsWithGlobals<Common>(), io);
   });
   command('diary', 'cmd-diary').addHelpText('after', () => `\n${w('diary-help')}`).argument('[sentence...]').option('--again', w('opt-again')).action(async (sentence: string[], _: unknown, self: Command) => {
-    code = await (await import('./diary.ts')).diaryCommand(sentence, self.optsWithGlobals<Common & { again?: true }>(), io);
+    code = await (await everyday()).diaryCommand(sentence, self.optsWithGlobals<Common & { again?: true }>(), io);
   });
   command('why', 'cmd-why').argument('<tree>').argument('[what]').addOption(new Option('--as <form>', w('opt-why-as')).choices(['sentence', 'tree', 'sum'])).action(async (tree: string, what: string | undefined, _: unknown, self: Command) => {
-    code = await (await import('./why.ts')).whyCommand(tree, what, self.optsWithGlobals<Common & { as?: 'sentence' | 'tree' | 'sum' }>(), io);
+    code = await (await everyday()).whyCommand(tree, what, self.optsWithGlobals<Common & { as?: 'sentence' | 'tree' | 'sum' }>(), io);
   });
   command('years', 'cmd-years').addOption(new Option('--as <form>', w('opt-years-as')).choices(['html', 'text'])).option('--open', w('opt-open')).option('--force', w('opt-force')).action(async (_: unknown, self: Command) => {
-    code = await (await import('./years.ts')).yearsCommand(self.optsWithGlobals<Common & { as?: 'html' | 'text'; open?: true; force?: true }>(), io);
+    code = await (await everyday()).yearsCommand(self.optsWithGlobals<Common & { as?: 'html' | 'text'; open?: true; force?: true }>(), io);
   });
   command('shop', 'cmd-shop').argument('[bag...]').option('--need <need>', w('opt-need')).action(async (bags: string[], _: unknown, self: Command) => {
-    code = await (await import('./shop.ts')).shopCommand(bags, self.optsWithGlobals<Common & { need?: string }>(), io);
+    code = await (await everyday()).shopCommand(bags, self.optsWithGlobals<Common & { need?: string }>(), io);
   });
   command('weigh', 'cmd-weigh').argument('<need>').argument('<bag...>').action(async (need: string, bags: string[], _: unknown, self: Command) => {
-    code = await (await import('./weigh.ts')).weighCommand(need, bags, self.optsWithGlobals<Common>(), io);
+    code = await (await everyday()).weighCommand(need, bags, self.optsWithGlobals<Common>(), io);
   });
   command('blend', 'cmd-blend').argument('<bag...>').option('--balanced', w('opt-balanced')).option('--to <grade>', w('opt-to')).option('--batch <weight>', w('opt-batch')).action(async (bags: string[], _: unknown, self: Command) => {
-    code = await (await import('./blend.ts')).blendCommand(bags, self.optsWithGlobals<Common & { balanced?: true; to?: string; batch?: string }>(), io);
+    code = await (await everyday()).blendCommand(bags, self.optsWithGlobals<Common & { balanced?: true; to?: string; batch?: string }>(), io);
   });
   command('ph', 'cmd-ph').argument('[zone]').option('--now <ph>', w('opt-now')).option('--goal <ph>', w('opt-goal')).option('--texture <words>', w('opt-texture')).option('--buffer <ph>', w('opt-buffer')).option('--method <buffer>', w('opt-method'))
     .option('--acidity <n>', w('opt-acidity')).option('--cec <n>', w('opt-cec')).option('--carbonate <n>', w('opt-carbonate')).option('--fizz <word>', w('opt-fizz')).option('--organic-matter <n>', w('opt-organic')).option('--lime <rate>', w('opt-lime')).option('--depth <length>', w('opt-depth')).option('--area <area>', w('opt-area')).option('--material <label>', w('opt-material')).option('--crop <word>', w('opt-crop'))
     .option('--where <place>', w('opt-lime-where')).option('--aluminium <n>', w('opt-aluminium')).option('--base-saturation <n>', w('opt-base-saturation')).option('--calcium <n>', w('opt-calcium')).option('--magnesium <n>', w('opt-magnesium')).option('--lbc <n>', w('opt-lbc')).option('--ecec <n>', w('opt-ecec'))
     .action(async (zone: string | undefined, _: unknown, self: Command) => {
-      code = await (await import('./ph.ts')).phCommand(zone, self.optsWithGlobals<Common>(), io);
+      code = await (await everyday()).phCommand(zone, self.optsWithGlobals<Common>(), io);
     });
   command('sources', 'cmd-sources').argument('[word...]').option('--coverage', w('opt-coverage')).addOption(new Option('--as <form>', w('opt-sources-as')).choices(['html', 'text'])).action(async (words: string[], _: unknown, self: Command) => {
     code = (await import('./sources.ts')).sourcesCommand(words, self.optsWithGlobals<Common & { coverage?: true; as?: 'html' | 'text' }>(), io);
   });
   command('page', 'cmd-page').argument('[file]').option('--site <dir>', w('opt-site')).option('--force', w('opt-force-page')).action(async (file: string | undefined, _: unknown, self: Command) => {
-    code = (await import('./page.ts')).pageCommand(file, self.optsWithGlobals<Common & { site?: string; force?: true }>(), io);
+    code = await (await everyday()).pageCommand(file, self.optsWithGlobals<Common & { site?: string; force?: true }>(), io);
   });
   command('check', 'cmd-check').action(async (_: unknown, self: Command) => {
-    code = (await import('./check.ts')).checkCommand(self.optsWithGlobals<Common>(), io);
+    code = await (await everyday()).checkCommand(self.optsWithGlobals<Common>(), io);
   });
   command('schema', 'cmd-schema').argument('[command]').action(async (name: string | undefined, _: unknown, self: Command) => {
     code = (await import('./schema.ts')).schemaCommand(name, self.optsWithGlobals<Common>(), io);
@@ -88,7 +90,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       const guess = suggest(unknown, program.commands.map((c) => c.name())).join(', ');
       self.error(w('command-unknown', { read: unknown, guess }));
     }
-    code = await (await import('./here.ts')).hereCommand(o, io, () => program.helpInformation());
+    code = await (await everyday()).hereCommand(o, io, () => program.helpInformation());
   });
   program.allowExcessArguments(true);
 
@@ -99,7 +101,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     if (!(e instanceof CommanderError)) throw e;
     if (e.exitCode === 0) return EXIT.fine;
     if (json) {
-      const { give } = await import('./answer.ts');
+      const { give } = await everyday();
       give({ command: argv.find((a) => !a.startsWith('-')) ?? 'medlar', result: null, language: L, notices: [{ code: 'usage', severity: 'error', facts: { why: e.message } }], code: EXIT.usage }, true, io);
     }
     return EXIT.usage;

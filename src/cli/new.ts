@@ -2,10 +2,11 @@
 import { existsSync, rmSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { noticeText } from '../json/notices.ts';
+import { ORCHARD_FILE } from '../orchard/files.ts';
 import { loadOrchard } from '../orchard/load.ts';
 import type { NewOrchard } from '../orchard/new-orchard.ts';
 import { FORM_FILE, languageOf, NO_ANSWERS, orchardText, reportForm, splitTree } from '../orchard/new-orchard.ts';
-import { ORCHARD_FILE, seasonMistakes } from '../gather.ts';
+import { seasonMistakes } from '../gather.ts';
 import { localLanguage, parseWhere } from '../orchard/where.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';

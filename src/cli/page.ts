@@ -3,8 +3,6 @@ import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { basename, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { DIARY_FILE } from '../orchard/diary.ts';
-import { RULES_FILE } from '../orchard/own-rules.ts';
 import { notice } from '../reason/notice.ts';
 import type { Notice } from '../reason/notice.ts';
 import { say } from '../words/words.ts';
@@ -15,6 +13,7 @@ import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import type { OwnForm } from './write.ts';
 import { refusal, writeOwn } from './write.ts';
+import { DIARY_FILE, RULES_FILE } from '../orchard/files.ts';
 
 type PageOptions = Common & { readonly site?: string; readonly force?: true };
 type Made = { readonly path: string; readonly text: string; readonly form: OwnForm };
@@ -26,9 +25,9 @@ function built(name: string): { text: string } | { why: string } {
   return readText(join(BUILT.find((folder) => existsSync(join(folder, name))) ?? BUILT[0]!, name));
 }
 
-export function pageCommand(file: string | undefined, options: PageOptions, io: Io): number {
+export async function pageCommand(file: string | undefined, options: PageOptions, io: Io): Promise<number> {
   const json = options.json === true;
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const L = folder.language;
   const stop = (notices: readonly Notice[]): number => give({ command: 'page', result: null, notices, language: L }, json, io);
   const bare = folder.notices.some((n) => n.code === 'no-orchard');

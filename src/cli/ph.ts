@@ -46,7 +46,7 @@ type Flag = (typeof FLAGS)[number];
 export type PhOptions = Common & { readonly [F in Flag]?: string };
 
 export async function phCommand(zone: string | undefined, options: PhOptions, io: Io): Promise<number> {
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const L = folder.language;
   const json = options.json === true;
   const flagged = FLAGS.some((f) => options[f] !== undefined);

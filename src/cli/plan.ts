@@ -25,7 +25,7 @@ export async function planOf(folder: Folder, tree?: string): Promise<{ plan: Pla
 }
 
 export async function planCommand(tree: string | undefined, options: Common, io: Io): Promise<number> {
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const json = options.json === true;
   const planned = await planOf(folder, tree);
   if ('notices' in planned) return give({ command: 'plan', result: null, notices: planned.notices, questions: folder.questions, language: folder.language }, json, io);

@@ -53,7 +53,7 @@ class Unwritable extends Error { constructor(readonly notice: Notice) { super(no
 /** Where a person sits at the terminal: types in the reports that are not there yet and answers what is open. Null where nothing was to do, a file to read after it, or how the command ends. */
 export async function readByHand(file: string | undefined, options: Common, io: Io): Promise<number | { readonly file: string | undefined } | null> {
   if (!io.ask || options.json === true || file === '-') return null;
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const home: Home = { ...(folder.orchard?.where ?? NOWHERE), crops: cropsOf(folder.orchard?.trees ?? []) };
   const root = folderOf(options, io);
   const orchardless = folder.orchard === null && folder.notices.some((n) => n.code === 'no-orchard');

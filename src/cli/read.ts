@@ -30,7 +30,7 @@ export async function readCommand(named: string | undefined, options: Common, io
   const byHand = io.ask ? await (await import('./read-hand.ts')).readByHand(named, options, io) : null;
   if (typeof byHand === 'number') return byHand;
   const file = byHand ? byHand.file : named;
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const where: Home = { ...(folder.orchard?.where ?? NOWHERE), crops: cropsOf(folder.orchard?.trees ?? []) };
   const json = options.json === true;
   if (file === undefined) return readAll(folder.orchard?.zones.map((z) => z.file) ?? [], where, options, io, folder.notices);

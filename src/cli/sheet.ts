@@ -20,7 +20,7 @@ import { writeOwn } from './write.ts';
 type SheetOptions = Common & { readonly as?: SheetForm | 'ics'; readonly open?: true; readonly paper?: 'a4' | 'letter'; readonly large?: true; readonly force?: true };
 
 export async function sheetCommand(tree: string | undefined, options: SheetOptions, io: Io): Promise<number> {
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const json = options.json === true;
   const L = folder.language;
   const planned = await planOf(folder, tree);

@@ -36,10 +36,10 @@ type ShopOptions = Common & { readonly need?: string };
 
 export async function shopCommand(args: readonly string[], options: ShopOptions, io: Io): Promise<number> {
   const json = options.json === true;
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const typedNeed = options.need === undefined ? null : parseNeed(options.need === '-' ? await io.stdin() : options.need);
   // With a need of its own, neither the trees nor the reports matter.
-  const around = typedNeed ? surroundings(options, io) : { orchard: folder.orchard, language: folder.language, notices: folder.notices.filter((n) => n.severity === 'error') };
+  const around = typedNeed ? await surroundings(options, io) : { orchard: folder.orchard, language: folder.language, notices: folder.notices.filter((n) => n.severity === 'error') };
   const { orchard, language: L } = around;
   const fail = (notices: readonly Notice[], code?: number): number => give({ command: 'shop', result: null, notices, language: L, ...(code === undefined ? {} : { code }) }, json, io);
   if (around.notices.length > 0) return fail(around.notices);

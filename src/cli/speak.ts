@@ -1,6 +1,6 @@
 /** Loads the words that a folder, or a place told on the command line, asks for, before anything is said. */
 import { join } from 'node:path';
-import { ORCHARD_FILE } from '../gather.ts';
+import { ORCHARD_FILE } from '../orchard/files.ts';
 import { languageAsked } from '../orchard/language.ts';
 import { loadLanguage } from '../words/load.ts';
 import { readText } from './files.ts';

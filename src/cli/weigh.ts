@@ -22,7 +22,7 @@ import { EXIT } from './io.ts';
 
 export async function weighCommand(need: string, args: readonly string[], options: Common, io: Io): Promise<number> {
   const json = options.json === true;
-  const { orchard, language: L, notices: broken } = surroundings(options, io);
+  const { orchard, language: L, notices: broken } = await surroundings(options, io);
   const fail = (notices: readonly Notice[], code?: number): number => give({ command: 'weigh', result: null, notices, language: L, ...(code === undefined ? {} : { code }) }, json, io);
   if (broken.length > 0) return fail(broken);
   const wanted = parseNeed(need === '-' ? await io.stdin() : need, orchard?.where.country ?? null);

@@ -24,7 +24,7 @@ const ASKED = ['N', 'P2O5', 'K2O', 'lime', 'dose', 'date'] as const;
 type Asked = (typeof ASKED)[number];
 
 export async function whyCommand(tree: string, what: string | undefined, options: Common & { readonly as?: 'sentence' | 'tree' | 'sum' }, io: Io): Promise<number> {
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const json = options.json === true;
   const L = folder.language;
   const isId = /^f\d+$/.test(tree) && what === undefined && !folder.orchard?.trees.some((t) => t.name.toLowerCase() === tree.toLowerCase());

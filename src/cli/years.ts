@@ -15,7 +15,7 @@ type YearsOptions = Common & { readonly as?: 'html' | 'text'; readonly open?: tr
 
 export async function yearsCommand(options: YearsOptions, io: Io): Promise<number> {
   const json = options.json === true;
-  const folder = openFolder(options, io, options.today ?? io.today);
+  const folder = await openFolder(options, io, options.today ?? io.today);
   const { orchard, zones, diary, language: L, notices } = folder;
   const errors = notices.filter((n) => n.severity === 'error');
   if (!orchard || errors.length > 0) return give({ command: 'years', result: null, notices: errors, language: L }, json, io);

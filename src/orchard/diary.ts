@@ -10,7 +10,6 @@ import { isoDate } from '../units/date.ts';
 import type { Unclear } from './measure.ts';
 import { lengthOf, massOf } from './measure.ts';
 
-export const DIARY_FILE = 'diary.csv';
 /** `withdrawn` takes an earlier entry back: it has all that stood there, and its note begins with what that was. */
 export const WHATS = ['fed', 'limed', 'sulphured', 'shoots', 'crop', 'note', 'withdrawn'] as const;
 export type What = (typeof WHATS)[number];

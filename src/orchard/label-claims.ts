@@ -1,6 +1,7 @@
 /** Nutrients told by name and percent: "27% N", "N 21%", "27N", "available phosphate (P2O5) 5 %", "120 g/L N". */
 import type { Facts } from '../reason/notice.ts';
 import type { OtherForm } from '../tables/materials.ts';
+import { LETTER } from '../units/letters.ts';
 import type { NoticeId } from '../words/words.ts';
 
 type Told = 'N' | 'P' | 'P2O5' | 'K' | 'K2O';
@@ -23,12 +24,12 @@ const NAMES: readonly (readonly [Told | OtherForm, string])[] = [
   ['SO3', 'SO3|SO₃|sul(?:ph|f)ur trioxide'], ['S', '(?:sul(?:ph|f)ur|schwefel|azufre|soufre)(?: *\\(S\\))?|S'],
   ['CaO', 'CaO|calcium oxide'], ['Ca', '(?:calcium|calcio)(?: *\\(Ca\\))?|Ca'], ['MgO', 'MgO|magnesium oxide'], ['Mg', '(?:magnesium|magnesio)(?: *\\(Mg\\))?|Mg'], ['Cl', 'chloride|chlorine|Cl'],
 ];
-const NAME = `(?:${NAMES.map(([, pattern], i) => `(?<n${i}>${pattern})`).join('|')})(?![\\p{L}\\d])`;
-const PERCENT = '(?<![\\d.,-])(?<value>\\d+(?:[.,]\\d+)?) *(?<unit>%|percent(?!\\p{L})|g */ *L(?!\\p{L})|g per lit(?:er|re))';
+const NAME = `(?:${NAMES.map(([, pattern], i) => `(?<n${i}>${pattern})`).join('|')})(?![${LETTER}\\d])`;
+const PERCENT = `(?<![\\d.,-])(?<value>\\d+(?:[.,]\\d+)?) *(?<unit>%|percent(?![${LETTER}])|g */ *L(?![${LETTER}])|g per lit(?:er|re))`;
 /** The number first, or the name first: a label keeps to one way. */
-const NUMBER_FIRST = new RegExp(`${PERCENT} *(?:of |as |total )?(?<![\\p{L}])${NAME}`, 'giu');
-const NAME_FIRST = new RegExp(`(?<![\\p{L}\\d.,\'’])${NAME} *(?:is |of |[:=.…]+)? *${PERCENT}`, 'giu');
-const GLUED = new RegExp(`(?<![\\p{L}\\d.,-])(?<value>\\d+(?:[.,]\\d+)?)(?<unit>)(?:${NAMES.map(([form], i) => `(?<n${i}>${form})`).join('|')})(?![\\p{L}\\d])`, 'gu');
+const NUMBER_FIRST = new RegExp(`${PERCENT} *(?:of |as |total )?(?<![${LETTER}])${NAME}`, 'gi');
+const NAME_FIRST = new RegExp(`(?<![${LETTER}\\d.,\'’])${NAME} *(?:is |of |[:=.…]+)? *${PERCENT}`, 'gi');
+const GLUED = new RegExp(`(?<![${LETTER}\\d.,-])(?<value>\\d+(?:[.,]\\d+)?)(?<unit>)(?:${NAMES.map(([form], i) => `(?<n${i}>${form})`).join('|')})(?![${LETTER}\\d])`, 'g');
 /** The element told again behind its oxide: "5 % P2O5 (2.2 % P)". */
 const AGAIN = /\( *\d+(?:[.,]\d+)? *% *(?:P|K|Mg|Ca|S) *\)/g;
 /** A claim followed by these is a part of the whole: "7 % N as nitrate". */

@@ -2,6 +2,7 @@
 import type { Facts } from '../reason/notice.ts';
 import type { OtherForm } from '../tables/materials.ts';
 import { FOURTH_IS_SULPHUR, LISTED_AS, RATIO_LABELS } from '../tables/materials.ts';
+import { LETTER } from '../units/letters.ts';
 import type { NoticeId } from '../words/words.ts';
 import { claimsIn } from './label-claims.ts';
 
@@ -28,22 +29,22 @@ export type Read = {
 
 const DASH = ' *[-‐‑‒–—−/:] *';
 const PART = '(\\d+(?:[.,]\\d{1,2})?)';
-const SYMBOL = '(SO3|S|CaO|Ca|MgO|Mg|Cl|Fe|Mn|Zn|Cu|Mo|Na2O|Na|Si|B|TE|ME)(?![\\p{L}\\d])';
-const NAMED = 'n-?p-?k:? *(?:\\(([\\p{L}\\d,; +]{1,30})\\) *)?';
+const SYMBOL = `(SO3|S|CaO|Ca|MgO|Mg|Cl|Fe|Mn|Zn|Cu|Mo|Na2O|Na|Si|B|TE|ME)(?![${LETTER}\\d])`;
+const NAMED = `n-?p-?k:? *(?:\\(([${LETTER}\\d,; +]{1,30})\\) *)?`;
 const TRIPLES: readonly RegExp[] = [
-  new RegExp(`(?:${NAMED})?(?<![\\d.,])${PART}(${DASH})${PART}(${DASH})${PART}`, 'iu'),
-  new RegExp(`(?:${NAMED})?(?<![\\d.,])${PART}( *\\+ *)${PART}( *\\+ *)${PART}(?!\\d)`, 'iu'),
-  new RegExp(`${NAMED}(?<![\\d.,])${PART}( )${PART}( )${PART}(?![\\d.,]*\\d)`, 'iu'),
-  new RegExp(`(?<![\\p{L}\\d])(x{0})N *[:=]? *${PART} *%?([ ,;/-]*)P(?:2O5)? *[:=]? *${PART} *%?([ ,;/-]*)K(?:2O)? *[:=]? *${PART} *%?(?![\\p{L}\\d])`, 'u'),
+  new RegExp(`(?:${NAMED})?(?<![\\d.,])${PART}(${DASH})${PART}(${DASH})${PART}`, 'i'),
+  new RegExp(`(?:${NAMED})?(?<![\\d.,])${PART}( *\\+ *)${PART}( *\\+ *)${PART}(?!\\d)`, 'i'),
+  new RegExp(`${NAMED}(?<![\\d.,])${PART}( )${PART}( )${PART}(?![\\d.,]*\\d)`, 'i'),
+  new RegExp(`(?<![${LETTER}\\d])(x{0})N *[:=]? *${PART} *%?([ ,;/-]*)P(?:2O5)? *[:=]? *${PART} *%?([ ,;/-]*)K(?:2O)? *[:=]? *${PART} *%?(?![${LETTER}\\d])`, ''),
 ];
 /** What follows the third number and belongs to it. */
 const TAIL: readonly (readonly ['named' | 'bracket' | 'fourth' | 'passed', RegExp])[] = [
-  ['named', new RegExp(`^(?: *[-+–] *| *)\\(? *\\+? *${PART} *%? *${SYMBOL} *\\)?`, 'iu')],
+  ['named', new RegExp(`^(?: *[-+–] *| *)\\(? *\\+? *${PART} *%? *${SYMBOL} *\\)?`, 'i')],
   ['bracket', /^ *-? *\(( *\+? *\d+(?:[.,]\d+)?(?: *[-/+;,] *\d+(?:[.,]\d+)?)*) *%?\)/u],
-  ['passed', /^ *\+ *(?:TE|ME|trace elements|micros?|micronutrients)(?![\p{L}\d])/iu],
-  ['fourth', /^[-–:](\d+(?:[.,]\d{1,2})?)(?![\d.,]*\d)(?! *(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![\p{L}\d]))/iu],
-  ['fourth', /^ *\+ *(\d+(?:[.,]\d{1,2})?)(?![\d.,]*\d)(?! *(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![\p{L}\d]))(?! *%? *\p{L})/iu],
-  ['passed', /^ *\+ *\d+(?:[.,]\d+)? *%? *(?!(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![\p{L}\d]))[\p{L}]+/iu],
+  ['passed', new RegExp(`^ *\\+ *(?:TE|ME|trace elements|micros?|micronutrients)(?![${LETTER}\\d])`, 'i')],
+  ['fourth', new RegExp(`^[-–:](\\d+(?:[.,]\\d{1,2})?)(?![\\d.,]*\\d)(?! *(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![${LETTER}\\d]))`, 'i')],
+  ['fourth', new RegExp(`^ *\\+ *(\\d+(?:[.,]\\d{1,2})?)(?![\\d.,]*\\d)(?! *(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![${LETTER}\\d]))(?! *%? *[${LETTER}])`, 'i')],
+  ['passed', new RegExp(`^ *\\+ *\\d+(?:[.,]\\d+)? *%? *(?!(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![${LETTER}\\d]))[${LETTER}]+`, 'i')],
 ];
 const number = (text: string): number => Number(text.replace(',', '.'));
 const FORMS: readonly OtherForm[] = ['SO3', 'S', 'CaO', 'Ca', 'MgO', 'Mg', 'Cl'];

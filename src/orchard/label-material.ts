@@ -1,6 +1,7 @@
 /** The material that a label names, or failing a name the one whose grade it prints. */
 import type { Material, Span } from '../tables/materials.ts';
 import { MATERIALS } from '../tables/materials.ts';
+import { LETTER } from '../units/letters.ts';
 
 /** Small letters without accents, both spellings of sulphur as one, no hyphens, commas or ampersands between words. */
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/[’`´]/g, '\'').replace(/sulf/g, 'sulph').replace(/ *& */g, ' and ').replace(/[-‐‑–—_,.()/]+/g, ' ').replace(/\s+/g, ' ');
@@ -52,7 +53,7 @@ export function strengthBehind({ material }: { readonly material: Material }, te
   if (chief < 0 || grade.filter((x) => x > 0).length > 1) return null;
   const flat = text.normalize('NFD').replace(/\p{M}/gu, '').replace(/[-‐‑–—_]/g, ' ');
   const low = flat.toLowerCase().replace(/sulf/g, 'sulph');
-  const codes = (material.codes ?? []).map((c) => /^ *(\d{1,2}(?:[.,]\d+)?)(?![\d.,]*\d)(?! *(?:kg|g|lbs?|oz|l|ml|gal)(?![\p{L}\d]))/iu.exec(behind(flat, c)));
+  const codes = (material.codes ?? []).map((c) => new RegExp(`^ *(\\d{1,2}(?:[.,]\\d+)?)(?![\\d.,]*\\d)(?! *(?:kg|g|lbs?|oz|l|ml|gal)(?![${LETTER}\\d]))`, 'i').exec(behind(flat, c)));
   const names = [...material.names].sort((a, b) => b.length - a.length).map((n) => /^[ ,:]*\(?(\d{1,3}(?:[.,]\d+)?) *%/.exec(behind(low, plain(n))));
   const m = [...codes, ...names].find((x) => x !== null);
   const value = m ? Number(m[1]!.replace(',', '.')) : 0;

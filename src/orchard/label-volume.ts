@@ -1,4 +1,5 @@
 /** Volumes on a label: "2 cu ft", "1 cubic yard", "40 L", "1 gal", "5-gallon pail"; and what is a measure of no size: a bale. */
+import { LETTER } from '../units/letters.ts';
 import { FOOT } from '../units/units.ts';
 import type { Measured } from './measure.ts';
 import { numberOf } from './measure.ts';
@@ -26,12 +27,12 @@ const ROWS: readonly Row[] = [
   { unit: 'millilit(?:er|re)s?|ml|cc', mL: () => 1, ofLiquid: true },
   { unit: 'lit(?:er|re)s?|litros?|ltrs?|l', mL: () => 1000, ofLiquid: true },
 ];
-export const VOLUME_UNIT = `(${ROWS.map((r) => r.unit).join('|')})(?![\\p{L}\\d])`;
-const VOLUME = new RegExp(`(?<![\\p{L}\\d.,/-])(\\d+ +\\d+/\\d+|\\d+/\\d+|\\d+(?:[.,]\\d+)?) *-? *${VOLUME_UNIT}`, 'giu');
+export const VOLUME_UNIT = `(${ROWS.map((r) => r.unit).join('|')})(?![${LETTER}\\d])`;
+const VOLUME = new RegExp(`(?<![${LETTER}\\d.,/-])(\\d+ +\\d+/\\d+|\\d+/\\d+|\\d+(?:[.,]\\d+)?) *-? *${VOLUME_UNIT}`, 'gi');
 /** A measure that has no size of its own. */
-const VAGUE = /(?<![\p{L}\d.,/])(?:an?|one|\d+(?:[.,]\d+)?|half an?|per|\/) *-?(?:big |large |small |full )?(?:bales?|buckets?|pails?|wheel ?barrows?|barrows?|barrow ?loads?|(?:truck|trailer|pick-?up|cart)[- ]?loads?|loads?|scoops?|shovels?(?:ful)?|spades?(?:ful)?|buckets?ful)(?![\p{L}\d])/iu;
+const VAGUE = new RegExp(`(?<![${LETTER}\\d.,/])(?:an?|one|\\d+(?:[.,]\\d+)?|half an?|per|/) *-?(?:big |large |small |full )?(?:bales?|buckets?|pails?|wheel ?barrows?|barrows?|barrow ?loads?|(?:truck|trailer|pick-?up|cart)[- ]?loads?|loads?|scoops?|shovels?(?:ful)?|spades?(?:ful)?|buckets?ful)(?![${LETTER}\\d])`, 'i');
 
-const rowOf = (unit: string): Row => ROWS.find((r) => new RegExp(`^(?:${r.unit})$`, 'iu').test(unit))!;
+const rowOf = (unit: string): Row => ROWS.find((r) => new RegExp(`^(?:${r.unit})$`, 'i').test(unit))!;
 export const volumeOfUnit = (unit: string, country: string | null): number => rowOf(unit).mL(IMPERIAL.includes(country ?? '') ? IMPERIAL_GALLON : GALLON);
 
 export function volumesIn(text: string, country: string | null): { readonly volumes: readonly Volume[]; readonly rest: string } {

@@ -1,5 +1,6 @@
 /** Words of a label that change what a bag is good for: slow, liquid, weed killer, chloride, nitrate, fresh; and how its numbers are meant. */
 import type { Material, MaterialKind } from '../tables/materials.ts';
+import { LETTER } from '../units/letters.ts';
 
 /** How the numbers are meant, and what was weighed, with the label without these words. */
 export type Sayings = {
@@ -19,14 +20,14 @@ export type Sayings = {
 const NUM = '(\\d+(?:[.,]\\d+)?)';
 const GRAMS: Readonly<Record<string, number>> = { g: 1, gram: 1, grams: 1, kg: 1000, oz: 453.59237 / 16, ounce: 453.59237 / 16, ounces: 453.59237 / 16, lb: 453.59237, lbs: 453.59237, pound: 453.59237, pounds: 453.59237 };
 const MASS_UNIT = '(g|grams?|oz|ounces?|lbs?|pounds?)';
-const CUP = new RegExp(`(?<![\\p{L}\\d/.,])(?<!(?:[\\d/]|half|half an?) +)(?:(?:one|an?|1) +)?(?:level +)?cup(?:ful)?(?: of (?:it|this|mine))?(?: weighs| is| holds| =|:|=)? *${NUM} *${MASS_UNIT}(?![\\p{L}\\d])|(?<![\\p{L}\\d.,])${NUM} *${MASS_UNIT} *(?:/|per|an?|the|one) *(?:level +)?cup(?:ful)?(?![\\p{L}\\d])`, 'iu');
-const DENSITY = new RegExp(`(?:(?:density|weighs|dichte|densidad|densite|densité|weight)[:= ]*)?(?<![\\p{L}\\d.,])${NUM} *(kg */ *L|g */ *(?:mL|cc|cm3|cm³)|kg */ *dm3|kg per lit(?:er|re)|(?:lbs?|pounds?) *(?:/|per|an?) *(?:US )?gal(?:lon)?)(?![\\p{L}\\d])|(?:density|specific gravity|sp\\.? ?gr\\.?|\\bsg\\b|dichte|densidad)[:= ]*${NUM}(?! *[\\p{L}\\d/%])`, 'iu');
+const CUP = new RegExp(`(?<![${LETTER}\\d/.,])(?<!(?:[\\d/]|half|half an?) +)(?:(?:one|an?|1) +)?(?:level +)?cup(?:ful)?(?: of (?:it|this|mine))?(?: weighs| is| holds| =|:|=)? *${NUM} *${MASS_UNIT}(?![${LETTER}\\d])|(?<![${LETTER}\\d.,])${NUM} *${MASS_UNIT} *(?:/|per|an?|the|one) *(?:level +)?cup(?:ful)?(?![${LETTER}\\d])`, 'i');
+const DENSITY = new RegExp(`(?:(?:density|weighs|dichte|densidad|densite|densité|weight)[:= ]*)?(?<![${LETTER}\\d.,])${NUM} *(kg */ *L|g */ *(?:mL|cc|cm3|cm³)|kg */ *dm3|kg per lit(?:er|re)|(?:lbs?|pounds?) *(?:/|per|an?) *(?:US )?gal(?:lon)?)(?![${LETTER}\\d])|(?:density|specific gravity|sp\\.? ?gr\\.?|\\bsg\\b|dichte|densidad)[:= ]*${NUM}(?! *[${LETTER}\\d/%])`, 'i');
 const LB_PER_GAL = 453.59237 / 3785.411784;
-const BY_VOLUME = /(?<![\p{L}\d])\(?(?:% *)?(?:[wm] ?\/ ?v|weight by volume|grams? per 100 ?ml|g ?\/ ?100 ?ml)\)?(?![\p{L}\d])/iu;
-const BY_WEIGHT = /(?<![\p{L}\d])\(?(?:% *)?(?:[wm] ?\/ ?[wm]|weight by weight)\)?(?![\p{L}\d])/iu;
-const BASIS = /(?<![\p{L}\d])\(?(?:(?:(?:given |told |printed )?(?:as|in) )(?:the )?(?:pure )?(elements?|elemental|oxides?)|(elemental)(?! *sul)|(oxides?)(?! *of))\)?(?![\p{L}\d])/iu;
+const BY_VOLUME = new RegExp(`(?<![${LETTER}\\d])\\(?(?:% *)?(?:[wm] ?/ ?v|weight by volume|grams? per 100 ?ml|g ?/ ?100 ?ml)\\)?(?![${LETTER}\\d])`, 'i');
+const BY_WEIGHT = new RegExp(`(?<![${LETTER}\\d])\\(?(?:% *)?(?:[wm] ?/ ?[wm]|weight by weight)\\)?(?![${LETTER}\\d])`, 'i');
+const BASIS = new RegExp(`(?<![${LETTER}\\d])\\(?(?:(?:(?:given |told |printed )?(?:as|in) )(?:the )?(?:pure )?(elements?|elemental|oxides?)|(elemental)(?! *sul)|(oxides?)(?! *of))\\)?(?![${LETTER}\\d])`, 'i');
 const SLOW = '(?:slow(?:ly)?|controlled|timed|extended|polymer[- ]coated|resin[- ]coated|coated)';
-const SLOW_SHARE = new RegExp(`(?<![\\d.,])${NUM} *% *(?:of (?:the |its )?(?:N|nitrogen) (?:is |as )?)?(${SLOW}|water[- ]insoluble|SRN|WIN)(?![\\p{L}\\d])(?:[- ](?:release[d]?|available))?(?: (?:nitrogen|N))?(?![\\p{L}\\d])|(?<![\\p{L}])${SLOW}[- ]releas(?:e|ed|ing)(?: (?:nitrogen|N))?[: ]+${NUM} *%`, 'iu');
+const SLOW_SHARE = new RegExp(`(?<![\\d.,])${NUM} *% *(?:of (?:the |its )?(?:N|nitrogen) (?:is |as )?)?(${SLOW}|water[- ]insoluble|SRN|WIN)(?![${LETTER}\\d])(?:[- ](?:release[d]?|available))?(?: (?:nitrogen|N))?(?![${LETTER}\\d])|(?<![${LETTER}])${SLOW}[- ]releas(?:e|ed|ing)(?: (?:nitrogen|N))?[: ]+${NUM} *%`, 'i');
 
 const number = (text: string): number => Number(text.replace(',', '.'));
 

@@ -1,6 +1,7 @@
 /** What the label of a lime says of its strength: each value with its name, and what passes which sieve. */
 import type { EffectiveId } from '../tables/lime-materials.ts';
 import { INDEX_GRADE, SIEVE_MM } from '../tables/lime-materials.ts';
+import { LETTER } from '../units/letters.ts';
 
 export type ClaimOf = EffectiveId | 'cce' | 'nv' | 'tnv' | 'caco3' | 'mgco3' | 'Ca' | 'Mg' | 'CaO' | 'MgO' | 'moisture' | 'fineness' | 're';
 /** `read` is the grower's own words. */
@@ -45,23 +46,23 @@ const METALS: readonly ClaimOf[] = ['Ca', 'Mg', 'CaO', 'MgO', 'mgco3'];
 const NUMBER = '(\\d{1,3}(?:,\\d{3})+(?![.,]?\\d)|\\d+(?:[.,]\\d+)?(?![.,]?\\d))';
 const PER_TON = '(?:lbs?\\.?|pounds?) *(?:/|per|a) *(?:us |short )?ton';
 const WEIGHT = '(?! *-?(?:kg|g|lbs?|pounds?|oz|ounces?|bags?)\\b(?! *(?:/|per|a) *(?:us |short )?ton))';
-const NAME = `(${NAMES.map(([, n]) => n).join('|')})(?![\\p{L}\\d])(?: *\\((?:mg|ca|[ct]?cc?e|ecce|enp|enm|env|rnv|t?nv)\\))?`;
-const BETWEEN = `(?: *\\( *(%|${PER_TON}) *\\))?(?: *[:=≥>]+| +(?:of|is|at least|min(?:imum)?\\.?)(?![\\p{L}]))* *`;
+const NAME = `(${NAMES.map(([, n]) => n).join('|')})(?![${LETTER}\\d])(?: *\\((?:mg|ca|[ct]?cc?e|ecce|enp|enm|env|rnv|t?nv)\\))?`;
+const BETWEEN = `(?: *\\( *(%|${PER_TON}) *\\))?(?: *[:=≥>]+| +(?:of|is|at least|min(?:imum)?\\.?)(?![${LETTER}]))* *`;
 /** "(% CaO)", "as CaCO3". */
-const BASIS = '(?: *\\(?(?:as|in|of|%|equivalent| )*(cao|caco3)(?![\\p{L}\\d])\\)?)?';
-const BEFORE = '(?<![\\p{L}\\d.,$£€-])';
-const CLAIM = new RegExp(`${BEFORE}(?:${NUMBER} *(%|${PER_TON})? *(?:of +|as +)?${NAME}( *(?:/|per) *ton)?|${NUMBER} *(?:lbs?|pounds?) +(?:of +)?(enp|enm|ecce) *(?:/|per|a) *ton|(nv|tnv|(?:total )?neutrali[sz]ing value)${BETWEEN}${NUMBER}${WEIGHT} *%?${BASIS}|${NAME}${BETWEEN}${NUMBER}${WEIGHT} *(%|${PER_TON})?)`, 'giu');
+const BASIS = `(?: *\\(?(?:as|in|of|%|equivalent| )*(cao|caco3)(?![${LETTER}\\d])\\)?)?`;
+const BEFORE = `(?<![${LETTER}\\d.,$£€-])`;
+const CLAIM = new RegExp(`${BEFORE}(?:${NUMBER} *(%|${PER_TON})? *(?:of +|as +)?${NAME}( *(?:/|per) *ton)?|${NUMBER} *(?:lbs?|pounds?) +(?:of +)?(enp|enm|ecce) *(?:/|per|a) *ton|(nv|tnv|(?:total )?neutrali[sz]ing value)${BETWEEN}${NUMBER}${WEIGHT} *%?${BASIS}|${NAME}${BETWEEN}${NUMBER}${WEIGHT} *(%|${PER_TON})?)`, 'gi');
 /** "80-89": the grade of an index, ten points wide. */
-const GRADE = /(?<![\d.,-])(?:(?:neutrali[sz]ing index|index|grade)(?: +(?:zone|grade|of))* *[:=]? *)?(\d{1,2}0)-(\d{1,2}9)(?![\d-])(?: *(?:grade|index)(?!\p{L}))?/giu;
+const GRADE = new RegExp(`(?<![\\d.,-])(?:(?:neutrali[sz]ing index|index|grade)(?: +(?:zone|grade|of))* *[:=]? *)?(\\d{1,2}0)-(\\d{1,2}9)(?![\\d-])(?: *(?:grade|index)(?![${LETTER}]))?`, 'gi');
 
-const MESH = '(?:#|no\\.? *)?(\\d+(?:[.,]\\d+)?) *(mm|µm|μm|um|microns?|mesh)?(?![\\p{L}\\d])(?: *(?:sieve|screen|mesh))*';
+const MESH = `(?:#|no\\.? *)?(\\d+(?:[.,]\\d+)?) *(mm|µm|μm|um|microns?|mesh)?(?![${LETTER}\\d])(?: *(?:sieve|screen|mesh))*`;
 const PASSING = '(?:will +)?(?:(?:pass(?:es|ing)?|through|thru|finer than|smaller than|less than|under|below|<|durch) *)+(?:an? +|the +)?';
-const SIEVES = new RegExp(`${BEFORE}(?:${NUMBER} *%? *(?:(${PASSING})|(?:retained|held|stays) on +|(?=\\d+ *mesh))${MESH}|${PASSING}${MESH} *[:=]? *${NUMBER} *%?|(\\d+)(?: *mesh *[:=]? *(?=[\\d.,]+ *%)| *mesh *[:=] *| *= *)${NUMBER} *%?)`, 'giu');
+const SIEVES = new RegExp(`${BEFORE}(?:${NUMBER} *%? *(?:(${PASSING})|(?:retained|held|stays) on +|(?=\\d+ *mesh))${MESH}|${PASSING}${MESH} *[:=]? *${NUMBER} *%?|(\\d+)(?: *mesh *[:=]? *(?=[\\d.,]+ *%)| *mesh *[:=] *| *= *)${NUMBER} *%?)`, 'gi');
 
 /** "2,400 lb equal to 1 ton of standard lime", "ACE 2,400 lb": by law on the labels of North Carolina. */
 const TO_A_TON = '(?:1|one|an?) +ton +(?:of +)?(?:standard +)?(?:ag(?:ricultural)? *)?lim(?:e(?:stone)?|ing material)';
 const POUNDS = `${NUMBER} *(?:lbs?\\.?|pounds?)`;
-const STANDARD = new RegExp(`${BEFORE}(?:${POUNDS} +(?:of +(?:this|the) +\\p{L}+ +)?(?:(?:is|are|=) *)?(?:equals?|equivalent|=)(?: +to)? +${TO_A_TON}|${TO_A_TON} +(?:equals?|=|is(?: equal to)?) *${POUNDS}|ace(?: *[:=]? *)${POUNDS})(?!\\p{L})`, 'giu');
+const STANDARD = new RegExp(`${BEFORE}(?:${POUNDS} +(?:of +(?:this|the) +[${LETTER}]+ +)?(?:(?:is|are|=) *)?(?:equals?|equivalent|=)(?: +to)? +${TO_A_TON}|${TO_A_TON} +(?:equals?|=|is(?: equal to)?) *${POUNDS}|ace(?: *[:=]? *)${POUNDS})(?![${LETTER}])`, 'gi');
 
 const numberOf = (text: string): number => Number(/^\d{1,3}(?:,\d{3})+$/.test(text) ? text.replaceAll(',', '') : text.replace(',', '.'));
 
@@ -90,7 +91,7 @@ export function claimsIn(text: string): { readonly claims: readonly Claim[]; rea
     .replace(CLAIM, (read: string, ...m: (string | undefined)[]) => {
       const [value1, unit1, name1, perTon, value2, name2, name3, unit3, value3, basis, name4, unit4, value4, unit5] = m;
       const name = (name1 ?? name2 ?? name3 ?? name4)!.toLowerCase();
-      const of = NAMES.find(([, n]) => new RegExp(`^(?:${n})$`, 'iu').test(name))![0];
+      const of = NAMES.find(([, n]) => new RegExp(`^(?:${n})$`, 'i').test(name))![0];
       const unit = unit1 ?? unit3 ?? unit4 ?? unit5;
       const percent = unit === '%' || (name3 !== undefined && read.includes('%'));
       if (METALS.includes(of) && !percent) return read;

@@ -12,8 +12,8 @@ import { RULE_LIMITS } from '../tables/limits.ts';
 import type { Rule } from '../tables/rule.ts';
 import { gramsOf, isRate } from '../tables/rule.ts';
 import { ruleShape, withSense } from '../tables/rule-shape.ts';
+import { RULES_FILE } from './files.ts';
 
-export const RULES_FILE = 'rules.yaml';
 export type OwnRules = { readonly rules: readonly Rule[]; readonly notices: readonly Notice[] };
 
 /** What a grower writes; the rest of a published rule is known of it. */

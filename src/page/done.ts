@@ -2,8 +2,9 @@
 import { doneAlready, dosesOf, lately, writtenLast } from '../done.ts';
 import { entryText } from '../json/diary-words.ts';
 import { noticeText } from '../json/notices.ts';
+import { DIARY_FILE } from '../orchard/files.ts';
 import type { Entry } from '../orchard/diary.ts';
-import { addition, DIARY_FILE, withdrawalOf } from '../orchard/diary.ts';
+import { addition, withdrawalOf } from '../orchard/diary.ts';
 import type { Plan, WorkingDay } from '../plan.ts';
 import { isoDate } from '../units/date.ts';
 import { showDay } from '../words/show.ts';

@@ -1,13 +1,12 @@
 /** The files of an orchard folder, in and out: single ones, or all in a zip. */
 import { iter } from 'but-unzip';
 import { createZip } from 'littlezipper';
-import { ORCHARD_FILE } from '../gather.ts';
-import { DIARY_FILE } from '../orchard/diary.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { decodeReport, guessNotice } from '../soil/decode.ts';
 import type { State } from './state.ts';
-import { EMPTY, RULES_FILE, zoneFiles } from './state.ts';
+import { EMPTY, zoneFiles } from './state.ts';
+import { DIARY_FILE, ORCHARD_FILE, RULES_FILE } from '../orchard/files.ts';
 
 export const baseName = (path: string): string => path.split('/').pop()!;
 

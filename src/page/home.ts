@@ -1,13 +1,13 @@
 /** Where the page opens: what stands in it, the next step, the facts of the whole orchard, and the files. */
 import { button, download, el, field, fill, handOn, list, textInput } from './dom.ts';
 import { baseName, folderOf, opened, packed } from './files.ts';
-import { ORCHARD_FILE } from '../gather.ts';
 import { noticeText } from '../json/notices.ts';
 import { mistakesOf } from './seen.ts';
 import { EMPTY, bagLines, factOf, treeLines, withFact } from './state.ts';
 import type { State } from './state.ts';
 import type { Context, View } from './view.ts';
 import { wordsOf } from './view.ts';
+import { ORCHARD_FILE } from '../orchard/files.ts';
 
 const FACTS = [
   { key: 'orchard', label: 'fact-orchard', hint: 'hint-orchard' }, { key: 'where', label: 'fact-where', hint: 'hint-where' },

@@ -5,7 +5,8 @@ import { collector } from '../json/figures.ts';
 import type { NoticeJson, QuestionJson } from '../json/notices.ts';
 import { noticeJson, noticeText, questionJson } from '../json/notices.ts';
 import { planJson } from '../json/plan-json.ts';
-import { DIARY_FILE, readDiary } from '../orchard/diary.ts';
+import { DIARY_FILE, RULES_FILE } from '../orchard/files.ts';
+import { readDiary } from '../orchard/diary.ts';
 import type { OwnRules } from '../orchard/own-rules.ts';
 import type { Where } from '../orchard/where.ts';
 import { countryIn, NOWHERE } from '../orchard/where.ts';
@@ -17,7 +18,7 @@ import type { Report } from '../soil/read.ts';
 import { readReport } from '../soil/read.ts';
 import type { Day } from '../units/date.ts';
 import type { State } from './state.ts';
-import { RULES_FILE, treeLines, withTree } from './state.ts';
+import { treeLines, withTree } from './state.ts';
 
 /** `plan` is made when it is first asked for, and null where something stands in its way. */
 export type Seen = Gathered & { readonly where: Where; readonly plan: Plan | null };

@@ -14,7 +14,6 @@ export type State = {
   readonly orchard: string; readonly reports: Readonly<Record<string, string>>; readonly diary: string;
   readonly others?: Readonly<Record<string, string>>; readonly rules?: readonly Rule[];
 };
-export const RULES_FILE = 'rules.yaml';
 
 export const EMPTY: State = { orchard: '', reports: {}, diary: '' };
 export const FIRST_REPORT = 'soil/report.txt';

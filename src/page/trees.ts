@@ -4,11 +4,11 @@ import type { Question } from '../reason/notice.ts';
 import { CROPS_WITHOUT_FIGURES, CROP_WORDS, SIZES } from '../tables/crops.ts';
 import { say } from '../words/words.ts';
 import { button, choose, el, field, fill, textInput, tick } from './dom.ts';
-import { ORCHARD_FILE } from '../gather.ts';
 import type { TreeLine } from './state.ts';
 import { freeName, treeLines, withoutTree, withTree, withTreeFacts } from './state.ts';
 import type { Context, View } from './view.ts';
 import { wordsOf } from './view.ts';
+import { ORCHARD_FILE } from '../orchard/files.ts';
 
 /** A bare number gets the unit that is usual where the orchard stands. */
 export const withUnit = (text: string, unit: string): string => (/^[\d.,/ ]+$/.test(text.trim()) ? `${text.trim()} ${unit}` : text.trim());

@@ -87,7 +87,7 @@ function findWords<T>(index: Index<T>, text: string, accept: (start: number, end
 export type Words = { readonly language: Language | null; readonly names: (text: string) => Found<Name>[]; readonly ratings: (text: string) => Found<Rating>[] };
 
 /** "Leitfaehigkeit" for "Leitfähigkeit". */
-const spelt = (name: string): string[] => [...new Set([unaccented(name), unaccented(name.replaceAll('ä', 'ae').replaceAll('ö', 'oe').replaceAll('ü', 'ue'))])];
+const spelt = (name: string): string[] => (/[äöü]/.test(name) ? [unaccented(name), unaccented(name.replaceAll('ä', 'ae').replaceAll('ö', 'oe').replaceAll('ü', 'ue'))] : [unaccented(name)]);
 const plain = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => !n.exact).flatMap((n) => spelt(n.name).map((text) => [text, n] as const));
 const symbols = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => n.exact).map((n) => [n.name, n] as const);
 

@@ -36,4 +36,4 @@ export type NameSet = WordSet & {
 };
 
 /** Without its accents, as a report is matched. */
-export const unaccented = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '');
+export const unaccented = (text: string): string => (/[^ -~]/.test(text) ? text.normalize('NFD').replace(/\p{M}/gu, '') : text);

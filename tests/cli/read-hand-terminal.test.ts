@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { precompiled } from '../../templates/precompile.mjs';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, test } from 'vitest';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -17,8 +18,8 @@ beforeAll(async () => {
   program = mkdtempSync(join(tmpdir(), 'medlar-program-'));
   await build({
     absWorkingDir: root, entryPoints: ['src/cli/medlar.ts'], outdir: program, outExtension: { '.js': '.mjs' }, bundle: true, splitting: true, format: 'esm', platform: 'node', logLevel: 'error', define: { MEDLAR_VERSION: '"0.0.0-test"' },
-    // Sheets are not drawn here.
-    loader: { '.hbs': 'empty' }, banner: { js: "import{createRequire as __cr}from'node:module';const require=__cr(import.meta.url);" },
+    plugins: [{ name: 'templates', setup(b) { b.onLoad({ filter: /\.hbs$/ }, ({ path }) => ({ contents: precompiled(path), loader: 'js' })); } }],
+    banner: { js: "import{createRequire as __cr}from'node:module';const require=__cr(import.meta.url);" },
   });
 });
 afterAll(() => { rmSync(program, { recursive: true, force: true }); });
