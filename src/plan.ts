@@ -1,8 +1,6 @@
 /** The season's plan: calls the rooms in order. Plain data in, plain data out; files, clock and terminal are elsewhere. */
 import type { Plant, Share } from './bags/allot.ts';
 import { allot } from './bags/allot.ts';
-import { amendmentBagOf, magnesiumRule, withinOwnLimit } from './bags/amend.ts';
-import type { Purchase } from './bags/buy.ts';
 import { isSameProduct, purchasesOf } from './bags/buy.ts';
 import { byYalps } from './bags/by-yalps.ts';
 import { mayFeed } from './bags/choose.ts';
@@ -12,40 +10,33 @@ import { dosesOf, roundDoses, wantedOf } from './bags/doses.ts';
 import type { Solver } from './bags/program.ts';
 import type { Remaining } from './bags/remaining.ts';
 import { remainingOf } from './bags/remaining.ts';
-import { roundAmendment, ROUNDING } from './bags/round.ts';
+import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
 import type { Facts } from './need/facts.ts';
 import { isYoung } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import { needOf } from './need/need.ts';
-import { othersOf, printedDoses, timingOf } from './need/timing.ts';
 import type { Bag } from './orchard/bag.ts';
-import { amendmentBag } from './orchard/bag.ts';
 import type { Entry } from './orchard/diary.ts';
 import { bedOf, crownOf, ringOf } from './orchard/geometry.ts';
-import type { Amounts, Fed, History } from './orchard/history.ts';
+import type { Amounts, Fed } from './orchard/history.ts';
 import { historyOf, withHistory } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
-import { curveOf } from './ph/curve.ts';
-import type { PhAsk } from './ph/ph.ts';
-import { phPlan } from './ph/ph.ts';
+import { daysOf, windowOptionsOf, withNumbers } from './plan-days.ts';
+import { allAmended, amendmentPurchases } from './plan-lime.ts';
 import { noticesOf, phQuestions } from './plan-notices.ts';
-import type { Amended, Plan, TreePlan, WorkingDay } from './planned.ts';
-import type { Figure } from './reason/figure.ts';
+import type { Amended, Draft, Plan, TreePlan } from './planned.ts';
 import type { Notice } from './reason/notice.ts';
 import { notice } from './reason/notice.ts';
-import { AMENDMENT_RETEST, FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
+import { FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
 import type { Day } from './units/date.ts';
 import { addDays, day, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { NUTRIENTS } from './units/substance.ts';
-import type { LastDay, Season, Window } from './when/season.ts';
-import { isTold, lastDayOf, limeWindow, plantingWindow, seasonOf, sulphurBedWindow, sulphurWindow } from './when/season.ts';
-import type { WindowOptions } from './when/windows.ts';
-import { firstDay, isLate, partsOf, phaseOf, windowsOf } from './when/windows.ts';
-import type { Language } from './words/words.ts';
-import { say } from './words/words.ts';
+import type { Season, Window } from './when/season.ts';
+import { lastDayOf, plantingWindow, seasonOf } from './when/season.ts';
+import { isLate, partsOf, windowsOf } from './when/windows.ts';
 
 export type { Plan, TreePlan, WorkingDay } from './planned.ts';
 
@@ -88,7 +79,9 @@ function plannedFeeds(drafts: readonly Draft[], season: Season, orchard: Orchard
   const { shares, stock, dearerAtMost } = allot(plants, orchard.shed, orchard.store, solver);
   const doses = drafts.flatMap(({ facts, need }, i) => (wanted[i] ? dosesOf(facts, need, wanted[i], shares[i]!, system).map((dose) => ({ dose, i })) : []));
   const feeds = roundDoses(doses.map((x) => x.dose), system, stock).flatMap((feed, k) => (feed ? [{ feed, i: doses[k]!.i }] : []));
-  return { feeds: drafts.map((_, i) => feeds.filter((x) => x.i === i).map((x) => x.feed)), notices: [...emptied(plants, shares, drafts, orchard), ...(dearerAtMost > 0.005 ? [notice('mix-unsure', 'note', { amount: dearerAtMost.toFixed(2) })] : [])], sure: dearerAtMost <= 0.005 };
+  const mine = drafts.map((): Feed[] => []);
+  for (const { feed, i } of feeds) mine[i]!.push(feed);
+  return { feeds: mine, notices: [...emptied(plants, shares, drafts, orchard), ...(dearerAtMost > 0.005 ? [notice('mix-unsure', 'note', { amount: dearerAtMost.toFixed(2) })] : [])], sure: dearerAtMost <= 0.005 };
 }
 
 const NOTHING_WANTED: Amounts = { N: 0, P2O5: 0, K2O: 0 };
@@ -129,19 +122,6 @@ function reopened(feeds: readonly Feed[], season: Season, draft: Draft): Feed[] 
   });
 }
 
-/** Days keep the number that they had before anything was fed; what is planned afresh gets a number of its own. */
-function withNumbers(days: readonly Omit<WorkingDay, 'number'>[], numbers: ReadonlyMap<Figure, number>): WorkingDay[] {
-  const taken = new Set<number>();
-  return days.map((d) => {
-    const known = d.doses.map((x) => numbers.get(x.feed.planned)).find((n) => n !== undefined && !taken.has(n));
-    const number = known ?? Math.max(0, ...taken, ...numbers.values()) + 1;
-    taken.add(number);
-    return { ...d, number };
-  });
-}
-
-type Draft = { readonly facts: Facts; readonly need: Need; readonly last: LastDay; readonly zone: ZoneSoil | null; readonly history: History };
-
 function draftOf(told: Tree, season: Season, zones: readonly ZoneSoil[], orchard: Orchard, diary: readonly Entry[], known: readonly Bag[]): Draft {
   const name = told.zone ?? (zones.length === 1 ? zones[0]!.zone : undefined);
   const history = historyOf(told, name, diary, season, known, orchard.where.country);
@@ -171,14 +151,6 @@ function sumsOf(fed: readonly Fed[], need: Need): Amounts {
 
 const NOTHING_FED: readonly Fed[] = [];
 
-/** Whose time of feeding leads for this tree, and how others differ. */
-function windowOptionsOf(facts: Facts, need: Need): Omit<WindowOptions, 'last'> {
-  const { tree, where, soil } = facts;
-  const tub = tree.tub !== undefined;
-  const timing = timingOf(facts, need.nitrogen.lead?.rule ?? null);
-  return { sandy: soil?.heaviness === 'light', south: where.south, region: where.region, tub, timing, printed: timing ? printedDoses(timing, facts) : [], parts: need.nitrogen.doses, others: tub ? [] : othersOf(facts, timing) };
-}
-
 /** What may still be given: the need less what was fed, in the windows after the last feed. */
 function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: readonly Fed[]): Wanted | null {
   if (need.verdict !== 'feed') return null;
@@ -199,71 +171,6 @@ function treeWants({ facts, need, last: stop }: Draft, season: Season, fed: read
   const left = (n: Nutrient): number => (need[n].value - had[n] <= ROUNDING * need[n].value ? 0 : need[n].value - had[n]);
   return wantedOf(facts, { ...need, nitrogen: { ...need.nitrogen, doses } }, { N: over ? 0 : left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, { windows, done: dates.length, late: dates.length === 0 && !afterHarvest && isLate(season, windows[0]), ...(timing?.shares ? { shares: timing.shares } : {}) });
 }
-
-/** Lime or sulphur of every plant, in walking order: out of the shed while that holds a plant's whole dose. */
-function allAmended(drafts: readonly Draft[], season: Season, orchard: Orchard): (Amended | null)[] {
-  const left = new Map(orchard.shed.map((b) => [b, b.left ?? Infinity]));
-  return drafts.map((draft) => {
-    let bags: readonly Bag[] = [...orchard.shed, ...orchard.store];
-    for (;;) {
-      const found = amendedOf(draft, season, orchard, bags);
-      const [bag, g] = [found?.bag ?? null, (found?.g ?? 0) * draft.facts.tree.count];
-      const open = bag ? left.get(bag) : undefined;
-      if (bag === null || open === undefined) return found;
-      if (g <= open * (1 + 1e-9)) {
-        left.set(bag, open - g);
-        return found;
-      }
-      bags = bags.filter((b) => b !== bag);
-    }
-  });
-}
-
-/** Lime or sulphur over the ring of one plant, or lime dug into the bed of one to come; a tub stands in its own mix and has no zone here. */
-function amendedOf({ facts, need, last, zone, history }: Draft, season: Season, orchard: Orchard, bags: readonly Bag[]): Amended | null {
-  if (!zone?.ph) return null;
-  const stopped = need.stops.some((s) => s.id === 'salts' || s.id === 'sodium');
-  const wants = { magnesium: magnesiumRule(zone.ph, orchard.where).wants, potash: need.K2O.value > 0, ph: zone.ph.now.value };
-  const [lime, sulphur] = [amendmentBagOf('lime', bags, wants), amendmentBagOf('sulphur', bags, wants)];
-  const strength = { lime: lime?.amends.strength ?? 1, sulphur: sulphur?.amends.strength ?? 1 };
-  const digIn = facts.bed !== undefined;
-  const ask: PhAsk = { crop: facts.tree.crop, word: facts.tree.word, soil: zone.ph, strength, region: orchard.where.region, digIn, stopped, awaitsRetest: awaitsRetest(history.amended, zone.sample.taken ?? null, season.today) };
-  const asked = phPlan(ask);
-  if (!asked) return null;
-  const plan = asked.dose?.of === 'lime' && lime ? { ...asked, dose: withinOwnLimit(asked.dose, lime.amends) } : asked;
-  const dug = digIn && (plan.verdict === 'lime' || plan.verdict === 'sulphur');
-  const planting = facts.bed ? plantingWindow(season, facts.tree.planting!) : null;
-  const window = dug ? planting && (plan.verdict === 'lime' ? planting : sulphurBedWindow(season, planting)) : plan.verdict === 'lime' ? limeWindow(season, firstDay(season, { ...windowOptionsOf(facts, need), last: last.day }), last.day) : plan.verdict === 'sulphur' ? sulphurWindow(season) : null;
-  // Lime and sulphur go on the plain ring: a wider one only thins nitrogen.
-  const ring = ringOf(facts.tree, facts.crown);
-  const area = dug ? facts.bed?.value ?? 0 : ring.area.value;
-  return {
-    zone: zone.zone, plan, curve: curveOf(ask, plan), ring, ...(dug ? { bed: facts.bed ?? null } : {}), last: [...history.amended].sort().at(-1) ?? null, bag: plan.verdict === 'lime' ? lime : plan.verdict === 'sulphur' ? sulphur : null, window,
-    g: plan.dose && window ? roundAmendment(plan.dose.value * area, orchard.where.units) : 0,
-  };
-}
-
-/** Whether lime or sulphur went on and no sample a year later tells what it did. Without a date of the sample, three years are waited. */
-function awaitsRetest(amended: readonly Day[], taken: Day | null, today: Day): boolean {
-  return amended.some((d) => (taken === null ? addDays(d, Math.round(AMENDMENT_RETEST.longest * 30.44)) > today : !isTold(d, taken)));
-}
-
-function amendmentPurchases(plans: readonly TreePlan[], orchard: Orchard): Purchase[] {
-  const bags = new Map<string, Bag>();
-  const used = new Map<Bag, number>();
-  for (const { ph, tree } of plans) {
-    if (!ph || ph.g <= 0) continue;
-    const kind = ph.plan.verdict === 'lime' ? 'lime' : 'sulphur';
-    const bag: Bag = ph.bag ?? bags.get(kind) ?? unlisted(kind, tree, orchard.where.language);
-    bags.set(kind, bag);
-    used.set(bag, (used.get(bag) ?? 0) + ph.g * tree.count);
-  }
-  return purchasesOf(used, orchard.store);
-}
-
-/** Where no bag is listed, the plain material. */
-const unlisted = (kind: 'lime' | 'sulphur', tree: Tree, language: Language): Bag =>
-  amendmentBag(say(language, 'plan', `any-${kind}`), { kind, strength: 1, dolomitic: false, burns: false }, { g: null, price: null, left: null, place: tree.place, unlisted: true });
 
 function finished({ facts, need, last }: Draft, { feeds, fed }: Remaining, ph: Amended | null, asPlanned: readonly Feed[], { dilute, tooLittle }: Can = NO_CAN): TreePlan {
   const each = (of: (n: Nutrient) => number): Amounts => ({ N: of('N'), P2O5: of('P2O5'), K2O: of('K2O') });
@@ -296,26 +203,4 @@ function dilutedFor({ facts, need, last }: Draft, { feeds, fed }: Remaining, sea
   const bags = [...orchard.shed, ...orchard.store];
   const dilute = diluteOf(facts.tree, { N: left('N'), P2O5: left('P2O5'), K2O: left('K2O') }, bags, orchard.never, { from, until: last.day, why: [need.N] });
   return { dilute, tooLittle: !dilute && left('N') > 0 && hasCan(facts.tree, bags, orchard.never) };
-}
-
-/** Windows are done on one day only where they leave a week to choose from. */
-const SHARED_DAYS = 6;
-const overlap = (a: { from: Day; until: Day }, b: { from: Day; until: Day }): number => daysBetween(a.from > b.from ? a.from : b.from, a.until < b.until ? a.until : b.until);
-
-/** Few working days: feeds whose windows overlap are done on one day, in walking order. */
-function daysOf(plans: readonly TreePlan[], season: Season): Omit<WorkingDay, 'number'>[] {
-  const doses = plans.flatMap((plan) => plan.feeds.map((feed) => ({ plan, feed })));
-  const sorted = [...doses].sort((a, b) => (a.feed.window.from < b.feed.window.from ? -1 : a.feed.window.from > b.feed.window.from ? 1 : 0));
-  const days: { from: Day; until: Day; doses: typeof doses }[] = [];
-  for (const dose of sorted) {
-    const { from, until } = dose.feed.window;
-    const open = days.find((d) => overlap(d, dose.feed.window) >= Math.min(SHARED_DAYS, daysBetween(d.from, d.until), daysBetween(from, until)) && !d.doses.some((x) => x.plan === dose.plan && x.feed.window !== dose.feed.window && x.feed.serves === dose.feed.serves));
-    if (open) {
-      open.from = open.from > from ? open.from : from;
-      open.until = open.until < until ? open.until : until;
-      open.doses.push(dose);
-    } else days.push({ from, until, doses: [dose] });
-  }
-  const walking = new Map(plans.map((p, i) => [p, i]));
-  return days.map((d) => ({ ...d, phase: phaseOf(d.from, d.doses.map((x) => x.feed.window), season), doses: d.doses.sort((a, b) => walking.get(a.plan)! - walking.get(b.plan)!) }));
 }

@@ -7,7 +7,7 @@ import type { ZoneSoil } from './gather.ts';
 import type { Facts } from './need/facts.ts';
 import type { Need } from './need/need.ts';
 import type { Ring } from './orchard/geometry.ts';
-import type { Amounts, Fed } from './orchard/history.ts';
+import type { Amounts, Fed, History } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import type { Tree } from './orchard/tree.ts';
 import type { CurvePoint } from './ph/curve.ts';
@@ -34,6 +34,9 @@ export type Amended = {
   /** When lime or sulphur last went on. */
   readonly last: Day | null;
 };
+
+/** A tree before anything is chosen for it. */
+export type Draft = { readonly facts: Facts; readonly need: Need; readonly last: LastDay; readonly zone: ZoneSoil | null; readonly history: History };
 
 export type TreePlan = {
   readonly tree: Tree;
