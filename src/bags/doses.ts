@@ -89,7 +89,9 @@ export function roundDoses(doses: readonly PlannedDose[], system: System, stock:
   doses.forEach((dose, i) => {
     if (!bagsSeen.includes(dose.portion.bag)) bagsSeen.push(dose.portion.bag);
     const key = `${bagsSeen.indexOf(dose.portion.bag)} ${dose.portion.serves}`;
-    groups.set(key, [...(groups.get(key) ?? []), i]);
+    const group = groups.get(key);
+    if (group) group.push(i);
+    else groups.set(key, [i]);
   });
   const grams: number[] = [];
   for (const group of groups.values()) {
