@@ -1,0 +1,2 @@
+export const FILE: string;
+export function figures(): Promise<string>;
