@@ -3,6 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { chmodSync, copyFileSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { notices, packagesIn } from './licences.build.mjs';
 import { buildPage, templates } from './page.build.mjs';
 import { tablesAsJson } from './tables.build.mjs';
 
@@ -48,6 +49,7 @@ const shared = {
   target: 'node20.19',
   minify: true,
   legalComments: 'linked',
+  metafile: true,
   define: { MEDLAR_VERSION: JSON.stringify(version) },
   // Some packages are CommonJS and ask for require.
   banner: { js: "import{createRequire as __cr}from'node:module';const require=__cr(import.meta.url);" },
@@ -55,18 +57,19 @@ const shared = {
   alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
 };
 
-await build({ ...shared, entryPoints: ['src/cli/medlar.ts'], plugins: [templates, tables, noPrograms, setApart, solver] });
+const { metafile } = await build({ ...shared, entryPoints: ['src/cli/medlar.ts'], plugins: [templates, tables, noPrograms, setApart, solver] });
 for (const file of ['build/highs.mjs', 'build/highs.wasm', 'LICENSE']) copyFileSync(`${root}/node_modules/highs/${file}`, `${root}/dist/${file === 'LICENSE' ? 'highs.LICENSE' : file.slice(6)}`);
 // Apart, so that no file is split for the sake of the other.
-await build({ ...shared, entryPoints: ['src/index.ts'], plugins: [templates, tables] });
-await build({ ...shared, entryPoints: apart, plugins: [templates] });
+const { metafile: library } = await build({ ...shared, entryPoints: ['src/index.ts'], plugins: [templates, tables] });
+const { metafile: besides } = await build({ ...shared, entryPoints: apart, plugins: [templates] });
 // One letter beyond ASCII makes Node read a file at half the speed; patterns hold some, and mean the same by number.
 for (const name of readdirSync(`${root}/dist`).filter((n) => n.endsWith('.js'))) {
   const text = readFileSync(`${root}/dist/${name}`, 'utf8');
   const plain = text.replace(/[^\0-\x7f]/g, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);
   if (plain !== text) writeFileSync(`${root}/dist/${name}`, plain);
 }
-await buildPage();
+const inPage = await buildPage();
+writeFileSync(`${root}/dist/THIRD-PARTY.txt`, notices('Medlar', [...new Set([...packagesIn(metafile, library, besides), 'node_modules/highs', ...inPage])].sort()));
 chmodSync(`${root}/dist/medlar.js`, 0o755);
 // Every figure on a page, for somebody who reads no code.
 writeFileSync(`${root}/dist/figures.html`, execFileSync(process.execPath, [`${root}/dist/medlar.js`, 'sources', '--as', 'html'], { maxBuffer: 64 * 1024 * 1024 }));

@@ -5,6 +5,7 @@ import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { minify } from '@swc/core';
 import { build, transform } from 'esbuild';
+import { inShort, notices, packagesIn } from './licences.build.mjs';
 import { precompiled } from '../templates/precompile.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -105,24 +106,25 @@ export const settings = () => ({
   charset: 'utf8', define: { MEDLAR_VERSION: JSON.stringify(JSON.parse(read('package.json')).version) }, alias: { yaml: `${root}/node_modules/yaml/browser/dist/index.js` },
 });
 
-/** Writes a page for each language to `dist`, and the few files that only a served page needs; gives back the path of the English one. */
+/** Writes a page for each language to `dist`, and the few files that only a served page needs; gives back the folders of the packages in them. */
 export async function buildPage() {
   const { metafile, outputFiles: [whole] } = await build({ ...settings(), plugins: [templates, lighter()], metafile: true });
   const [{ inputs }] = Object.values(metafile.outputs);
   const code = Object.keys(inputs).filter((path) => inputs[path].bytesInOutput > 0 && path.startsWith('src/') && !path.startsWith('src/words/en-')).map(read).join('\n')
     // Comments say nothing on the page.
     .replace(/^\s*\/\*\*[\s\S]*?\*\//gm, '').replace(/^\s*\/\/.*$/gm, '');
-  const pages = await Promise.all(Object.entries(PAGES).map(async ([language, name]) => [name, await pageIn(language, code, uncitedIn(whole.text))]));
+  const inside = packagesIn(metafile);
+  const pages = await Promise.all(Object.entries(PAGES).map(async ([language, name]) => [name, await pageIn(language, code, uncitedIn(whole.text), inShort(inside))]));
   mkdirSync(`${root}/dist`, { recursive: true });
-  for (const [name, text] of [...pages, ['worker.js', read('src/page/worker.js')], ['icon.svg', read('src/page/icon.svg')]]) {
+  for (const [name, text] of [...pages, ['worker.js', read('src/page/worker.js')], ['icon.svg', read('src/page/icon.svg')], ['page.licences.txt', notices('The page', inside)]]) {
     const temporary = `${root}/dist/${name}.${process.pid}.tmp`;
     writeFileSync(temporary, text);
     renameSync(temporary, `${root}/dist/${name}`);
   }
-  return `${root}/dist/page.html`;
+  return inside;
 }
 
-async function pageIn(language, written, uncited) {
+async function pageIn(language, written, uncited, inside) {
   const words = await wordsIn(language);
   const bundled = await build({ ...settings(), plugins: [templates, lighter(uncited), spoken(language, words, written)] });
   const { code: small } = await minify(bundled.outputFiles[0].text, { compress: { passes: 4, toplevel: true, ecma: 2022 }, mangle: { toplevel: true }, ecma: 2022, module: false });
@@ -134,6 +136,6 @@ async function pageIn(language, written, uncited) {
     "default-src 'none'", `script-src ${hash(script)}`, `style-src ${[style, ...sheetStyles()].map(hash).join(' ')}`, 'img-src data:', "base-uri 'none'", "form-action 'none'",
   ].join('; ');
   const icon = `data:image/svg+xml,${read('src/page/icon.svg').trim().replaceAll('"', "'").replace(/[%#<>]/g, encodeURIComponent)}`;
-  const fill = { language: language.slice(0, 2), policy, style, script, icon, unrun: escaped(words.page.unrun), 'unrun-how': escaped(words.page['unrun-how']) };
+  const fill = { language: language.slice(0, 2), policy, style, script, icon, inside, unrun: escaped(words.page.unrun), 'unrun-how': escaped(words.page['unrun-how']) };
   return read('src/page/page.html').replace(/\{\{([\w-]+)\}\}/g, (_, key) => fill[key]);
 }

@@ -35,13 +35,13 @@ export async function pageCommand(file: string | undefined, options: PageOptions
   if (!bare && folder.notices.some((n) => n.severity === 'error' && n.code !== 'trees-missing')) return stop(folder.notices);
   if (file !== undefined && options.site !== undefined) return stop([notice('usage', 'error', { why: say(L, 'say', 'page-or-site') })]);
 
-  const parts = { page: built(L === 'de' || L === 'es' ? `page.${L}.html` : 'page.html'), worker: built('worker.js'), icon: built('icon.svg') };
+  const parts = { page: built(L === 'de' || L === 'es' ? `page.${L}.html` : 'page.html'), worker: built('worker.js'), icon: built('icon.svg'), licences: built('page.licences.txt') };
   for (const [name, part] of Object.entries(parts)) if ('why' in part) return stop([notice('file-missing', 'error', { file: `dist/${name}`, why: part.why })]);
-  const [page, worker, icon] = Object.values(parts).map((part) => ('text' in part ? part.text : ''));
+  const [page, worker, icon, licences] = Object.values(parts).map((part) => ('text' in part ? part.text : ''));
   const html = withOrchard(page!, bare ? null : orchardOf(folder));
   const made: Made[] = options.site === undefined
     ? [{ path: file === undefined ? join(folder.path, 'medlar.html') : resolve(io.cwd, file), text: html, form: 'html' }]
-    : siteOf(resolve(io.cwd, options.site), html, worker!, icon!);
+    : siteOf(resolve(io.cwd, options.site), html, worker!, icon!, licences!);
 
   const shown = made.map(({ path }) => relative(io.cwd, path) || basename(path));
   // All or none: nothing is written where one file has to stay.
@@ -77,7 +77,7 @@ function withOrchard(html: string, orchard: unknown): string {
 const digest = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
 
 /** The page may then ask its own site for its icon, manifest and worker, and for nothing else. */
-function siteOf(folder: string, html: string, worker: string, icon: string): Made[] {
+function siteOf(folder: string, html: string, worker: string, icon: string, licences: string): Made[] {
   const links = '<link rel="manifest" href="manifest.webmanifest">';
   const index = html.replace('<!--site-->', links).replace('img-src data:', "img-src data: 'self'; manifest-src 'self'; worker-src 'self'");
   const manifest = {
@@ -85,7 +85,7 @@ function siteOf(folder: string, html: string, worker: string, icon: string): Mad
     icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
   };
   const files: [name: string, text: string, form: OwnForm][] = [
-    ['index.html', index, 'html'], ['worker.js', worker.replace('{{digest}}', digest(index + icon)), 'js'], ['manifest.webmanifest', JSON.stringify(manifest), 'json'], ['icon.svg', icon, 'svg'],
+    ['index.html', index, 'html'], ['worker.js', worker.replace('{{digest}}', digest(index + icon)), 'js'], ['manifest.webmanifest', JSON.stringify(manifest), 'json'], ['icon.svg', icon, 'svg'], ['page.licences.txt', licences, 'text'],
   ];
   return files.map(([name, text, form]) => ({ path: join(folder, name), text, form }));
 }

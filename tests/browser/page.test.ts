@@ -1036,7 +1036,7 @@ describe('hostile texts', () => {
 describe('as a small site', () => {
   it('asks only for its own files, installs, and opens without a network from the second visit on', async () => {
     const folder = join(await made('site', sample('chapel-bank'), '--site', 'out'), 'out');
-    expect(readdirSync(folder).sort()).toEqual(['icon.svg', 'index.html', 'manifest.webmanifest', 'worker.js']);
+    expect(readdirSync(folder).sort()).toEqual(['icon.svg', 'index.html', 'manifest.webmanifest', 'page.licences.txt', 'worker.js']);
     const manifest = JSON.parse(readFileSync(join(folder, 'manifest.webmanifest'), 'utf8')) as { start_url: string; icons: { src: string }[] };
     for (const path of [manifest.start_url, ...manifest.icons.map((i) => i.src)]) expect(path).not.toMatch(/^\/|:/);
     const types: Readonly<Record<string, string>> = { html: 'text/html', js: 'text/javascript', webmanifest: 'application/manifest+json', svg: 'image/svg+xml' };
@@ -1103,7 +1103,7 @@ describe('the command', () => {
     const folder = join(await made('anew', {}, '--site', 'out'), 'out');
     const files = Object.fromEntries(readdirSync(folder).map((name) => [`out/${name}`, readFileSync(join(folder, name), 'utf8')]));
     const again = await medlar(['page', '--site', 'out', '--json'], files);
-    expect(again.json.result).toEqual({ files: ['out/index.html', 'out/worker.js', 'out/manifest.webmanifest', 'out/icon.svg'] });
+    expect(again.json.result).toEqual({ files: ['out/index.html', 'out/worker.js', 'out/manifest.webmanifest', 'out/icon.svg', 'out/page.licences.txt'] });
   });
 
   it('an orchard with mistakes is told as everywhere; file and site together are wrong usage', async () => {

@@ -38,7 +38,7 @@ afterAll(() => { rmSync(work, { recursive: true, force: true }); });
 const medlar = (...argv: readonly string[]): string => run(join(home, 'node_modules/.bin/medlar'), argv, home);
 
 it('holds what is built and what is read, and nothing else', () => {
-  expect(contents).toEqual(expect.arrayContaining(['package.json', 'LICENSE', 'CHANGELOG.md', 'README.md', 'dist/medlar.js', 'dist/index.js', 'dist/types/index.d.ts']));
+  expect(contents).toEqual(expect.arrayContaining(['package.json', 'LICENSE', 'CHANGELOG.md', 'README.md', 'dist/medlar.js', 'dist/index.js', 'dist/types/index.d.ts', 'dist/THIRD-PARTY.txt', 'dist/page.licences.txt', 'dist/highs.LICENSE']));
   expect(contents.filter((path) => !/^(?:dist\/|package\.json$|LICENSE$|CHANGELOG\.md$|README\.md$)/.test(path))).toEqual([]);
 });
 

@@ -1,0 +1,2 @@
+export declare function licences(): string;
+export declare function shipped(): string[];
