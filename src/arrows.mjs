@@ -25,8 +25,8 @@ const rows = [
 const beside = { json: ['sheet'], units: rows[0], reason: rows[0], tables: rows[0], words: rows[0], rating: ['soil'] };
 
 const rooms = rows.flat();
-const buildFiles = ['build.mjs', 'page.build.mjs', 'tables.build.mjs', 'licences.build.mjs', 'arrows.mjs'];
-const declarations = ['version.d.ts', 'licences.build.d.mts'];
+const buildFiles = ['build.mjs', 'page.build.mjs', 'tables.build.mjs', 'licences.build.mjs', 'release.mjs', 'arrows.mjs'];
+const declarations = ['version.d.ts', 'licences.build.d.mts', 'release.d.mts'];
 
 const inRoom = (room) => (room.endsWith('.ts') ? `^src/${room.replaceAll('.', '\\.')}$` : `^src/${room}/`);
 const inRooms = (list) => list.map(inRoom);
