@@ -30,7 +30,7 @@ beforeAll(() => {
   const [packed] = JSON.parse(run('npm', ['pack', '--json', '--ignore-scripts', '--pack-destination', work], root)) as { filename: string; files: { path: string }[] }[];
   contents = packed!.files.map(({ path }) => path);
   writeFileSync(join(home, 'package.json'), '{ "private": true }\n');
-  run('npm', ['install', '--offline', '--no-audit', '--no-fund', join(work, packed!.filename)], home);
+  run('npm', ['install', '--offline', '--ignore-scripts', '--no-audit', '--no-fund', join(work, packed!.filename)], home);
 }, 180_000);
 
 afterAll(() => { rmSync(work, { recursive: true, force: true }); });
@@ -45,6 +45,11 @@ it('holds what is built and what is read, and nothing else', () => {
 it('asks for no other package', () => {
   expect(JSON.parse(readFileSync(join(home, 'node_modules/medlar/package.json'), 'utf8'))).not.toHaveProperty('dependencies');
   expect(existsSync(join(home, 'node_modules/commander'))).toBe(false);
+});
+
+it('runs nothing when it is installed, so scripts may be off', () => {
+  const { scripts = {} } = JSON.parse(readFileSync(join(home, 'node_modules/medlar/package.json'), 'utf8')) as { scripts?: Record<string, string> };
+  expect(Object.keys(scripts).filter((name) => /^(?:pre|post)?install$|^(?:pre|post)?prepare$|^dependencies$/.test(name))).toEqual([]);
 });
 
 it('says its version', () => {
