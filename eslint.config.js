@@ -1,7 +1,7 @@
 /** What the compiler cannot see: promises left hanging, values of no type, unlike things compared. */
 import tseslint from 'typescript-eslint';
 
-const node = Object.fromEntries(['console', 'performance', 'process', 'Buffer', 'URL', 'setTimeout', 'clearTimeout', 'document', 'window'].map((name) => [name, 'readonly']));
+const node = Object.fromEntries(['console', 'performance', 'process', 'Buffer', 'URL', 'setTimeout', 'clearTimeout', 'setInterval', 'clearInterval', 'document', 'window'].map((name) => [name, 'readonly']));
 
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', '**/*.d.ts', '**/*.d.mts'] },

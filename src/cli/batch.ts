@@ -12,7 +12,7 @@ import { loadRules } from '../orchard/own-rules.ts';
 import { countryIn } from '../orchard/where.ts';
 import { notice } from '../reason/notice.ts';
 import type { Day } from '../units/date.ts';
-import { isoDate } from '../units/date.ts';
+import { canBeToday, isoDate } from '../units/date.ts';
 import { loadLanguage } from '../words/load.ts';
 import { spoken } from '../words/words.ts';
 import type { Answer } from './answer.ts';
@@ -73,7 +73,7 @@ async function answerTo(line: string | null, today: Day): Promise<Answer> {
   const folder = line === null ? null : folderIn(line);
   if (!folder) return { ...WRONG, notices: [notice('batch-line', 'error', { most: LONGEST, example: '{"files":{"orchard.yaml":"...","soil/2025.txt":"..."}}' })] };
   const when = folder.today === undefined ? today : isoDate(folder.today);
-  if (when === null) return { ...WRONG, notices: [notice('date-wrong', 'error', { key: 'today', read: folder.today! })] };
+  if (when === null || !canBeToday(when)) return { ...WRONG, notices: [notice('date-wrong', 'error', { key: 'today', read: folder.today! })] };
   const text = (name: string): string | undefined => (Object.hasOwn(folder.files, name) ? folder.files[name] : undefined);
   const source = text(ORCHARD_FILE) ?? '';
   await loadLanguage(languageAsked(source));

@@ -7,7 +7,8 @@ import type { Diary, Entry } from '../orchard/diary.ts';
 import { addition, readDiary } from '../orchard/diary.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
-import { readText, reason } from './files.ts';
+import { readText, reason, unreadable } from './files.ts';
+import { finishFirst } from './finish.ts';
 
 /** The diary of a folder; empty where there is none yet. What stops all of it from being read is an error among the notices. */
 export function openDiary(folder: string, country: string | null): Diary {
@@ -38,9 +39,12 @@ function pathOf(folder: string): string | { notice: Notice } {
 export function append(folder: string, entries: readonly Entry[], fits: (before: Diary) => Notice | null = () => null, country: string | null = null): { first: number } | { notice: Notice } {
   const path = pathOf(folder);
   if (typeof path !== 'string') return path;
+  finishFirst();
   try {
     return locked(`${path}.lock`, () => {
       const stood = existsSync(path);
+      const why = stood ? unreadable(path) : null;
+      if (why) return { notice: notice('file-missing', 'error', { file: DIARY_FILE, why }) };
       const bytes = stood ? readFileSync(path) : Buffer.alloc(0);
       // A spreadsheet may have saved it as UTF-16.
       const encoding = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf16le' : 'utf8';

@@ -8,13 +8,20 @@ import { LARGEST_REPORT } from '../soil/text.ts';
 /** The text of a file, or the cause why it cannot be had: a key of words, or what the system said. */
 export function readText(path: string): { text: string } | { why: string } {
   try {
-    if (statSync(path).isDirectory()) return { why: 'folder' };
+    const why = unreadable(path);
+    if (why) return { why };
     const bytes = readFileSync(path);
     if (bytes[0] === 0xff && bytes[1] === 0xfe) return { text: bytes.toString('utf16le') };
     return { text: bytes.toString('utf8') };
   } catch (e) {
     return { why: reason(e) };
   }
+}
+
+/** Why what lies there is no file to read: a folder, or a pipe or device, which would never end. */
+export function unreadable(path: string): 'folder' | 'not-a-file' | null {
+  const stat = statSync(path);
+  return stat.isDirectory() ? 'folder' : stat.isFile() ? null : 'not-a-file';
 }
 
 /** The text of a report, however it was saved, with a notice where letters were taken by a guess; `refused` where it is no text. */
@@ -56,6 +63,6 @@ function beginning(path: string): Uint8Array {
 
 export function reason(e: unknown): string {
   const code = e instanceof Error && 'code' in e ? String(e.code) : '';
-  const known: Readonly<Record<string, string>> = { ENOENT: 'absent', EACCES: 'denied', EPERM: 'denied', ENOSPC: 'full', EROFS: 'read-only', EISDIR: 'folder', ENOTDIR: 'no-folder' };
+  const known: Readonly<Record<string, string>> = { ENOENT: 'absent', EACCES: 'denied', EPERM: 'denied', ENOSPC: 'full', EROFS: 'read-only', EISDIR: 'folder', ENOTDIR: 'no-folder', ELOOP: 'link-loop', ENAMETOOLONG: 'absent', ERR_INVALID_ARG_VALUE: 'absent' };
   return known[code] ?? (e instanceof Error ? e.message : String(e));
 }

@@ -1,6 +1,6 @@
 /** The grower's folder: reads `orchard.yaml` and the reports it names. Nothing outside the folder is read. */
 import { realpathSync } from 'node:fs';
-import { isAbsolute, join, relative, resolve } from 'node:path';
+import { isAbsolute, join, relative, resolve, sep } from 'node:path';
 import type { ReportText, ZoneSoil } from '../gather.ts';
 import { gather } from '../gather.ts';
 import { DIARY_FILE, ORCHARD_FILE, RULES_FILE } from '../orchard/files.ts';
@@ -15,7 +15,7 @@ import type { Day } from '../units/date.ts';
 import type { Language } from '../words/words.ts';
 import { spoken } from '../words/words.ts';
 import { openDiary } from './diary-file.ts';
-import { readReportFile, readText, reason } from './files.ts';
+import { readReportFile, readText, reason, unreadable } from './files.ts';
 import type { Common, Io } from './io.ts';
 
 export type Folder = {
@@ -47,12 +47,19 @@ export async function openFolder(options: Common, io: Io, today: Day): Promise<F
   return { path, ...found, files, language: found.orchard?.where.language ?? spoken(languageAsked(source.text)), today };
 }
 
+/** Whether a path that is there leads out of the folder, by itself or by a link. */
+export function leadsOut(folder: string, path: string): boolean {
+  const out = relative(realpathSync(folder), realpathSync(path));
+  return out === '..' || out.startsWith(`..${sep}`) || isAbsolute(out);
+}
+
 /** A report inside the folder; a path or link that leads out of it is refused. */
 function inside(folder: string, file: string, place: Place): ReportText {
   const path = join(folder, file);
   try {
-    const out = relative(realpathSync(folder), realpathSync(path));
-    if (out.startsWith('..') || isAbsolute(out)) return { refused: notice('path-outside', 'error', { path: file }, place) };
+    if (leadsOut(folder, path)) return { refused: notice('path-outside', 'error', { path: file }, place) };
+    const why = unreadable(path);
+    if (why) return { refused: notice('file-missing', 'error', { file, why }, place) };
   } catch (e) {
     return { refused: notice('file-missing', 'error', { file, why: reason(e) }, place) };
   }

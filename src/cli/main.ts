@@ -1,6 +1,7 @@
 /** The command line: each command is loaded when it is asked for. */
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import type { Day } from '../units/date.ts';
+import { canBeToday } from '../units/date.ts';
 import { suggest } from '../reason/suggest.ts';
 import { say } from '../words/words.ts';
 import type { Common, Io } from './io.ts';
@@ -11,7 +12,7 @@ const w = (key: Parameters<typeof say<'say'>>[2], facts = {}): string => say(L, 
 
 function today(read: string): Day {
   const at = new Date(`${read}T00:00:00Z`);
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(read) || Number.isNaN(at.getTime()) || at.toISOString().slice(0, 10) !== read) throw new InvalidArgumentError(w('today-wrong', { read }));
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(read) || Number.isNaN(at.getTime()) || at.toISOString().slice(0, 10) !== read || !canBeToday(read)) throw new InvalidArgumentError(w('today-wrong', { read }));
   return read;
 }
 

@@ -1,6 +1,6 @@
 /** `medlar new`: a few questions, or flags; writes `orchard.yaml` and a form for the soil report. Writes over nothing. */
 import { existsSync, rmSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { noticeText } from '../json/notices.ts';
 import { ORCHARD_FILE } from '../orchard/files.ts';
 import { loadOrchard } from '../orchard/load.ts';
@@ -15,7 +15,7 @@ import { seasonOf } from '../when/season.ts';
 import { loadLanguage } from '../words/load.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
-import { folderOf } from './folder.ts';
+import { folderOf, leadsOut } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT, tame } from './io.ts';
 import { writeWhole } from './write.ts';
@@ -36,6 +36,8 @@ export async function newCommand(options: NewOptions, io: Io): Promise<number> {
 
   const there = files.filter((f) => existsSync(f.path)).map((f) => notice('file-edited', 'error', { file: f.shown }));
   if (there.length > 0) return stop(there);
+  const out = files.filter((f) => existsSync(dirname(f.path)) && existsSync(folder) && leadsOut(folder, dirname(f.path))).map((f) => notice('diary-outside', 'error', { file: dirname(f.shown) }));
+  if (out.length > 0) return stop(out);
   const today = options.today ?? io.today;
   const early = [...typed.notices, ...faults(typed.answers, today)];
   if (early.length > 0) return stop(early);

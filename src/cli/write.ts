@@ -1,10 +1,11 @@
 /** Files that Medlar makes carry a mark, so that one changed by hand is never written over. */
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { notice } from '../reason/notice.ts';
 import type { Notice } from '../reason/notice.ts';
-import { reason } from './files.ts';
+import { reason, unreadable } from './files.ts';
+import { finishFirst } from './finish.ts';
 
 /** How each kind of file carries the mark on its last line. */
 const MARKS = { html: ['<!-- medlar ', ' -->'], svg: ['<!-- medlar ', ' -->'], text: ['# medlar ', ''], js: ['// medlar ', ''], json: [', "medlar": "', '" }'], ics: ['X-MEDLAR:', '\r\nEND:VCALENDAR'] } as const;
@@ -22,7 +23,10 @@ function isOwn(text: string): boolean {
 /** Why a file may not be written over: it is not ours, or was edited. Null where it may. */
 export function refusal(path: string, shown: string): Notice | null {
   try {
-    return existsSync(path) && !isOwn(readFileSync(path, 'utf8')) ? notice('file-edited', 'error', { file: shown }) : null;
+    if (!existsSync(path)) return null;
+    const why = unreadable(path);
+    if (why) return notice('file-unwritable', 'error', { file: shown, why });
+    return !isOwn(readFileSync(path, 'utf8')) ? notice('file-edited', 'error', { file: shown }) : null;
   } catch (e) {
     return notice('file-unwritable', 'error', { file: shown, why: reason(e) });
   }
@@ -40,11 +44,15 @@ export function writeOwn(path: string, shown: string, text: string, form: OwnFor
 
 /** Writes through a temporary file and a rename, so that a half-written file is never seen. */
 export function writeWhole(path: string, shown: string, text: string): Notice | null {
+  finishFirst();
   try {
     mkdirSync(dirname(path), { recursive: true });
+    clearLeft(path);
     const temporary = `${path}.${process.pid}.tmp`;
+    rmSync(temporary, { force: true });
     try {
-      writeFileSync(temporary, text);
+      // Only as a new file: a link that waits under this name would lead the text elsewhere.
+      writeFileSync(temporary, text, { flag: 'wx' });
       renameSync(temporary, path);
     } catch (e) {
       rmSync(temporary, { force: true });
@@ -53,5 +61,16 @@ export function writeWhole(path: string, shown: string, text: string): Notice | 
     return null;
   } catch (e) {
     return notice('file-unwritable', 'error', { file: shown, why: reason(e) });
+  }
+}
+
+const LEFT_MS = 60_000;
+
+/** What a run that was killed left half-written is taken away by the next, once nobody can still be writing it. */
+function clearLeft(path: string): void {
+  const [folder, name] = [dirname(path), basename(path)];
+  for (const file of readdirSync(folder).filter((f) => f.startsWith(`${name}.`) && /^\d+\.tmp$/.test(f.slice(name.length + 1)))) {
+    const since = statSync(join(folder, file), { throwIfNoEntry: false })?.mtimeMs ?? Date.now();
+    if (Date.now() - since > LEFT_MS) rmSync(join(folder, file), { force: true });
   }
 }

@@ -35,12 +35,15 @@ const TRIPLES: readonly RegExp[] = [
   new RegExp(`(?:${NAMED})?(?<![\\d.,])${PART}(${DASH})${PART}(${DASH})${PART}`, 'i'),
   new RegExp(`(?:${NAMED})?(?<![\\d.,])${PART}( *\\+ *)${PART}( *\\+ *)${PART}(?!\\d)`, 'i'),
   new RegExp(`${NAMED}(?<![\\d.,])${PART}( )${PART}( )${PART}(?![\\d.,]*\\d)`, 'i'),
-  new RegExp(`(?<![${LETTER}\\d])(x{0})N *[:=]? *${PART} *%?([ ,;/-]*)P(?:2O5)? *[:=]? *${PART} *%?([ ,;/-]*)K(?:2O)? *[:=]? *${PART} *%?(?![${LETTER}\\d])`, ''),
+  new RegExp(`(?<![${LETTER}\\d])(x{0})N *[:=]? *${PART} *%?([ ,;/-]*)P(?:2O5)? *[:=]? *${PART} *%?([ ,;/-]*)K(?:2O)? *[:=]? *${PART} *%?(?![${LETTER}\\d])`),
 ];
+/** A number in a list: where a comma or point can be its decimal mark it is, so that there is one way to read the list. */
+const DECIMALS = '[.,]\\d+(?!\\d|\\.\\d)';
+const LISTED = `\\d+(?:${DECIMALS}|(?!\\d|${DECIMALS}))`;
 /** What follows the third number and belongs to it. */
 const TAIL: readonly (readonly ['named' | 'bracket' | 'fourth' | 'passed', RegExp])[] = [
   ['named', new RegExp(`^(?: *[-+–] *| *)\\(? *\\+? *${PART} *%? *${SYMBOL} *\\)?`, 'i')],
-  ['bracket', /^ *-? *\(( *\+? *\d+(?:[.,]\d+)?(?: *[-/+;,] *\d+(?:[.,]\d+)?)*) *%?\)/u],
+  ['bracket', new RegExp(`^ *-? *\\(( *\\+? *${LISTED}(?: *[-/+;,] *${LISTED})*) *%?\\)`)],
   ['passed', new RegExp(`^ *\\+ *(?:TE|ME|trace elements|micros?|micronutrients)(?![${LETTER}\\d])`, 'i')],
   ['fourth', new RegExp(`^[-–:](\\d+(?:[.,]\\d{1,2})?)(?![\\d.,]*\\d)(?! *(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![${LETTER}\\d]))`, 'i')],
   ['fourth', new RegExp(`^ *\\+ *(\\d+(?:[.,]\\d{1,2})?)(?![\\d.,]*\\d)(?! *(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![${LETTER}\\d]))(?! *%? *[${LETTER}])`, 'i')],

@@ -24,7 +24,22 @@ const KEYS_OF: Readonly<Record<string, Check>> = {
 };
 export const KEYS = Object.keys(KEYS_OF);
 
-const nameOf = (key: unknown): string => (isScalar(key) ? String(key.value) : String(key));
+// A key may be a whole map, whose own text can be longer than all memory.
+const nameOf = (key: unknown): string => (isScalar(key) ? String(key.value) : '?');
+
+const DEEPEST = 20;
+const KEY_OF_PARTS = /(?:^[ \t]*(?:- +)*|[[{,][ \t]*)\?(?:[ \t\r\n]|$)/m;
+
+/** Where brackets stand deeper in each other than any orchard needs, or "? " begins a key of parts: YAML takes minutes for a thousand of them. Below 0 where neither does. */
+export function tooDeepAt(source: string): number {
+  const key = source.search(KEY_OF_PARTS);
+  let depth = 0;
+  for (const { 0: sign, index } of source.matchAll(/[[{}\]]/g)) {
+    depth = sign === '[' || sign === '{' ? depth + 1 : Math.max(0, depth - 1);
+    if (depth > DEEPEST) return index;
+  }
+  return key;
+}
 
 /** Keys that there are none of, and whatever has another form than its key wants; all of them. */
 export function shapeFaults(map: YAMLMap): { unknown: { key: string; node: Node | null }[]; faults: Fault[] } {

@@ -121,7 +121,8 @@ export function twoRows(top: readonly Cell[], low: readonly Cell[], by: Parting,
 export function labelled(heads: readonly Cell[], w: Words): Cell[] | null {
   const parted = heads.map((c, i): Cell => {
     const words = c.text.split(/\s+/);
-    for (let n = words.length - 1; i > 0 && n > 0; n--) {
+    // A head of so many words is none; taking it apart at each would last.
+    for (let n = words.length > 20 ? 0 : words.length - 1; i > 0 && n > 0; n--) {
       for (const [label, kind] of [[words.slice(0, n), words.slice(n)], [words.slice(-n), words.slice(0, -n)]] as const) {
         const name = label.join(' ').replace(/^[(:,-]+|[),:-]+$/g, '').trim();
         // "9 mg/l" is a value.

@@ -162,7 +162,7 @@ function knownOf(x: Thing, above: Known): Known {
   return {
     ...above,
     label: [...above.label, ...group, ...(typeof x.id === 'string' ? [x.id] : said), ...table, ...own, ...year, ...bears],
-    unit: gives ? `${String(gives.unit)}${gives.of === 'N' ? ' N' : ` at ${String(gives.percentN)} % N`}` : typeof x.unit === 'string' ? x.unit : above.unit,
+    unit: gives ? `${String(gives.unit)}${gives.of === 'product' ? ` at ${String(gives.percentN)} % N` : ` ${String(gives.of)}`}` : typeof x.unit === 'string' ? x.unit : above.unit,
     per: gives ? PER[String(x.by)] ?? '' : above.per,
     cite: isCite(x.cite) ? x.cite : above.cite,
     crops: crops.length > 0 ? crops : above.crops,

@@ -58,6 +58,9 @@ function numberOf(d: Day): number {
   return n;
 }
 
+/** A season is reckoned about a day; at the ends of the calendar there is no day before or after. */
+export const canBeToday = (d: Day): boolean => d >= '1900-01-01' && d < '2300-01-01';
+
 export const addDays = (d: Day, days: number): Day => new Date((numberOf(d) + days) * DAY_MS).toISOString().slice(0, 10);
 
 export const daysBetween = (a: Day, b: Day): number => numberOf(b) - numberOf(a);

@@ -712,7 +712,7 @@ export const enUS = {
     'did-you': 'Did you mean "{guess}"?', 'not-endorsed': 'Not endorsed by the publishers cited.',
     help: 'Plans the feeding of a home orchard from a soil test.',
     'help-after': 'Start:\n  medlar new                   a few questions; writes orchard.yaml and a form for the report\n  medlar read                  what your report says\n  medlar plan                  what each tree gets\n  medlar sheet                 the sheet for the shed door',
-    'no-folder': 'No orchard.yaml here. Make one with medlar new, or try the sample:\n  medlar plan --folder samples/chapel-bank',
+    'no-folder': 'No orchard.yaml here. Make one with medlar new, or try the sample:\n  medlar plan --folder samples/chapel-bank', 'not-a-file': 'it is no file: a pipe or a device', 'link-loop': 'its links lead in a circle',
     'cmd-new': 'asks a few things; writes orchard.yaml and a form for the report', 'cmd-sources': 'the published tables inside, by word', 'opt-coverage': 'what is held for each crop, soil test, scale and place',
     'opt-name': 'the name of the orchard', 'opt-where': 'state and country', 'opt-bud-break': 'when buds break', 'opt-last-frost': 'the last spring frost', 'opt-first-frost': 'the first fall frost', 'opt-tree': 'a tree: name, colon, crop and facts; again for each', 'opt-zone': 'a place whose soil is sampled; again for each', 'opt-shed': 'a bag in the shed; again for each', 'opt-store': 'a bag in the store; again for each',
     'cmd-page': 'the same as one HTML file for a phone', 'opt-site': 'write it as a small site that works offline', 'opt-force-page': 'write over files that were changed by hand',

@@ -1,0 +1,81 @@
+// What the fuzzer (tests/fuzz) and the checker of patterns found, each with what should have come of it.
+import { describe, expect, test } from 'vitest';
+import { parseBag } from '../../src/orchard/bag.ts';
+import { treeLines, withFact } from '../../src/page/state.ts';
+import { readReport } from '../../src/soil/read.ts';
+import { medlar } from '../medlar.ts';
+import { both, GOOD, REPORT } from './hold.ts';
+
+/** CPU in milliseconds: a busy machine makes nothing slow. */
+async function spent(act: () => unknown): Promise<number> {
+  const from = process.cpuUsage();
+  await act();
+  const { user, system } = process.cpuUsage(from);
+  return (user + system) / 1000;
+}
+
+// YAML 1.2.2, 8.2.2: "? " begins a key of any form, so that keys lie within keys; a parser writes each out within the next.
+describe('brackets and keys within each other: refused at their line, at once', () => {
+  test.each([
+    ['keys of parts', '? '.repeat(100)], ['in a flow', '{? '.repeat(100)], ['brackets', '['.repeat(100_000)], ['maps', '{a: '.repeat(20_000)], ['over lines', '[\n'.repeat(50_000)], ['a lone key of parts', '? a\n  : b'], ['keys by lines', Array.from({ length: 60 }, (_, i) => `${' '.repeat(i)}?\n`).join('')],
+  ])('%s', async (_, nest) => {
+    const text = `${GOOD}x:\n${nest}\n`;
+    for (const files of [{ 'orchard.yaml': text, 'soil/2025.txt': REPORT }, { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT, 'rules.yaml': `- id: mine\n  low:\n${nest}\n` }]) {
+      const ms = await spent(async () => {
+        const { text: run, notices } = await both(['check'], files);
+        expect(run.code).toBe(3);
+        expect(notices[0]).toMatchObject({ code: 'yaml-broken', severity: 'error', file: 'rules.yaml' in files ? 'rules.yaml' : 'orchard.yaml' });
+      });
+      expect(ms).toBeLessThan(2000);
+    }
+    expect(await spent(() => {
+      // The page shows it as a text that it cannot change.
+      expect([treeLines(text), withFact(text, 'where', 'Ohio, US')]).toEqual([[], null]);
+    })).toBeLessThan(2000);
+  });
+  test('what an orchard needs of brackets is still read', async () => {
+    const flow = GOOD.replace(/store:\n.*\n/, 'store: ["Feed [for all] (A), 21-0-0, 4 lb, $9", "What? 10-10-10, 5 lb"]\n');
+    const run = await medlar(['check'], { 'orchard.yaml': flow, 'soil/2025.txt': REPORT });
+    expect([run.code, run.stderr]).toEqual([0, '']);
+  });
+});
+
+describe('a label whose bracket never ends', () => {
+  const place = { file: 'b', line: 1, column: 1, length: 1, source: '' };
+  test.each([',0', ',0.0', '/1', '-1,5', '; 2'])('%s, over and over', async (part) => {
+    expect(await spent(() => parseBag(`Feed 10-10-10 (0+0${part.repeat(400)}x, 4 lb`, null, false, place))).toBeLessThan(500);
+  });
+  // A comma between digits is a decimal mark wherever it can be one (Germany, Spain).
+  test.each(['(1,5+2)', '(+ 2)', '(2+12)', '(2+12,5 %)'])('%s behind the numbers is taken with them', (bracket) => {
+    const { bag } = parseBag(`Feed 10-10-10 ${bracket}, 4 lb`, 'DE', false, place);
+    expect([bag?.grade.N, bag?.label]).toEqual([0.1, 'Feed']);
+  });
+});
+
+test('a line of one name a thousand times is no table of a thousand samples', async () => {
+  const lines = Array.from({ length: 10 }, () => `Test\tR${'pH '.repeat(1300)}5 ppm\n`).join('');
+  expect(await spent(() => readReport(`Phosphorus 42 ppm\n${lines}`, 'r.txt'))).toBeLessThan(10_000);
+});
+
+test('heads that begin with the name of a sample are still parted', () => {
+  const { samples } = readReport('Test, Top ppm, Bottom ppm\nPhosphorus, 42, 30\nPotassium, 180, 150\n', 'r.txt');
+  expect(samples.map((s) => s.readings.map((r) => [r.item, r.value]))).toEqual([[['phosphorus', 42], ['potassium', 180]], [['phosphorus', 30], ['potassium', 150]]]);
+});
+
+// A season is reckoned about a day: at the ends of the calendar there is none before or after (ISO 8601 names years 0000 to 9999).
+describe('days at the ends of the calendar', () => {
+  test.each(['0001-01-01', '1899-12-31', '2300-01-01', '9999-12-31'])('%s is no day to plan for', async (day) => {
+    const files = { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT };
+    expect((await both(['plan', '--today', day], files)).text.code).toBe(2);
+    const batch = await medlar(['plan', '--batch'], {}, JSON.stringify({ files, today: day }));
+    expect((JSON.parse(batch.stdout) as { notices: { code: string }[] }).notices.map((n) => n.code)).toEqual(['date-wrong']);
+  });
+  test.each(['1970-01-01', '2100-12-31'])('%s is one', async (day) => {
+    const { text } = await both(['plan', '--today', day], { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT });
+    expect([0, 3]).toContain(text.code);
+  });
+});
+
+test('sources says what every rule gives', async () => {
+  for (const argv of [['sources', 'aragon'], ['sources', 'aragon', '--json']]) expect((await medlar(argv)).stdout).not.toContain('undefined');
+});
