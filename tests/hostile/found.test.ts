@@ -20,7 +20,8 @@ describe('brackets and keys within each other: refused at their line, at once', 
     ['keys of parts', '? '.repeat(100)], ['in a flow', '{? '.repeat(100)], ['brackets', '['.repeat(100_000)], ['maps', '{a: '.repeat(20_000)], ['over lines', '[\n'.repeat(50_000)], ['a lone key of parts', '? a\n  : b'], ['keys by lines', Array.from({ length: 60 }, (_, i) => `${' '.repeat(i)}?\n`).join('')],
   ])('%s', async (_, nest) => {
     const text = `${GOOD}x:\n${nest}\n`;
-    for (const files of [{ 'orchard.yaml': text, 'soil/2025.txt': REPORT }, { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT, 'rules.yaml': `- id: mine\n  low:\n${nest}\n` }]) {
+    const folders: readonly Readonly<Record<string, string>>[] = [{ 'orchard.yaml': text, 'soil/2025.txt': REPORT }, { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT, 'rules.yaml': `- id: mine\n  low:\n${nest}\n` }];
+    for (const files of folders) {
       const ms = await spent(async () => {
         const { text: run, notices } = await both(['check'], files);
         expect(run.code).toBe(3);
