@@ -21,8 +21,10 @@ export function readingText(s: Sitting, reading: Pick<Reading, 'item' | 'value' 
   return open ? say(s.language, 'hand', 'read-asked', { taken: takenAs(r, s.home) }) : say(s.language, 'hand', 'read', { taken: takenAs(r, s.home), rating: ratingText(r, s.home) });
 }
 
+export const keyOf = (q: Question): string => `${q.code} ${q.about}`;
+
 /** Whether a question waits that a line of the report can answer. */
-const isAsked = (s: Sitting, q: Question): boolean => answerLine(q, '') !== null && !s.asked.has(`${q.code} ${q.about}`);
+const isAsked = (s: Sitting, q: Question): boolean => answerLine(q, '') !== null && !s.asked.has(keyOf(q));
 
 export function labText(s: Sitting, named: string): string {
   const L = s.language;
@@ -41,7 +43,7 @@ export async function questions(s: Sitting): Promise<void> {
   for (;;) {
     const q = questionsOf(s.hand).find((x) => isAsked(s, x));
     if (!q) return;
-    s.asked.add(`${q.code} ${q.about}`);
+    s.asked.add(keyOf(q));
     if (q.code === 'method-missing' && labOf(s.hand) === null) await askLab(s, q);
     else await askChoice(s, q);
     const about = reportOf(s.hand).samples.flatMap((x) => x.readings).find((r) => r.item === q.about);

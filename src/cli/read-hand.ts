@@ -13,11 +13,12 @@ import { byFeel } from '../rating/texture.ts';
 import { notice } from '../reason/notice.ts';
 import type { Hand, Reply } from '../soil/hand.ts';
 import { answerLine, isUnfinished, openHand, reportOf, typeLine, undo } from '../soil/hand.ts';
+import { readReport } from '../soil/read.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { readReportFile } from './files.ts';
 import { folderOf, leadsOut, openFolder } from './folder.ts';
-import { answering, labText, questions, readingText } from './hand-questions.ts';
+import { answering, keyOf, labText, questions, readingText } from './hand-questions.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
 import type { Ask, Home, Sitting, Target } from './sitting.ts';
@@ -75,7 +76,10 @@ function sit(target: Target, home: Home, io: Io, ask: Ask): { readonly is: 'typi
   const report = reportOf(plain);
   const blank = text.trim() === '' || report.notices.some((n) => n.code === 'form-blank' || n.code === 'report-empty');
   if (raw === null || blank || isUnfinished(text)) return { is: 'typing', sitting: { ...base, typing: true, hand: openHand(target.shown, text) } };
-  return report.questions.some((q) => answerLine(q, '') !== null) ? { is: 'questions', sitting: { ...base, hand: plain } } : null;
+  // A lab that stands in the file already has answered for what it measures by.
+  const open = readReport(text, target.shown).questions.filter((q) => answerLine(q, '') !== null).map(keyOf);
+  const answered = report.questions.map(keyOf).filter((key) => !open.includes(key));
+  return open.length > 0 ? { is: 'questions', sitting: { ...base, hand: plain, asked: new Set(answered) } } : null;
 }
 
 /** How the command ends where the grower left. */

@@ -1,5 +1,6 @@
 /** The text of a new `orchard.yaml` and of a form for the soil report, from a few answers. Pure; what is written loads again. */
 import type { Facts } from '../reason/notice.ts';
+import { labNamed } from '../tables/labs.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { parseWhere, NOWHERE } from './where.ts';
@@ -74,8 +75,10 @@ type ExampleKey = 'example-name' | 'example-where' | 'example-bud-break' | 'exam
 export function reportForm(o: NewOrchard): string {
   const L = languageOf(o);
   const zones = zonesOfNew(o);
+  // Whose methods are held: by the name they are held under, since what was typed might be read as a value.
+  const lab = labNamed(o.lab);
   return [
-    `# ${say(L, 'new', 'form-how')}`, `# ${say(L, 'new', 'form-unknown')}`,
+    `# ${say(L, 'new', 'form-how')}`, `# ${say(L, 'new', 'form-unknown')}`, ...(lab ? ['', `lab: ${lab.name}`] : []),
     ...zones.flatMap((z, i) => ['', headingOf(z, i + 1), ...FORM_LINES]),
     '', `# ${say(L, 'new', 'form-method')}`, ...METHOD_LINES, '',
   ].join('\n');

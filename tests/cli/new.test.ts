@@ -236,6 +236,14 @@ describe('at a terminal', () => {
     expect(yaml).toContain('Penn State');
   });
 
+  // Penn State extracts by Mehlich 3 (Agronomy Guide, soil testing procedures; tests/published/penn-agronomy-guide).
+  test.each([['Penn State', []], ['my county office', ['method-missing']], ['pH 6.4', ['method-missing']]] as const)('the lab "%s", told once, is asked for again only where it tells nothing', (lab, asked) => {
+    const form = reportForm({ ...NO_ANSWERS, lab });
+    const { samples, questions } = readReport(form.replace('Phosphorus (P):', '$& 42 ppm'), FORM_FILE);
+    expect(samples.flatMap((s) => s.readings).map((r) => [r.item, r.value])).toEqual([['phosphorus', 42]]);
+    expect(questions.map((q) => q.code)).toEqual(asked);
+  });
+
   test.each(['', DONT, 'Don’t know', 'unknown', '?'])('%j to all but the tree takes the cautious road', async (unknown) => {
     const { run, yaml } = await written(['new'], [unknown, unknown, unknown, unknown, unknown, 'Apple: apple', unknown, unknown, unknown]);
     expect(run.code).toBe(0);

@@ -149,6 +149,17 @@ describe('where it starts', () => {
     expect(file).toBe('Lab sheet\r\n\r\npH 6.4\r\nMagnesium 231\r\nPhosphorus 42 lb/acre\r\nmagnesium unit: ppm\r\nlab: University of Georgia\r\nphosphorus method: Mehlich 1\r\n');
   });
 
+  // Penn State extracts by Mehlich 3 (Agronomy Guide, soil testing procedures).
+  test('a lab that stands in the report is not asked for again, nor its methods', async () => {
+    const whole = 'lab: Penn State\n\npH 6.4\nPhosphorus 42 ppm\n';
+    const { run: said, file } = await sit(['read', 'soil/2025.txt'], [], { 'soil/2025.txt': whole });
+    expect([said.code, file]).toEqual([0, whole]);
+    expect(said.stdout).toContain('no question');
+    const unit = await sit(['read', 'soil/2025.txt'], ['a'], { 'soil/2025.txt': `${whole}Magnesium 231\n` });
+    expect(unit.run.stderr).toContain('1 question about soil/2025.txt.');
+    expect(unit.file).toBe(`${whole}Magnesium 231\nmagnesium unit: ppm\n`);
+  });
+
   test('left within these, the report is told all the same', async () => {
     const { run: said, file } = await sit(['read', 'soil/2025.txt'], [], { 'soil/2025.txt': 'pH 6.4\nMagnesium 231\n' });
     expect([said.code, file]).toEqual([0, 'pH 6.4\nMagnesium 231\n']);
