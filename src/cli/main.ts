@@ -3,6 +3,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import type { Day } from '../units/date.ts';
 import { canBeToday } from '../units/date.ts';
 import { suggest } from '../reason/suggest.ts';
+import { EXAMPLES } from '../words/examples.ts';
 import { say } from '../words/words.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT, tame } from './io.ts';
@@ -29,7 +30,11 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   const common = (c: Command): Command => c
     .option('--json', w('opt-json')).option('--folder <dir>', w('opt-folder')).addOption(new Option('--today <day>', w('opt-today')).argParser(today))
     .exitOverride();
-  const command = (name: string, about: Parameters<typeof w>[0]): Command => common(program.command(name).description(w(about)));
+  const command = (name: string, about: Parameters<typeof w>[0]): Command => {
+    const made = common(program.command(name).description(w(about))).showHelpAfterError(w('help-hint', { command: name }));
+    const lines = EXAMPLES[name];
+    return lines ? made.addHelpText('after', `\n${w('examples')}\n  ${lines.join('\n  ')}`) : made;
+  };
   const sheetOptions = (c: Command): Command => c.addOption(new Option('--as <form>', w('opt-as')).choices(['html', 'text', 'ics'])).option('--open', w('opt-open'))
     .addOption(new Option('--paper <size>', w('opt-paper')).choices(['a4', 'letter'])).option('--large', w('opt-large')).option('--force', w('opt-force'));
 
