@@ -14,6 +14,7 @@ const rows = [
   ['bags'],
   ['gather.ts'],
   ['planned.ts'],
+  ['ph-notices.ts'],
   ['plan-notices.ts', 'plan-days.ts'],
   ['plan-lime.ts'],
   ['plan.ts'],

@@ -1,7 +1,7 @@
 /** `medlar years`: the soil tests of each zone beside each other, and what the diary says was given between them. */
 import { join, relative } from 'node:path';
 import { betweenLine, seriesLine, yearsPage } from '../sheet/years.ts';
-import { nextTest } from '../sheet/build.ts';
+import { nextTest } from '../sheet/back.ts';
 import { seasonOf } from '../when/season.ts';
 import { say } from '../words/words.ts';
 import { yearsOf } from '../years.ts';

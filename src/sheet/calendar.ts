@@ -6,7 +6,9 @@ import { addDays } from '../units/date.ts';
 import { AUTUMN_TEST } from '../tables/timing.ts';
 import { showDay, showDose, showMass, showWindow } from '../words/show.ts';
 import { say } from '../words/words.ts';
-import { conditionOf, diluteText, nextTest, stopDays } from './build.ts';
+import { nextTest } from './back.ts';
+import { conditionOf, stopDays } from './build.ts';
+import { diluteText } from './can.ts';
 
 /** Whole days, both ends of them; `id` stays the same when the plan is made again. */
 export type CalendarEntry = { readonly id: string; readonly from: Day; readonly until: Day; readonly title: string; readonly text: string };

@@ -3,7 +3,7 @@ import type { Notice, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Grid } from './grid.ts';
 import { headingOf } from './heading.ts';
-import type { Context } from './line.ts';
+import type { Context } from './context.ts';
 import { readLine } from './line.ts';
 import { asTyped, metaOf } from './meta.ts';
 import type { Pairs } from './pairs.ts';

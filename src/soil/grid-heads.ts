@@ -5,7 +5,8 @@ import { ROLES } from '../tables/report-words.ts';
 import type { Cell, Parting } from './grid-cells.ts';
 import { hasNumber } from './grid-cells.ts';
 import type { Words } from './vocabulary.ts';
-import { blank, findMethods, findUnits } from './vocabulary.ts';
+import { findMethods, findUnits } from './patterns.ts';
+import { blank } from './vocabulary.ts';
 
 const inner = (text: string): string => text.toLowerCase().replace(/[*"]/g, '').trim();
 

@@ -8,7 +8,8 @@ import type { Column } from './grid-heads.ts';
 import { besideOf, besides, isIgnored, isItem, labelled, lettersOf, namesIn, namesSamples, ratingOnly, roleOf, rolesOf, sampleColumn, twoRows } from './grid-heads.ts';
 import type { Line } from './text.ts';
 import type { Words } from './vocabulary.ts';
-import { blank, findMethods, findUnits } from './vocabulary.ts';
+import { findMethods, findUnits } from './patterns.ts';
+import { blank } from './vocabulary.ts';
 
 /** A value of a table in words of its own, and where it stands. */
 export type GridLine = { readonly line: Line; readonly text: string; readonly start: number; readonly end: number };

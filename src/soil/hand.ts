@@ -12,7 +12,8 @@ import { readReport } from './read.ts';
 import type { Report } from './read.ts';
 import type { Reading } from './reading.ts';
 import { linesOf } from './text.ts';
-import { blank, findMethods, findNames, isUnknown, methodCalled } from './vocabulary.ts';
+import { findMethods } from './patterns.ts';
+import { blank, findNames, isUnknown, methodCalled } from './vocabulary.ts';
 import { withinLine } from './within.ts';
 
 export type Hand = {

@@ -1,9 +1,10 @@
 /** Lines that say by which method, in which unit or of what the lines below them are. */
 import { HEADING_WORDS, SATURATION } from '../tables/report-words.ts';
-import type { Context } from './line.ts';
+import type { Context } from './context.ts';
 import type { Line } from './text.ts';
 import { toldBy } from './told.ts';
-import { blank, findMethods, findUnits } from './vocabulary.ts';
+import { findMethods, findUnits } from './patterns.ts';
+import { blank } from './vocabulary.ts';
 
 /** The context below a line that says nothing else; null for any other line. */
 export function headingOf(line: Line, context: Context): Context | null {

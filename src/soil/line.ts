@@ -7,55 +7,32 @@ import type { Notice, Place } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
-import { BUFFERS, CATION_ITEMS, COUNTED_RATES, ELEMENT_OF, RATES, SATURATION_OF } from '../tables/items.ts';
-import type { Rating } from '../tables/ratings.ts';
+import { CATION_ITEMS, ELEMENT_OF } from '../tables/items.ts';
 import { CONDITION, GOAL, SATURATION } from '../tables/report-words.ts';
 import { TEXTURE_WORDS } from '../tables/texture.ts';
-import type { Oxide } from '../units/substance.ts';
-import type { Parsed, Style } from './number.ts';
+import type { Context } from './context.ts';
 import type { Piece } from './cut.ts';
 import { cellEnd, cut, has, isNumber, leadsName } from './cut.ts';
+import { countedUnit, FORMS, indexWord, shape } from './form.ts';
 import { AMOUNTS, rateUnit } from './ground.ts';
 import type { Judged } from './judge.ts';
 import { judge } from './judge.ts';
+import type { Parsed } from './number.ts';
+import { findMethods, KNOWN_UNITS, lower } from './patterns.ts';
 import type { Range, Reading } from './reading.ts';
 import { misspelt, slipOf, slipsBeside, unclear, unnamed } from './slip.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
-import type { Between, Look, Numeral, Token } from './token.ts';
-import type { Words } from './vocabulary.ts';
-import { findMethods, KNOWN_UNITS, lower } from './vocabulary.ts';
-
-/** What headings said about the lines below them. */
-export type Context = {
-  readonly file: string;
-  readonly words: Words;
-  readonly look: Look;
-  readonly style: Style;
-  readonly method: Method | null;
-  /** Methods that a title told item by item. */
-  readonly methods: ReadonlyMap<Item, Method>;
-  readonly unit: ReportUnit | null;
-  readonly saturation: boolean;
-  /** The ground that amounts without any are for. */
-  readonly ground: string | null;
-  /** A German report: a letter A to E behind a value is its class. */
-  readonly german: boolean;
-  /** The lowest index of a scale that the report names: 0 in the UK, 1 in Ireland. */
-  readonly indexFrom: 0 | 1 | null;
-  /** A heading says that an index stands in brackets behind each value. */
-  readonly indexBeside: boolean;
-  /** Dry leaf: contents in %, never shares of exchange sites. */
-  readonly leaf: boolean;
-};
+import type { Between, Numeral, Token } from './token.ts';
 
 export type LineResult = { readonly readings: readonly Reading[]; readonly notices: readonly Notice[] };
-
-const FORMS: Readonly<Record<string, Oxide>> = { p2o5: 'P2O5', k2o: 'K2O', mgo: 'MgO', cao: 'CaO' };
 const GERMAN: readonly (Method | null)[] = ['cal', 'dl', 'cacl2'];
+
 /** Items of hundreds and thousands of ppm: "2.405" of them is perhaps a thousand with a point, as in these units or none. */
 const BULK: readonly string[] = ['calcium', 'magnesium', 'potassium'];
+
 const BULK_UNITS: readonly (ReportUnit | null)[] = ['ppm', 'mg/kg', 'mg/L', 'lb/acre', 'kg/ha', null];
+
 /** What a German class may stand behind. */
 const takesClass = (item: string): boolean => item in ELEMENT_OF || item === 'ph' || item === 'ph-salt' || item === 'lime';
 
@@ -98,8 +75,10 @@ export function readLine(line: Line, context: Context): LineResult {
 }
 
 const AND = /(?:\b(?:and|und|y|et|e)|[&+])\s*$/i;
+
 /** A lone comma between words: "Phosphorus, , potassium" and "Phosphorus: , potassium" are cells, of which the first is empty. */
 const COMMA = /[a-z)\]] ?, ?$/i;
+
 /** A symbol that nothing follows is no name by itself. */
 const SYMBOL = /(?:^|[\s,;|])(?:N|P|K|Ca|Mg|Na|S|B|Zn|Mn|Mo|Cu|Cl|Fe|Al)\s*$/;
 
@@ -258,61 +237,6 @@ function withPrefix(prefix: readonly Token[], said: Judged, bare: boolean): Judg
 }
 
 const lastCell = (tokens: readonly Token[]): readonly Token[] => cellEnd(tokens).filter((t) => t.kind !== 'filler');
-
-/** An index of a scale that the report itself names: Ireland's has its target at 3, the UK's at 2. */
-function indexWord(said: number | null, method: Method | null, context: Context): Rating | null {
-  const first = context.indexFrom ?? (method === 'morgan' ? 1 : null);
-  // Such scales end at 9 or before; a larger number is an index of another lab.
-  if (first === null || said === null || said < first || said > 9) return null;
-  return (['very-low', 'low', 'optimum'] as const)[Math.floor(said) - first] ?? 'high';
-}
-
-const COUNTED: readonly (readonly [string, RegExp])[] = [['ENM', /\b(?:enm|effective neutralizing material)\b/i], ['ENP', /\b(?:enp|effective neutralizing power)\b/i], ['CaO', /\bcao\b/i]];
-
-/** "Lime requirement (ENM) 1600 lb/acre", "Kalkbedarf (CaO) 20 dt/ha": the unit with what the name says it counts; `unknown` for a pair that nobody prints. */
-function countedUnit(unit: ReportUnit | null, text: string): ReportUnit | null | 'unknown' {
-  const of = COUNTED.find(([, words]) => words.test(text))?.[0];
-  if (of === undefined || unit === null || !AMOUNTS.includes(unit) || COUNTED_RATES.includes(unit)) return unit;
-  return COUNTED_RATES.find((u) => u === unit.replace('/', ` ${of}/`)) ?? 'unknown';
-}
-
-/** What the item really is, given its unit and heading: cations in % are shares of the exchange sites, never contents of a soil. */
-function shape(piece: Pick<Piece, 'form' | 'loose' | 'method' | 'name'> & { readonly item: Exclude<Piece['item'], 'ratio'> }, unit: ReportUnit | null, context: Context, methods: readonly Method[]): { item: Item; unit: ReportUnit | null; form: Oxide | null; method: Method | null } | null {
-  const own = [piece.method, ...methods].filter((m) => m !== null);
-  const method = own[0] ?? null;
-  if (piece.item === 'lime') return { item: unit !== null && AMOUNTS.includes(unit) ? 'lime-requirement' : 'carbonate', unit, form: null, method };
-  if (piece.item === 'lime-requirement') return { item: piece.item, unit, form: null, method };
-  const element = ELEMENT_OF[piece.item];
-  if (element && unit !== null && RATES.includes(unit)) return null;
-  // A share of the exchange sites does not say how many there are.
-  if (piece.item === 'cec' && unit === '%') return null;
-  const share = SATURATION_OF[piece.item];
-  if (share && !context.leaf && (piece.form === null || piece.loose) && (unit === '%' || (context.saturation && unit === null))) return { item: share, unit: '%', form: null, method: null };
-  if (piece.item === 'ph' || piece.item === 'ph-salt') {
-    // A pH in a buffer's own solution is no soil pH.
-    const buffer = own.find((m) => BUFFERS.includes(m));
-    if (buffer) return { item: 'buffer-ph', unit: 'pH', form: null, method: buffer };
-    const told = context.methods.get('ph');
-    const said = own.length === 0 && told ? [told] : own;
-    const salt = said.find((m) => m === 'cacl2' || m === 'kcl');
-    return { item: piece.item === 'ph-salt' || salt ? 'ph-salt' : 'ph', unit: 'pH', form: null, method: salt ?? (piece.item === 'ph' ? said : own).find((m) => !m.startsWith('1:')) ?? (method ? 'water' : null) };
-  }
-  if (piece.item === 'buffer-ph') return { item: 'buffer-ph', unit: 'pH', form: null, method };
-  // "Exchangeable sodium 0.2 cmol/kg" is a content; only a share is a saturation.
-  if (piece.item === 'saturation-na' && (unit !== null ? unit !== '%' : piece.name === 'exchangeable sodium' && !context.saturation)) return { item: 'sodium', unit: unit ?? context.unit, form: null, method: method ?? context.method };
-  if (piece.item === 'saturation-h' && unit !== null && unit !== '%') return { item: 'acidity', unit, form: null, method };
-  // Acidity in % is hydrogen's share of the exchange sites.
-  if (piece.item === 'acidity' && unit === '%') return { item: 'saturation-h', unit, form: null, method: null };
-  if (piece.item.startsWith('saturation') || piece.item === 'base-saturation') return { item: piece.item, unit: '%', form: null, method: null };
-  // Quick-test units are those of cations alone.
-  const told = context.unit === 'MAF' && !CATION_ITEMS.includes(piece.item) ? null : context.unit;
-  return {
-    item: piece.item, form: piece.form, unit: unit ?? (element ? told : null),
-    method: method ?? context.methods.get(piece.item) ?? (element && extracted(piece.item) ? context.method : null),
-  };
-}
-
-const extracted = (item: Item): boolean => item !== 'nitrogen' && item !== 'nitrate-n' && item !== 'ammonium-n';
 
 /** Items that mean nothing without a unit. */
 export const needsUnit = (item: Item): boolean => ELEMENT_OF[item] !== undefined || item === 'organic-matter' || item === 'organic-carbon' || item === 'salts' || item === 'cec';

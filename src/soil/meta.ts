@@ -6,7 +6,7 @@ import { ITEMS } from '../tables/items.ts';
 import { isoDate } from '../units/date.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
-import type { Span } from './vocabulary.ts';
+import type { Span } from './patterns.ts';
 import { blank, findNames, isUnknown, methodCalled, unitCalled } from './vocabulary.ts';
 
 export type Answer = { readonly method?: Method; readonly unit?: ReportUnit | 'unknown' };

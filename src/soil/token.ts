@@ -10,8 +10,10 @@ import type { Label } from '../tables/report-words.ts';
 import { ABSENT, LABELS, NEGATED, SIGNS, TRACE } from '../tables/report-words.ts';
 import type { Parsed, Style } from './number.ts';
 import { NUMBER, parseNumber } from './number.ts';
-import type { Span, Words } from './vocabulary.ts';
-import { blank, covered, findClasses, findMethods, findUnits, lower } from './vocabulary.ts';
+import type { Span } from './patterns.ts';
+import type { Words } from './vocabulary.ts';
+import { findMethods, findUnits, lower } from './patterns.ts';
+import { blank, covered, findClasses } from './vocabulary.ts';
 
 export type Numeral = Span & { readonly kind: 'number'; readonly printed: string; readonly is: Parsed; readonly sign: '<' | '>' | null; readonly minus: boolean };
 export type Between = Span & { readonly kind: 'between'; readonly printed: string; readonly low: Parsed; readonly high: Parsed };

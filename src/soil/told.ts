@@ -6,11 +6,12 @@ import type { Item, Method, ReportUnit } from '../tables/items.ts';
 import { BUFFERS, EXTRACTS } from '../tables/items.ts';
 import type { Name } from '../tables/names.ts';
 import { HEADING_WORDS, ITEM_GROUPS, OF_ALL, TOLD_WORDS } from '../tables/report-words.ts';
-import type { Context } from './line.ts';
+import type { Context } from './context.ts';
 import { metaOf } from './meta.ts';
 import type { Line } from './text.ts';
 import type { Token } from './token.ts';
-import { blank, findMethods, findUnits } from './vocabulary.ts';
+import { findMethods, findUnits } from './patterns.ts';
+import { blank } from './vocabulary.ts';
 
 export type Told = {
   readonly items: ReadonlyMap<Item, Method>;

@@ -6,17 +6,9 @@ import { LANGUAGES, unaccented } from '../tables/name-set.ts';
 import type { Name } from '../tables/names.ts';
 import { INDEX_NAMES, NAMES, NAMES_BY_LANGUAGE } from '../tables/names.ts';
 import { RATING_SETS, RATING_WORDS, RATING_WORDS_BY_LANGUAGE } from '../tables/rating-words.ts';
-import { METHOD_PATTERNS, UNIT_PATTERNS } from '../tables/report-patterns.ts';
 import type { Rating } from '../tables/ratings.ts';
-
-export type Span = { readonly start: number; readonly end: number };
-export type Found<T> = Span & { readonly is: T };
-
-/** Lower case that keeps every offset: a letter whose small form is longer stays as it is. */
-export function lower(text: string): string {
-  const small = text.toLowerCase();
-  return small.length === text.length ? small : text.replace(/[A-Z]/g, (c) => c.toLowerCase());
-}
+import type { Found, Span } from './patterns.ts';
+import { findMethods, findUnits, lower } from './patterns.ts';
 
 /** Words by their first run of letters and digits, the longest first: a matcher that costs little to make and less to ask. */
 type Index<T> = ReadonlyMap<string, readonly { readonly text: string; readonly is: T }[]>;
@@ -88,6 +80,7 @@ export type Words = { readonly language: Language | null; readonly names: (text:
 
 /** "Leitfaehigkeit" for "Leitfähigkeit". */
 const spelt = (name: string): string[] => (/[äöü]/.test(name) ? [unaccented(name), unaccented(name.replaceAll('ä', 'ae').replaceAll('ö', 'oe').replaceAll('ü', 'ue'))] : [unaccented(name)]);
+
 const plain = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => !n.exact).flatMap((n) => spelt(n.name).map((text) => [text, n] as const));
 const symbols = (names: readonly Name[]): (readonly [string, Name])[] => names.filter((n) => n.exact).map((n) => [n.name, n] as const);
 
@@ -100,6 +93,7 @@ function makeWords(language: Language | null): Words {
 }
 
 const MADE = new Map<Language | null, Words>();
+
 /** The words of a language, made once; null is a report whose language nobody can tell. */
 export function wordsOf(language: Language | null): Words {
   const made = MADE.get(language) ?? makeWords(language);
@@ -109,6 +103,7 @@ export function wordsOf(language: Language | null): Words {
 
 /** Words of rating with the languages that have them. */
 let ratingLanguages: Index<readonly Language[]> | null = null;
+
 function ratingLanguageIndex(): Index<readonly Language[]> {
   if (ratingLanguages) return ratingLanguages;
   const by = new Map<string, Language[]>();
@@ -126,26 +121,6 @@ export function languageOf(lines: readonly string[]): Language | null {
   const [first, second] = LANGUAGES.map((l) => [l, score.get(l) ?? 0] as const).sort((a, b) => b[1] - a[1]);
   return first && first[1] >= 0.4 && first[1] > (second?.[1] ?? 0) ? first[0] : null;
 }
-
-/** Patterns by the letter they start with, each compiled when it is first tried. */
-type Patterns<T> = ReadonlyMap<string, readonly { readonly is: T; readonly at: (text: string, i: number) => number }[]>;
-
-function byStart<T>(list: readonly (readonly [is: T, starts: string, pattern: string])[]): Patterns<T> {
-  const patterns = new Map<string, { is: T; at: (text: string, i: number) => number }[]>();
-  for (const [is, starts, pattern] of list) {
-    let compiled: RegExp | null = null;
-    const at = (text: string, i: number): number => {
-      compiled ??= new RegExp(pattern, 'y');
-      compiled.lastIndex = i;
-      return compiled.test(text) ? compiled.lastIndex : -1;
-    };
-    for (const letter of starts) patterns.set(letter, [...(patterns.get(letter) ?? []), { is, at }]);
-  }
-  return patterns;
-}
-
-const UNITS_BY_START = byStart(UNIT_PATTERNS);
-const METHODS_BY_START = byStart(METHOD_PATTERNS);
 
 const PIECE_START = /(?:^ *|[,;|(:]\s*|  |[a-z] [-–] |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.|low|medium|high|optimum|optimal|adequate|sufficient|deficient|excessive|normal|average) )$/i;
 const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),.[-]|(?:index|fiv|is|was|nach|by|mit|per|selon|por)\b)|^  /i;
@@ -183,6 +158,7 @@ const doubtfulIndex = (): Index<Name> => (doubtful ??= indexed(plain(NAMES_BY_LA
 
 /** "SMP 5.4": a buffer's name before a value of its kind, which no unit makes a rate of lime. */
 const BARE_BUFFER = /\b(?:smp|(?:moore[ -])?sikora|adams[ -]evans|woodruff)(?= ?[:=|]? ?[3-8][.,]\d{1,2}(?!\d|[.,]\d)(?! ?(?:%|(?:t|tons?|tonnes?|lbs?|pounds|kg|dt|meq|cmol)\b)))/gi;
+
 const bareBuffers = (text: string): Found<Name>[] => [...text.matchAll(BARE_BUFFER)]
   .filter((m) => /(?:^ *|[,;|] ?| {2}|\d )$/.test(text.slice(Math.max(0, m.index - 8), m.index)))
   .map((m) => ({ start: m.index, end: m.index + m[0].length, is: { name: m[0].toLowerCase(), item: 'buffer-ph', method: findMethods(m[0])[0]!.is, languages: [] } }));
@@ -203,39 +179,9 @@ function namesIn(text: string, index: Index<Name>, symbolIndex: Index<Name>): Fo
 /** Names good in every language. */
 export const findNames = (text: string): Found<Name>[] => wordsOf(null).names(text);
 
-/** What the patterns find, left to right; `inside` is a letter after which none may start. */
-function findPatterns<T>(patterns: Patterns<T>, text: string, inside: (code: number) => boolean): Found<T>[] {
-  const small = lower(text);
-  const found: Found<T>[] = [];
-  for (let i = 0; i < small.length; i++) {
-    const tries = patterns.get(small[i]!);
-    // "Mg mg/100 g": the first is the element.
-    if (!tries || (small[i] !== '%' && inside(small.charCodeAt(i - 1))) || /^Mg [Mm][Gg]/.test(text.slice(i, i + 5))) continue;
-    for (const { is, at } of tries) {
-      const end = at(small, i);
-      if (end <= i) continue;
-      found.push({ start: i, end, is });
-      i = end - 1;
-      break;
-    }
-  }
-  return found;
-}
-
-const isLetter = (code: number): boolean => code >= 97 && code <= 122;
-const isDigit = (code: number): boolean => code >= 48 && code <= 57;
-const SLASH = 47;
-
-/** A unit may stand right behind its number, a method may not. */
-export const findUnits = (text: string): Found<ReportUnit>[] => findPatterns(UNITS_BY_START, text, (c) => isLetter(c) || c === SLASH);
-export const findMethods = (text: string): Found<Method>[] => findPatterns(METHODS_BY_START, text, (c) => isLetter(c) || isDigit(c)).map((m) => ({ ...m, start: m.start - strengthOf(text.slice(Math.max(0, m.start - 8), m.end)) }));
-
-/** "0.5 M" of "0.5 M NaHCO3": how strong the salt is belongs to it and is no value. */
-const STRENGTH = /(?<![\d.,])((?:0?[.,]\d{1,3}|[12]) ?[MN] )(?:nahco3|nh4|kcl|cacl2|ammon)/i;
-const strengthOf = (method: string): number => STRENGTH.exec(method)?.[1]!.length ?? 0;
-
 /** German and Austrian classes A to E (some add F above it), and the letters of American labs that follow a value. */
 const CLASS_LETTER = /\b(?:gehaltsklasse|gehaltsstufe|versorgungsstufe|versorgungsklasse|stufe|klasse|class)[\s:]+([a-f])\b/gi;
+
 const VALUE_LETTER = /[\d%)]([\s|]{1,24})(vl|vh|[lmh]|VL|VH|[LMH])[+-]?(?=\s*(?:$|[|,;)])|\s{2}|\s[A-Z])/g;
 const LETTERS: Readonly<Record<string, Rating>> = { a: 'very-low', b: 'low', c: 'optimum', d: 'high', e: 'very-high', f: 'very-high', vl: 'very-low', l: 'low', m: 'medium', h: 'high', vh: 'very-high' };
 
@@ -289,16 +235,18 @@ export const isUnknown = (text: string): boolean => /^\s*(?:unknown|(?:i )?(?:do
 
 /** The unit or method that a whole text names, for answers such as `calcium unit: ppm`. */
 export const unitCalled = (text: string): ReportUnit | null => findUnits(text)[0]?.is ?? (/^\s*index\s*$/i.test(text) ? 'index' : null);
+
 export const methodCalled = (text: string): Method | null =>
   isUnknown(text) ? 'unknown' : /^\s*cal\s*$/i.test(text) ? 'cal' : METHODS.find((m) => m === text.trim().toLowerCase()) ?? findMethods(text)[0]?.is ?? null;
 
 const SUGGESTED = new Map<Language | null, readonly string[]>();
+
 /** Names worth suggesting for a mistyped word: no known slip, none of four letters or less. */
 export function knownNames(language: Language | null): readonly string[] {
   const made = SUGGESTED.get(language) ?? suggestible(language);
   SUGGESTED.set(language, made);
   return made;
 }
+
 const suggestible = (language: Language | null): string[] =>
   [...NAMES, ...NAMES_BY_LANGUAGE].filter((n) => !n.exact && !n.slip && n.item !== 'ratio' && n.name.length > 4 && (n.languages.length === 0 || n.languages.includes(language ?? 'en') || n.languages.includes('en'))).map((n) => unaccented(n.name));
-export const KNOWN_UNITS: readonly string[] = ['ppm', 'mg/kg', 'mg/L', 'mg/100g', 'lb/acre', 'lbs/acre', 'kg/ha', 'meq/100g', 'cmol/kg', 'dS/m', 'mS/cm', 'mmhos/cm', 'percent'];

@@ -1,7 +1,7 @@
 /** Day and depth of sampling within a line that says other things too: "Sampled 3 Nov 2025 to 6 inches, received 5 Nov 2025". */
 import { DEPTH_WORDS, OTHER_DAYS, SAMPLED } from '../tables/report-words.ts';
 import { daysOf } from './meta.ts';
-import type { Span } from './vocabulary.ts';
+import type { Span } from './patterns.ts';
 import { blank } from './vocabulary.ts';
 
 export type Within = {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readDiary, writeEntry } from '../../src/orchard/diary.ts';
 import type { Entry } from '../../src/orchard/diary.ts';
-import type { Known } from '../../src/orchard/sentence.ts';
+import type { Known } from '../../src/orchard/sentence-names.ts';
 import { readSentence } from '../../src/orchard/sentence.ts';
 
 const OZ = 28.349523125;

@@ -1,7 +1,8 @@
 // Names and symbols in a line: what is one and what only looks like one (practice; symbols of the elements by their case, ions by their charge).
 import { describe, expect, test } from 'vitest';
 import { readReport } from '../../src/soil/read.ts';
-import { blank, covered, findMethods, findUnits, isUnknown, lower, methodCalled, unitCalled } from '../../src/soil/vocabulary.ts';
+import { findMethods, findUnits, lower } from '../../src/soil/patterns.ts';
+import { blank, covered, isUnknown, methodCalled, unitCalled } from '../../src/soil/vocabulary.ts';
 
 const told = (line: string): string => readReport(`${line}\n\npH 6.4\n`, 'r.txt').samples.flatMap((s) => s.readings).filter((r) => r.item !== 'ph').map((r) => [r.item, r.value, r.unit, r.method, r.lab.rating, r.below ? 'below' : null].filter((x) => x !== null).join(' ')).join('; ');
 

@@ -1,7 +1,7 @@
 // The words of reports: every set with its language and mark, no word with two meanings, every pattern with its spellings.
 // Spellings and words are those of soil-test notes and dictionaries of the six languages (practice), never our own output.
 import { describe, expect, test } from 'vitest';
-import { findMethods, findUnits } from '../../src/soil/vocabulary.ts';
+import { findMethods, findUnits } from '../../src/soil/patterns.ts';
 import type { Method, ReportUnit } from '../../src/tables/items.ts';
 import { BUFFERS, ITEMS, METHODS } from '../../src/tables/items.ts';
 import type { WordSet } from '../../src/tables/name-set.ts';
