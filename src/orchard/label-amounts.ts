@@ -65,11 +65,10 @@ export function amountsIn(text: string, country: string | null): Amounts {
     prices.push(typeof amount === 'number' ? { amount, currency: CURRENCIES[currency] ?? currency } : amount);
     return ' ';
   };
-  words = words.replace(PRICED, (_, sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined, unit: string) => {
+  if (/\/|\b(?:per|an?|the)\b/i.test(words)) words = words.replace(PRICED, (_, sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined, unit: string) => {
     per = weightOf('1', unit, country) as number;
     return priced(sign, n, m, mark);
-  });
-  words = words.replace(PRICED_VOLUME, (_, sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined, unit: string) => {
+  }).replace(PRICED_VOLUME, (_, sign: string | undefined, n: string | undefined, m: string | undefined, mark: string | undefined, unit: string) => {
     perVolume = volumeOfUnit(unit, country);
     return priced(sign, n, m, mark);
   });

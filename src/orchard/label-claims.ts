@@ -26,6 +26,8 @@ const NAMES: readonly (readonly [Told | OtherForm, string])[] = [
 ];
 const NAME = `(?:${NAMES.map(([, pattern], i) => `(?<n${i}>${pattern})`).join('|')})(?![${LETTER}\\d])`;
 const PERCENT = `(?<![\\d.,-])(?<value>\\d+(?:[.,]\\d+)?) *(?<unit>%|percent(?![${LETTER}])|g */ *L(?![${LETTER}])|g per lit(?:er|re))`;
+/** What each claim holds: without it the large patterns, slow to be made ready, are spared. */
+const IN_PERCENT = /%|percent|g *\/ *l|g per lit/i;
 /** The number first, or the name first: a label keeps to one way. */
 const NUMBER_FIRST = new RegExp(`${PERCENT} *(?:of |as |total )?(?<![${LETTER}])${NAME}`, 'gi');
 const NAME_FIRST = new RegExp(`(?<![${LETTER}\\d.,\'’])${NAME} *(?:is |of |[:=.…]+)? *${PERCENT}`, 'gi');
@@ -41,7 +43,8 @@ export function claimsIn(text: string): Claims {
   const faults: Claims['faults'][number][] = [];
   let byVolume = false;
   const clean = text.replace(AGAIN, ' ');
-  const [numberAt, nameAt] = [clean.search(NUMBER_FIRST), clean.search(NAME_FIRST)];
+  const told = IN_PERCENT.test(clean);
+  const [numberAt, nameAt] = told ? [clean.search(NUMBER_FIRST), clean.search(NAME_FIRST)] : [-1, -1];
   const first = nameAt >= 0 && (numberAt < 0 || nameAt < numberAt) ? NAME_FIRST : NUMBER_FIRST;
   const take = (...found: unknown[]): string => {
     const groups = found.at(-1) as Readonly<Record<string, string | undefined>>;
@@ -56,7 +59,7 @@ export function claimsIn(text: string): Claims {
     else if (known === undefined && !isTold(form)) others[form] = value;
     return ' ';
   };
-  const rest = clean.replace(first, take).replace(GLUED, take);
+  const rest = (told ? clean.replace(first, take) : clean).replace(GLUED, take);
   return { nutrients, others, byVolume, rest: rest === text ? text : tidy(rest), faults };
 }
 

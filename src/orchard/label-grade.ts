@@ -49,6 +49,7 @@ const TAIL: readonly (readonly ['named' | 'bracket' | 'fourth' | 'passed', RegEx
   ['fourth', new RegExp(`^ *\\+ *(\\d+(?:[.,]\\d{1,2})?)(?![\\d.,]*\\d)(?! *(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![${LETTER}\\d]))(?! *%? *[${LETTER}])`, 'i')],
   ['passed', new RegExp(`^ *\\+ *\\d+(?:[.,]\\d+)? *%? *(?!(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![${LETTER}\\d]))[${LETTER}]+`, 'i')],
 ];
+const BEGINS_TAIL = /^ *[-+–:(\d]/;
 const number = (text: string): number => Number(text.replace(',', '.'));
 const FORMS: readonly OtherForm[] = ['SO3', 'S', 'CaO', 'Ca', 'MgO', 'Mg', 'Cl'];
 const formOf = (symbol: string): OtherForm | undefined => FORMS.find((f) => f.toLowerCase() === symbol.toLowerCase());
@@ -118,7 +119,7 @@ function tailOf(text: string, listed: readonly string[]): Tail {
   const others: { [F in OtherForm]?: number } = {};
   let [length, bracket, fourth]: [number, number | null, number | null] = [0, null, null];
   const bare: string[] = [];
-  for (;;) {
+  while (BEGINS_TAIL.test(text.slice(length))) {
     const next = TAIL.map(([kind, pattern]) => ({ kind, m: pattern.exec(text.slice(length)) })).find((x) => x.m !== null);
     if (!next) break;
     length += next.m![0].length;

@@ -46,4 +46,4 @@ export function volumesIn(text: string, country: string | null): { readonly volu
 }
 
 /** What a label counts in bales, buckets or loads, where it gives neither weight nor volume. */
-export const vagueMeasure = (text: string): string | null => VAGUE.exec(text)?.[0]?.trim() ?? null;
+export const vagueMeasure = (text: string): string | null => (/bale|bucket|pail|barrow|load|scoop|shovel|spade/i.test(text) ? VAGUE.exec(text)?.[0]?.trim() ?? null : null);

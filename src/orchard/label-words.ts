@@ -33,15 +33,17 @@ const number = (text: string): number => Number(text.replace(',', '.'));
 
 /** A cup is 250 mL where kitchens are metric; what is told is that of a US cup. */
 export function sayingsIn(text: string, country: string | null): Sayings {
-  const cup = CUP.exec(text);
+  const cup = /cup/i.test(text) ? CUP.exec(text) : null;
   let rest = cup ? text.replace(CUP, ' ') : text;
   const heavy = DENSITY.exec(rest);
   if (heavy) rest = rest.replace(DENSITY, ' ');
-  const byVolume = BY_VOLUME.test(rest);
-  rest = rest.replace(BY_VOLUME, ' ').replace(BY_WEIGHT, ' ');
-  const basis = BASIS.exec(rest);
+  // Each large pattern is asked only where a word of it stands: making it ready takes longer than all else.
+  const byVolume = /\/ ?v|volume|100 ?ml/i.test(rest) && BY_VOLUME.test(rest);
+  if (byVolume) rest = rest.replace(BY_VOLUME, ' ');
+  if (/\/ ?[wm]|by weight/i.test(rest)) rest = rest.replace(BY_WEIGHT, ' ');
+  const basis = /element|oxide/i.test(rest) ? BASIS.exec(rest) : null;
   if (basis) rest = rest.replace(BASIS, ' ');
-  const slow = SLOW_SHARE.exec(rest);
+  const slow = rest.includes('%') ? SLOW_SHARE.exec(rest) : null;
   if (slow) rest = rest.replace(SLOW_SHARE, ' ');
   const weighed = cup ? number((cup[1] ?? cup[3])!) * GRAMS[(cup[2] ?? cup[4])!.toLowerCase()]! : null;
   return {
