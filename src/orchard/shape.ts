@@ -28,17 +28,19 @@ export const KEYS = Object.keys(KEYS_OF);
 const nameOf = (key: unknown): string => (isScalar(key) ? String(key.value) : '?');
 
 const DEEPEST = 20;
-const KEY_OF_PARTS = /(?:^[ \t]*(?:- +)*|[[{,][ \t]*)\?(?:[ \t\r\n]|$)/m;
+/** Brackets, and the sign of a key that stands for itself. */
+const NESTS = /[[{}\]]|(?<=(?:^|[-?:[{,])[ \t]*)\?(?=[ \t\r\n]|$)/gm;
 
-/** Where brackets stand deeper in each other than any orchard needs, or "? " begins a key of parts: YAML takes minutes for a thousand of them. Below 0 where neither does. */
+/** Where brackets, or keys that begin with "? ", stand deeper in each other than any orchard needs: YAML takes minutes for a hundred of them. Below 0 where none do. */
 export function tooDeepAt(source: string): number {
-  const key = source.search(KEY_OF_PARTS);
   let depth = 0;
-  for (const { 0: sign, index } of source.matchAll(/[[{}\]]/g)) {
-    depth = sign === '[' || sign === '{' ? depth + 1 : Math.max(0, depth - 1);
-    if (depth > DEEPEST) return index;
+  let keys = 0;
+  for (const { 0: sign, index } of source.matchAll(NESTS)) {
+    if (sign === '?') keys += 1;
+    else depth = sign === '[' || sign === '{' ? depth + 1 : Math.max(0, depth - 1);
+    if (depth > DEEPEST || keys > DEEPEST) return index;
   }
-  return key;
+  return -1;
 }
 
 /** Keys that there are none of, and whatever has another form than its key wants; all of them. */

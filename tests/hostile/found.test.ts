@@ -1,9 +1,10 @@
 // What the fuzzer (tests/fuzz) and the checker of patterns found, each with what should have come of it.
 import { describe, expect, test } from 'vitest';
 import { parseBag } from '../../src/orchard/bag.ts';
-import { treeLines, withFact } from '../../src/page/state.ts';
+import { treeLines, withFact, withTree } from '../../src/page/state.ts';
 import { readReport } from '../../src/soil/read.ts';
 import { medlar } from '../medlar.ts';
+import type { Files } from './hold.ts';
 import { both, GOOD, REPORT } from './hold.ts';
 
 /** CPU in milliseconds: a busy machine makes nothing slow. */
@@ -17,10 +18,10 @@ async function spent(act: () => unknown): Promise<number> {
 // YAML 1.2.2, 8.2.2: "? " begins a key of any form, so that keys lie within keys; a parser writes each out within the next.
 describe('brackets and keys within each other: refused at their line, at once', () => {
   test.each([
-    ['keys of parts', '? '.repeat(100)], ['in a flow', '{? '.repeat(100)], ['brackets', '['.repeat(100_000)], ['maps', '{a: '.repeat(20_000)], ['over lines', '[\n'.repeat(50_000)], ['a lone key of parts', '? a\n  : b'], ['keys by lines', Array.from({ length: 60 }, (_, i) => `${' '.repeat(i)}?\n`).join('')],
+    ['keys of parts', '? '.repeat(100)], ['in a flow', '{? '.repeat(100)], ['brackets', '['.repeat(100_000)], ['maps', '{a: '.repeat(20_000)], ['over lines', '[\n'.repeat(50_000)], ['keys by lines', Array.from({ length: 60 }, (_, i) => `${' '.repeat(i)}?\n`).join('')],
   ])('%s', async (_, nest) => {
     const text = `${GOOD}x:\n${nest}\n`;
-    const folders: readonly Readonly<Record<string, string>>[] = [{ 'orchard.yaml': text, 'soil/2025.txt': REPORT }, { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT, 'rules.yaml': `- id: mine\n  low:\n${nest}\n` }];
+    const folders: Files[] = [{ 'orchard.yaml': text, 'soil/2025.txt': REPORT }, { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT, 'rules.yaml': `- id: mine\n  low:\n${nest}\n` }];
     for (const files of folders) {
       const ms = await spent(async () => {
         const { text: run, notices } = await both(['check'], files);
@@ -33,6 +34,10 @@ describe('brackets and keys within each other: refused at their line, at once', 
       // The page shows it as a text that it cannot change.
       expect([treeLines(text), withFact(text, 'where', 'Ohio, US')]).toEqual([[], null]);
     })).toBeLessThan(2000);
+  });
+  test('a name too long for a line of YAML is written by the page, and can be changed again', () => {
+    const first = withTree('where: Ohio, US\n', 'x'.repeat(1200), 'apple');
+    expect(treeLines(withTree(first!, 'Second', 'pear') ?? '').map((t) => t.facts)).toEqual(['apple', 'pear']);
   });
   test('what an orchard needs of brackets is still read', async () => {
     const flow = GOOD.replace(/store:\n.*\n/, 'store: ["Feed [for all] (A), 21-0-0, 4 lb, $9", "What? 10-10-10, 5 lb"]\n');
