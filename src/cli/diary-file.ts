@@ -105,7 +105,11 @@ function locked<T>(lock: string, work: () => T): T {
       writeFileSync(lock, OWNER, { flag: 'wx' });
       break;
     } catch (e) {
-      if (!(e instanceof Error && 'code' in e && e.code === 'EEXIST')) throw e;
+      if (!(e instanceof Error && 'code' in e && e.code === 'EEXIST')) {
+        // On a full disk the file is made, and only its text has no room.
+        rmSync(lock, { force: true });
+        throw e;
+      }
       if (performance.now() - since > PATIENCE_MS) throw BUSY;
       takeStale(lock);
       pause(15);

@@ -46,7 +46,7 @@ export function writeOwn(path: string, shown: string, text: string, form: OwnFor
 export function writeWhole(path: string, shown: string, text: string): Notice | null {
   finishFirst();
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolder(dirname(path));
     clearLeft(path);
     const temporary = `${path}.${process.pid}.tmp`;
     rmSync(temporary, { force: true });
@@ -61,6 +61,17 @@ export function writeWhole(path: string, shown: string, text: string): Notice | 
     return null;
   } catch (e) {
     return notice('file-unwritable', 'error', { file: shown, why: reason(e) });
+  }
+}
+
+/** One by one: all at once, Node calls a read-only disk one that is not there. */
+function makeFolder(path: string): void {
+  if (existsSync(path)) return;
+  makeFolder(dirname(path));
+  try {
+    mkdirSync(path);
+  } catch (e) {
+    if (!(e instanceof Error && 'code' in e && e.code === 'EEXIST')) throw e;
   }
 }
 
