@@ -3,6 +3,9 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { run } from '../src/cli/main.ts';
+import { MARKS } from '../src/reason/figure.ts';
+import { sourceOf } from '../src/tables/sources.ts';
+import { keysOf } from '../src/words/words.ts';
 
 export type FigureJson = { value: number; unit: string; of: string; step: string; text: string; from: string[]; cite: { source: string; at: string; mark: string } };
 export type Answer = {
@@ -14,6 +17,18 @@ export type Answer = {
   figures: Record<string, FigureJson>;
 };
 export type Run = { code: number; stdout: string; stderr: string; json: Answer };
+
+const JUDGEMENTS = keysOf('judgement');
+
+/** Of every answer, whatever a test asks of it: each figure names its step, a publication that is held, a place in it and how far to trust it, a judgement of our own its reason; each notice and question is said. */
+function allNamed({ figures, notices, questions }: Answer): void {
+  for (const [id, { step, text, cite }] of Object.entries(figures)) {
+    if (step === '' || text === '') throw new Error(`${id} has no reason: ${step}, ${text}`);
+    if (!sourceOf(cite.source) || cite.at === '' || !(MARKS as readonly string[]).includes(cite.mark)) throw new Error(`${id} (${step}) names no place: ${JSON.stringify(cite)}`);
+    if (cite.source === 'medlar' && !JUDGEMENTS.includes(cite.at)) throw new Error(`${id} (${step}) is a judgement without its reason: ${cite.at}`);
+  }
+  for (const { code, text } of [...notices, ...questions]) if (code === '' || text === '') throw new Error(`nothing is said: ${code}, ${text}`);
+}
 
 /** `files` are written into a new folder, which is the working folder; `look` may read what the command left there. `answers` sit at a terminal; after the last of them it closes. */
 export async function medlar(argv: readonly string[], files: Readonly<Record<string, string | Buffer>> = {}, stdin: string | Buffer = '', look?: (folder: string) => void, answers?: readonly string[]): Promise<Run> {
@@ -32,7 +47,9 @@ export async function medlar(argv: readonly string[], files: Readonly<Record<str
     };
     const code = await run(argv, { cwd: folder, today: '2026-03-14', out: (t) => { stdout += t; }, err: (t) => { stderr += t; }, stdin: () => Promise.resolve(String(stdin)), bytes: () => Promise.resolve(Buffer.from(stdin as string)), ...(answers ? { ask } : {}) });
     look?.(folder);
-    return { code, stdout, stderr, json: (argv.includes('--json') && stdout ? JSON.parse(stdout) : null) as Answer };
+    const json = (argv.includes('--json') && stdout ? JSON.parse(stdout) : null) as Answer;
+    if (json) allNamed(json);
+    return { code, stdout, stderr, json };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -25,7 +25,7 @@ const BEFORE_BUDS = 100;
 /** A printed month and day in the season, six months later in the south; the 31st is the last of any month. */
 function dateIn([month, date]: readonly [number, number], south: boolean, year: number): Day {
   const there = south ? ((month + 5) % 12) + 1 : month;
-  const length = Number(addDays(day(there === 12 ? year + 1 : year, (there % 12) + 1, 1), -1).slice(8));
+  const length = Number(addDays(day(year, (there % 12) + 1, 1), -1).slice(8));
   return day(year, there, Math.min(date, length));
 }
 

@@ -3,6 +3,7 @@
  * (its lists, its patterns) would else count as reached by that one test alone, and seem to outlive every other.
  */
 import { readdirSync } from 'node:fs';
+import { folderOf } from './rooms.mjs';
 
-const room = process.env.MEDLAR_ROOM ?? 'soil';
-for (const file of readdirSync(`src/${room}`)) await import(/* @vite-ignore */ `../../src/${room}/${file}`);
+const folder = folderOf(process.env.MEDLAR_ROOM ?? 'soil');
+for (const file of readdirSync(folder)) if (/(?<!\.d)\.ts$/.test(file)) await import(/* @vite-ignore */ `../../${folder}/${file}`);

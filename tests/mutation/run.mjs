@@ -1,56 +1,89 @@
 /**
- * How many faults planted in the code the tests find: one line a room, exit 1 where a room is under 85 %.
- * All three rooms take hours. A part: npm run mutate -- src/units src/soil/line.ts:10-60, which also lists what survived.
- * A sample: npm run mutate -- 1/20 src/soil tries each twentieth mutant of the room and prints how far the score may be off
- * (two standard errors of a share, drawn without putting back); sampled.mjs says how it is drawn.
- * MEDLAR_WORKERS=4 uses four processors.
+ * How many faults planted in the code the tests find: one line a room, exit 1 where a room is under its least share (rooms.mjs).
+ * A part: npm run mutate -- src/units src/soil/line.ts; `src` alone means the files in src itself.
+ * A sample: npm run mutate -- 1/20 src/soil tries each twentieth mutant and prints how far the score may be off
+ * (two standard errors of a share, drawn without putting back); sample.mjs says how it is drawn.
+ * Stryker's instrumenter plants; trials.ts tries them where the code stands loaded. What works only as the code loads cannot be switched later
+ * and is tried from anew, a start for each: MEDLAR_STARTS=0 leaves these out, and says how many they are.
  */
-import { existsSync, readdirSync, statSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { Stryker } from '@stryker-mutator/core';
-import { isSampled } from './sampled.mjs';
+import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
+import { relative, resolve } from 'node:path';
+import { Instrumenter } from '@stryker-mutator/instrumenter';
+import { startVitest } from 'vitest/node';
+import { ROOMS, folderOf } from './rooms.mjs';
+import { isSampled } from './sample.mjs';
 
-const ROOMS = ['units', 'rating', 'soil'];
-const LEAST = 85;
 const SAMPLE = /^1\/([1-9]\d*)$/;
 const every = Number(process.argv.slice(2).map((a) => SAMPLE.exec(a)?.[1]).find(Boolean) ?? 1);
-const asked = process.argv.slice(2).filter((a) => !SAMPLE.test(a));
+const asked = process.argv.slice(2).filter((a) => !SAMPLE.test(a)).map((a) => a.replace(/\/$/, ''));
+const starts = Number(process.env.MEDLAR_STARTS ?? Infinity);
 
+/** The room that a folder or a file belongs to. */
+const roomOf = (part) => Object.keys(ROOMS).find((room) => (room === 'src' ? /^src(\/[^/]+\.ts)?$/.test(part) : part === folderOf(room) || part.startsWith(`${folderOf(room)}/`)));
 for (const part of asked) {
-  if (!existsSync(part.replace(/:[\d:-]+$/, '')) || !ROOMS.some((room) => part.startsWith(`src/${room}`))) throw new Error(`${part}: a folder or file of ${ROOMS.map((room) => `src/${room}`).join(', ')} is expected.`);
+  if (!existsSync(part) || !roomOf(part)) throw new Error(`${part}: a folder or file of ${Object.keys(ROOMS).map(folderOf).join(', ')} is expected.`);
 }
 
-/** A mutant that never ends counts as killed; one that was told to be left alone counts as none. */
-function line(name, mutants) {
-  const of = (...statuses) => mutants.filter((m) => statuses.includes(m.status)).length;
-  const [killed, survived, noCoverage] = [of('Killed', 'Timeout'), of('Survived'), of('NoCoverage')];
-  const tried = killed + survived + noCoverage;
+const isCode = (file) => /(?<!\.d)\.ts$/.test(file);
+const filesOf = (part) => (statSync(part).isDirectory() ? readdirSync(part).filter(isCode).map((file) => `${part}/${file}`) : [part]);
+const quiet = { isDebugEnabled: () => false, debug() {}, info() {}, warn() {} };
+
+async function planted(files) {
+  return new Instrumenter(quiet).instrument(files.map((name) => ({ name: resolve(name), mutate: true, content: readFileSync(name, 'utf8') })), { plugins: null, excludedMutations: [], ignorers: [], noHeader: false });
+}
+
+/** The tests of the room once through, on the planted code; what each test file told of the mutants. */
+async function go(texts) {
+  const vitest = await startVitest('test', [], { config: 'tests/mutation/vitest.config.ts', watch: false }, { plugins: [{ name: 'planted', enforce: 'pre', load: (id) => texts.get(id) ?? null }] });
+  const files = vitest.state.getFiles();
+  const failed = files.filter((file) => file.result?.state === 'fail').map((file) => file.name);
+  await vitest.close();
+  return { failed, told: files.map((file) => file.meta.told).filter(Boolean) };
+}
+
+async function tryAll(files) {
+  const { files: texts, mutants } = await planted(files);
+  const byPath = new Map(texts.map((file) => [file.name, file.content]));
+  const { failed, told } = await go(byPath);
+  if (failed.length > 0) console.log(`These fail without any mutant, what they say does not count: ${failed.join(', ')}`);
+  const killed = new Set(told.flatMap((t) => t.killed));
+  const reached = new Set(told.flatMap((t) => t.reached));
+  const loaded = new Set(told.flatMap((t) => t.loaded));
+  const mine = mutants.filter((m) => isSampled(m.id)).map((m) => ({ ...m, status: killed.has(m.id) ? 'killed' : reached.has(m.id) ? 'survived' : loaded.has(m.id) ? 'loads' : 'never run' }));
+  let left = starts;
+  for (const m of mine.filter((one) => one.status === 'loads')) {
+    if (left-- <= 0) break;
+    process.env.__STRYKER_ACTIVE_MUTANT__ = m.id;
+    m.status = (await go(byPath)).failed.length > 0 ? 'killed' : 'survived';
+  }
+  delete process.env.__STRYKER_ACTIVE_MUTANT__;
+  process.exitCode = 0;
+  return mine;
+}
+
+const under = [];
+function line(name, mutants, least) {
+  const of = (status) => mutants.filter((m) => m.status === status).length;
+  const [killed, survived, never, loads] = [of('killed'), of('survived'), of('never run'), of('loads')];
+  const tried = killed + survived + never;
   if (tried === 0) return;
   const share = killed / tried;
   const error = every === 1 ? '' : ` ± ${(200 * Math.sqrt((share * (1 - share) * (1 - 1 / every)) / tried)).toFixed(1)}`;
-  console.log(`${name.padEnd(24)} killed ${String(killed).padStart(5)}  survived ${String(survived).padStart(5)}  no coverage ${String(noCoverage).padStart(5)}  score ${(100 * share).toFixed(1).padStart(5)}${error} %`);
-  if (100 * share < LEAST) process.exitCode = 1;
+  console.log(`${name.padEnd(28)} killed ${String(killed).padStart(5)}  survived ${String(survived).padStart(5)}  never run ${String(never).padStart(5)}  score ${(100 * share).toFixed(1).padStart(5)}${error} %${loads > 0 ? `  (left out, as they work while loading: ${loads})` : ''}`);
+  if (100 * share < least) under.push(name);
 }
 
 process.env.MEDLAR_EVERY = String(every);
-for (const room of ROOMS) {
-  const parts = asked.length > 0 ? asked.filter((part) => part.startsWith(`src/${room}`)) : [`src/${room}`];
+for (const [room, { least }] of Object.entries(ROOMS)) {
+  const parts = asked.length > 0 ? asked.filter((part) => roomOf(part) === room) : [folderOf(room)];
   if (parts.length === 0) continue;
   process.env.MEDLAR_ROOM = room;
-  const files = parts.flatMap((part) => (existsSync(part) && statSync(part).isDirectory() ? readdirSync(part).map((file) => `${part}/${file}`) : [part]));
-  const mutants = [];
-  // One at a time: which test reaches which mutant of a whole room is more than a process holds.
-  for (const file of files) {
-    const all = await new Stryker({
-      configFile: 'tests/mutation/stryker.config.mjs',
-      plugins: ['@stryker-mutator/vitest-runner', fileURLToPath(new URL('sampled.mjs', import.meta.url))],
-      testRunner: 'sampled',
-      reporters: asked.length > 0 || every > 1 ? ['survivors'] : [],
-      mutate: [file],
-    }).runMutationTest();
-    const mine = all.filter((m) => isSampled(m.id));
-    if (asked.length > 0 && every === 1) line(file, mine);
-    mutants.push(...mine);
+  const files = parts.flatMap(filesOf);
+  const mutants = await tryAll(files);
+  for (const m of mutants) {
+    if (m.status !== 'killed') console.log(`${relative('', m.fileName)}:${m.location.start.line + 1}:${m.location.start.column + 1} ${m.status}, ${m.mutatorName}: ${m.replacement.replace(/\s+/g, ' ').slice(0, 160)}`);
   }
-  line(room, mutants);
+  if (asked.length > 0) for (const file of files) line(file, mutants.filter((m) => relative('', m.fileName) === file), 0);
+  line(room, mutants, least);
 }
+process.exitCode = under.length > 0 ? 1 : 0;

@@ -1,0 +1,1 @@
+export declare function isSampled(id: string): boolean;
