@@ -161,7 +161,7 @@ function readItem(item: string, zones: readonly string[]): Read {
   const size = SIZES.find((s) => s === lower || s.replace('-', ' ') === lower);
   if (size) return { key: 'size', value: size };
 
-  const crop = /^(?:(\d+) +)?(.+)$/.exec(lower)!;
+  const crop = /^(?:(\d+) +)?(.*)$/s.exec(lower)!;
   const word = cropWord(crop[2]!);
   if (word && crop[1] && Number(crop[1]) === 0) return { wrong: 'measure-zero' };
   if (word) return { key: 'crop', value: { word, count: crop[1] ? Number(crop[1]) : 1 } };

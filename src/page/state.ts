@@ -113,7 +113,7 @@ export function treeLines(text: string): TreeLine[] {
     const value = pair.value as Scalar | null;
     const from = counter.linePos(key.range?.[0] ?? 0).line;
     const end = value?.range?.[1] ?? key.range?.[1] ?? 0;
-    return { name: textOf(key), facts: isScalar(value) ? textOf(value) : String(value ?? '').trim(), from, until: Math.max(from, counter.linePos(end).line), oneLine: value === null || isScalar(value) };
+    return { name: textOf(key), facts: isScalar(value) ? textOf(value) : text.slice((value as Scalar | null)?.range?.[0] ?? end, end).trim(), from, until: Math.max(from, counter.linePos(end).line), oneLine: value === null || isScalar(value) };
   });
 }
 

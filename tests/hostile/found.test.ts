@@ -85,3 +85,15 @@ describe('days at the ends of the calendar', () => {
 test('sources says what every rule gives', async () => {
   for (const argv of [['sources', 'aragon'], ['sources', 'aragon', '--json']]) expect((await medlar(argv)).stdout).not.toContain('undefined');
 });
+
+// UAX 14 and ECMA-262: U+2028, U+2029 and line feeds end a line, and a full stop in a pattern does not match them.
+test.each(['"\\u2028"', '"a\\u2028b"', '"a\\nb"', '"\\n"', '""'])('a zone, a fact, a tree or a bag named %s', async (name) => {
+  for (const text of [`soil:\n  ${name}: a.txt\ntrees:\n  A: apple\n`, `trees:\n  A: [apple, ${name}]\n`, `trees:\n  ${name}: apple\n`, `trees:\n  A: apple\nstore:\n  - ${name}\n`, `orchard: ${name}\ntrees:\n  A: apple\n`]) {
+    const { text: run } = await both(['check'], { 'orchard.yaml': `where: Ohio, US\n${text}`, 'a.txt': REPORT });
+    expect([0, 3, 5]).toContain(run.code);
+  }
+});
+
+test('the page shows a tree whose line holds an alias that leads nowhere, as it stands', () => {
+  expect(treeLines('trees:\n  A: [apple, *gone]\n  B: pear\n').map((t) => [t.name, t.facts])).toEqual([['A', '[apple, *gone]'], ['B', 'pear']]);
+});
