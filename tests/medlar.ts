@@ -20,10 +20,10 @@ export type Run = { code: number; stdout: string; stderr: string; json: Answer }
 
 const JUDGEMENTS = keysOf('judgement');
 
-/** Of every answer, whatever a test asks of it: each figure names its step, a publication that is held, a place in it and how far to trust it, a judgement of our own its reason; each notice and question is said. */
+/** Of every answer, whatever a test asks of it: each figure has its unit and substance and names its step, a publication that is held, a place in it and how far to trust it, a judgement of our own its reason; each notice and question is said. */
 function allNamed({ figures, notices, questions }: Answer): void {
-  for (const [id, { step, text, cite }] of Object.entries(figures)) {
-    if (step === '' || text === '') throw new Error(`${id} has no reason: ${step}, ${text}`);
+  for (const [id, { unit, of, step, text, cite }] of Object.entries(figures)) {
+    if (unit === '' || of === '' || step === '' || text === '') throw new Error(`${id} has no unit or no reason: ${unit} of ${of}, ${step}, ${text}`);
     if (!sourceOf(cite.source) || cite.at === '' || !(MARKS as readonly string[]).includes(cite.mark)) throw new Error(`${id} (${step}) names no place: ${JSON.stringify(cite)}`);
     if (cite.source === 'medlar' && !JUDGEMENTS.includes(cite.at)) throw new Error(`${id} (${step}) is a judgement without its reason: ${cite.at}`);
   }

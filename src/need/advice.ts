@@ -23,7 +23,7 @@ export const isUnclear = (a: Advice): boolean => a.of === 'P' || a.of === 'K';
 /** Grams a plant and year of one nutrient by the lab's lines, several products added up; null where they name none. */
 export function advised<S extends Nutrient>(f: Facts, of: S): Figure<'g', S> | null {
   const mine = counted(f.advice).filter((a) => meant(a) === of);
-  if (mine.length === 0 || f.tree.tub !== undefined) return null;
+  if (mine.length === 0) return null;
   const cite = { source: 'lab', at: `line ${mine.map((a) => a.line).join(', ')}`, mark: 'read' } as const;
   const said = mine.map((a) => figure(a.value, a.unit, of, 'lab-says', cite));
   const grams = mine.reduce((sum, a) => sum + (a.per === 'tree' ? convert(a.value, a.unit, 'g') : convert(a.value, a.unit, 'g/m2') * groundOf(f).value), 0);

@@ -28,9 +28,10 @@ export type Facts = {
   /** Ground dug over for a plant that is still to come, which is fed by it alone; `null` where nobody told how much, absent once it stands. */
   readonly bed?: Figure<'m2', 'crown'> | null;
   readonly crown: Crown;
+  /** Null where nothing was tested, and for a tub, which stands in its own mix, whatever the ground. */
   readonly soil: Soil | null;
   readonly where: Where;
-  /** The lab's own recommendations, and whether the grower follows them. */
+  /** The lab's own recommendations, none for a tub, and whether the grower follows them. */
   readonly advice: readonly Advice[];
   readonly byLab: boolean;
   /** Grams of N that the diary has for last season; null where nobody knows. */

@@ -7,10 +7,10 @@ import { classRate, soilFigures } from './soil-rate.ts';
 
 export type Magnesia = Figure<'g', 'MgO'>;
 
-/** Grams of MgO a plant and year; null where the soil was not tested for it, in tubs and in the planting year. */
+/** Grams of MgO a plant and year; null where the soil was not tested for it, as in tubs, and in the planting year. */
 export function magnesiumOf(f: Facts): Magnesia | null {
   const target = targetOf(f, 'magnesium');
-  if (target === null || f.tree.tub !== undefined || f.years === 0 || isToCome(f)) return null;
+  if (target === null || f.years === 0 || isToCome(f)) return null;
   const rate = has(f, 'fed lawn') ? classRate('weinsberg.mgo', 'above') : classRate('weinsberg.mgo', target);
   return figure(rate.low * groundOf(f).value, 'g', 'MgO', rate.low === 0 ? 'none' : 'per-area', rate.cite, [groundOf(f), ...soilFigures(f, 'magnesium')]);
 }

@@ -40,7 +40,7 @@ export type Need = {
 export function needOf(f: Facts): Need {
   const stops = [...stopsOf(f)];
   const organic = organicMatter(f)?.value ?? null;
-  if (f.tree.tub === undefined && organic !== null && organic > ORGANIC_MATTER.notSoil) {
+  if (organic !== null && organic > ORGANIC_MATTER.notSoil) {
     stops.push({ id: 'not-soil', cite: ORGANIC_MATTER.cite, value: organic });
   }
   if (stops.some((s) => s.id === 'no-figures')) return refused(f, stops);

@@ -12,14 +12,13 @@ export type Stop = { readonly id: StopId; readonly cite: Cite; readonly value?: 
 
 const told: Cite = { source: 'grower', at: 'flag', mark: 'read' };
 
-/** Every stop that holds for the tree; a tub stands in its own mix, whatever the ground. */
+/** Every stop that holds for the tree. */
 export function stopsOf(f: Facts): Stop[] {
   const stops: Stop[] = [];
   if (f.tree.tub === undefined && !mayLead(f)) stops.push({ id: 'no-figures', cite: { source: 'medlar', at: 'no-figures', mark: 'judgement' } });
   for (const [flag, id] of [['standing water', 'standing-water'], ['herbicide', 'herbicide'], ['drought', 'drought'], ['fire blight', 'fire-blight']] as const) {
     if (has(f, flag)) stops.push({ id, cite: told });
   }
-  if (f.tree.tub !== undefined) return stops;
   const salts = saltStop(f);
   if (salts) stops.push(salts);
   const sodium = ratedOf(f, 'saturation-na')?.reading.value ?? 0;

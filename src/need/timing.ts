@@ -51,5 +51,5 @@ export function dosesAYear(f: Facts, rule: Rule | null): number {
   if (rule?.doses !== undefined) return rule.doses;
   const timing = timingOf(f, rule);
   if (timing?.splits) return printedDoses(timing, f).length;
-  return f.tree.tub === undefined && f.soil?.heaviness === 'light' && SAND_SPLIT.crops.includes(f.crop) && !lostCrop(f) ? SAND_SPLIT.doses : 1;
+  return f.soil?.heaviness === 'light' && SAND_SPLIT.crops.includes(f.crop) && !lostCrop(f) ? SAND_SPLIT.doses : 1;
 }
