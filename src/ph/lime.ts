@@ -116,9 +116,13 @@ function rated(rule: LimeRule, beside: readonly LimeRule[], test: LimeTest, valu
 /** As pure lime for the layer that was sampled, or that the method is for. */
 function dug(rule: LimeRule, printed: Figure, goal: Ph, soil: PhSoil): Pick<LimeNeed, 'goal' | 'dugIn' | 'depthM'> {
   const depthM = depthOf(rule, soil);
-  const layers = 'perInch' in rule ? 1 : depthM / convert(rule.depth[0], rule.depth[1], 'm');
+  const printedM = convert(rule.depth[0], rule.depth[1], 'm');
+  const layers = 'perInch' in rule ? 1 : depthM / printedM;
   const pure = (convert(printed.value, rule.unit, 'g/m2') * rule.reference * layers) / 100;
-  const dugIn = figure(pure, 'g/m2', 'lime', 'lime-dug-in', rule.reference === 100 ? arithmetic : rule.cite, [printed, figure(depthM, 'm', 'soil', 'depth', rule.cite)]);
+  const dugIn = figure(pure, 'g/m2', 'lime', 'lime-dug-in', rule.reference === 100 ? arithmetic : rule.cite, [
+    printed, figure(depthM, 'm', 'soil', 'depth', depthM === printedM ? rule.cite : { source: 'lab', at: 'depth', mark: 'read' }),
+    ...(layers === 1 ? [] : [figure(printedM, 'm', 'soil', 'depth', rule.cite)]),
+  ]);
   return { goal, dugIn, depthM };
 }
 

@@ -450,7 +450,7 @@ export const de: Words = {
     'lime-texture': 'Nur nach der Bodenart, von pH {0} auf {1}: {value}, eingearbeitet.',
     'lime-per-unit': 'Eine andere Quelle, von pH {0} auf {1}: {value}, auf der Oberfläche.',
     'lime-on-top': '{0} sind {value}.',
-    'lime-dug-in': '{0} sind {value} reiner Kalk für eine Schicht von {1}.',
+    'lime-dug-in': '{0}[2| für {2}] sind {value} reiner Kalk für eine Schicht von {1}.',
     'lime-surface': 'Kalk auf der Oberfläche reicht 5 cm tief: aus {0} für {1} wird {value}.',
     'lime-strength': '{0} reiner Kalk sind {value} eines Kalks von {1}.',
     'feed-lime': 'So ein Dünger wirkt wie {value} seines Gewichts an Kalk; Minus heißt sauer.',

@@ -452,7 +452,7 @@ export const enUS = {
     'lime-texture': 'By texture alone, from pH {0} to {1}: {value}, dug in.',
     'lime-per-unit': 'Another page, from pH {0} to {1}: {value}, on the surface.',
     'lime-on-top': '{0} is {value}.',
-    'lime-dug-in': '{0} is {value} of pure lime for a layer {1} deep.',
+    'lime-dug-in': '{0}[2| for {2}] is {value} of pure lime for a layer {1} deep.',
     'lime-surface': 'Lime on the surface reaches two inches: {0} for {1} becomes {value}.',
     'lime-strength': '{0} of pure lime is {value} of a lime of {1}.',
     'feed-lime': 'Such a feed is worth {value} of its weight in lime; minus is acid.',

@@ -450,7 +450,7 @@ export const es: Words = {
     'lime-texture': 'Solo por la textura, de pH {0} a {1}: {value}, incorporado.',
     'lime-per-unit': 'Otra fuente, de pH {0} a {1}: {value}, en superficie.',
     'lime-on-top': '{0} son {value}.',
-    'lime-dug-in': '{0} son {value} de cal pura para una capa de {1}.',
+    'lime-dug-in': '{0}[2| para {2}] son {value} de cal pura para una capa de {1}.',
     'lime-surface': 'La cal en superficie llega a 5 cm: {0} para {1} pasan a {value}.',
     'lime-strength': '{0} de cal pura son {value} de una cal de {1}.',
     'feed-lime': 'Un abono así vale {value} de su peso en cal; menos es ácido.',

@@ -1,6 +1,7 @@
 // A British farmers' buying group, lime time: 0.6 t/ha of ground limestone for each 0.1 that the pH is below target,
 // 20 cm deep on arable land. Typed from research notes of the page (rule and rows read; fruit's target of 6.5 memory).
 import { expect, test } from 'vitest';
+import { medlar } from '../../medlar.ts';
 import { published } from '../helpers.ts';
 import { type Case, expectPrinted, ph } from '../ph.ts';
 
@@ -42,4 +43,10 @@ published(source, () => {
     expect(row.verdict).toBe('lime');
     expect(row.dugIn?.depthM).toBeCloseTo(0.2, 3);
   });
+});
+
+// 4 tenths of 0.6 are 2.4 t/ha for the page's 20 cm; of the 15 cm that the report tells, 15/20 × 240 = 180 g/m².
+test('the reason names both depths', async () => {
+  const { stdout } = await medlar(['why', 'Currants', 'lime'], { 'orchard.yaml': 'where: Kent, England\nsoil:\n  top: soil.txt\ntrees:\n  Currants: 5 blackcurrant, planted 2020, top\n', 'soil.txt': 'pH 6.1\nSample depth 15 cm\n' });
+  expect(stdout).toContain('2.4 t/ha for 20 cm is 180 g/m² of pure lime for a layer 15 cm deep.');
 });
