@@ -77,7 +77,7 @@ export const METHOD_PATTERNS: readonly (readonly [method: Method, starts: string
   // In Portugal by ammonium lactate, elsewhere by calcium lactate: a scale of its own.
   ['egner-riehm', 'e', 'egner(?:[ -]riehm)?(?:[ -]domingo)?\\b'],
   ['al', 'a', '(?:ammonium[ -]?lactate?\\b|ammonium acetate[ -]lactate\\b|lactato de amonio\\b)'],
-  ['ammonium-acetate', 'an', '(?:ammonium acetate|acetato (?:amonico|de amonio|d\'ammonio|di ammonio|ammonico)|acetate d\'ammonium|ammonium-?acetat\\b|nh4oac|nh4-?acetate?\\b|amm\\.? acetate)'],
+  ['ammonium-acetate', 'an', '(?:ammonium acetate|acetato (?:amonico|de amonio|d\'ammonio|di ammonio|ammonico)|acetate d\'ammonium|ammonium-?acetat\\b|nh4oac|nh4-?acetate?\\b|amm\\.?[ -]?acet(?:ate\\b|\\.))'],
   ['ammonium-nitrate', 'an', '(?:ammonium nitrate|ammoniumnitrat\\b|nitrato (?:amonico|de amonio)|nitrate d\'ammonium|nh4no3)'],
   ['cal', 'c', `(?:cal${GERMAN_METHOD}|calcium[ -]acetat(?:e)?[ -]lactat(?:e)?(?:[ -]?methode)?)`],
   ['dl', 'd', `dl${GERMAN_METHOD}`],
