@@ -79,7 +79,7 @@ const NEW_YORK_BLUEBERRY = byYear('new-york.blueberry', { source: 'new-york-home
 const NEW_YORK_BLUEBERRY_UREA = byYear('new-york.blueberry.urea', { source: 'new-york-home-fruit', crops: ['blueberry'], region: 'US-NY', gives: OZ_OF(46), cite: read('new-york-home-fruit', 'blueberries, urea by year') },
   [[1, 0, 0, 1], [2, 2, 2, 1], [3, 2.5, 2.5, 1], [4, 3, 3, 1], [5, 3.5, 3.5, 1], [6, 4, 4, 1]]);
 
-/** Home rules and orchard rates that make the span of a tree; the default decision picks from the named ones above. */
+/** All rules; `need/lead.ts` says which of them leads. */
 export const RULES: readonly Rule[] = [
   MICHIGAN_POME, PENN_STONE, LOUISIANA_FIG, RHS_APPLE_BARE, RHS_APPLE_GRASS, RHS_PEAR_YOUNG, RHS_PEAR_STONE, ...GEORGIA_FIG,
   ...FLORIDA_CITRUS, ...CALIFORNIA_CITRUS, ...PENN_BLUEBERRY, ...NEW_YORK_BLUEBERRY, ...NEW_YORK_BLUEBERRY_UREA,
