@@ -20,13 +20,14 @@ function treeLine(plan: Plan, t: TreePlan, width: number): string {
   if (t.need.verdict === 'wait') return `${name}  ${say(L, 'plan', 'wait', { why: idleReason(t, L) })}`;
   if (t.dilute) return `${name}  ${diluteText(t.dilute, L, system)}`;
   if (t.feeds.length === 0) return `${name}  ${say(L, 'plan', 'nothing', { why: idleReason(t, L) })}`;
-  const only = t.need.nitrogen.ifBelow && t.feeds.some((f) => f.serves === 'N') ? say(L, 'plan', 'only', { length: showShort(t.need.nitrogen.ifBelow.value, system, L) }) : '';
+  const { ifBelow } = t.need.nitrogen;
+  const only = ifBelow ? say(L, 'plan', 'only', { length: showShort(ifBelow.value, system, L) }) : '';
   const doses = t.feeds.map((f) => {
     const amount = showDose(f.g, system, L);
     const said = t.tree.count === 1 ? amount : isTiny(f.g) ? say(L, 'plan', 'over-all', { amount: showDose(f.g * t.tree.count, system, L), count: t.tree.count }) : say(L, 'plan', 'each', { amount, count: t.tree.count });
-    return `${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${whenOf(f, L)}`;
+    return `${f.serves === 'N' ? only : ''}${say(L, 'plan', 'dose', { amount: said, bag: f.bag.label })}, ${whenOf(f, L)}`;
   });
-  return doses.map((d, i) => (i === 0 ? `${name}  ${only}${d}` : `${' '.repeat(width + 4)}${d}`)).join('\n');
+  return doses.map((d, i) => (i === 0 ? `${name}  ${d}` : `${' '.repeat(width + 4)}${d}`)).join('\n');
 }
 
 /** "as buds show green, 29 March-26 April". */

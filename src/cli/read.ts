@@ -6,6 +6,7 @@ import { noticeText } from '../json/notices.ts';
 import { readJson } from '../json/read-json.ts';
 import type { RatedSample } from '../json/read-json.ts';
 import { leafText, ratingText, summary, takenAs } from '../json/read-words.ts';
+import { ORCHARD_FILE } from '../orchard/files.ts';
 import type { Where } from '../orchard/where.ts';
 import { NOWHERE } from '../orchard/where.ts';
 import { densityNotes } from '../rating/convert.ts';
@@ -37,7 +38,9 @@ export async function readCommand(named: string | undefined, options: Common, io
   const name = file === '-' ? 'stdin' : file;
   const found = file === '-' ? await fromStdin(io) : readReportFile(resolve(io.cwd, file), file);
   if ('refused' in found) return give({ command: 'read', result: null, notices: [found.refused], language: where.language }, json, io);
-  return answer([reportIn(found, name)], [name], where, options, io);
+  // Without its place a report is rated less: why there is none is told, and the report read all the same.
+  const placeless = folder.orchard ? [] : folder.notices.filter((n) => n.severity === 'error' && n.place?.file === ORCHARD_FILE).map((n): Notice => ({ ...n, severity: 'warning' }));
+  return answer([reportIn(found, name)], [name], where, options, io, placeless);
 }
 
 async function fromStdin(io: Io): Promise<ReportFile> {
@@ -55,7 +58,7 @@ function reportIn(found: Extract<ReportFile, { text: string }>, name: string): R
 
 /** Without a name: every report of the orchard. */
 function readAll(files: readonly string[], where: Home, options: Common, io: Io, notices: Parameters<typeof give>[0]['notices']): number {
-  const blocking = notices.filter((n) => n.severity === 'error' && (n.place === undefined || n.place.file === 'orchard.yaml'));
+  const blocking = notices.filter((n) => n.severity === 'error' && (n.place === undefined || n.place.file === ORCHARD_FILE));
   if (files.length === 0 || blocking.length > 0) {
     const told = blocking.length > 0 ? blocking : [notice('no-orchard', 'error', { folder: options.folder ?? io.cwd })];
     return give({ command: 'read', result: null, notices: told, language: where.language }, options.json === true, io);
@@ -68,10 +71,10 @@ function readAll(files: readonly string[], where: Home, options: Common, io: Io,
   return answer(reports, names, where, options, io);
 }
 
-function answer(reports: readonly Report[], files: readonly string[], where: Home, options: Common, io: Io): number {
+function answer(reports: readonly Report[], files: readonly string[], where: Home, options: Common, io: Io, beside: readonly Notice[] = []): number {
   const samples: RatedSample[] = reports.flatMap((r) => r.samples).map((sample) => ({ sample, rated: rateSample(sample, where) }));
   const odd = samples.map((s) => [...senseOf(s.sample, s.rated, { today: options.today ?? io.today }), ...schemeNotes(s.rated), ...densityNotes(s.rated)]);
-  const notices = [...reports.flatMap((r) => r.notices), ...odd.flat(), ...samples.flatMap((s) => ratingNotices(s.rated))];
+  const notices = [...beside, ...reports.flatMap((r) => r.notices), ...odd.flat(), ...samples.flatMap((s) => ratingNotices(s.rated))];
   const questions = inOrder(reports.flatMap((r) => r.questions));
   const figures = collector(where.language, where.units);
   const text = [

@@ -48,7 +48,7 @@ export async function whyCommand(tree: string, what: string | undefined, options
   const { units } = whole.orchard.where;
   const explained = roots.map((f) => (options.as === 'sentence' ? `${reasonOf(f, L, units)} ${citeOf(f.cite, L)}` : explain(f, L, units, options.as === 'sum')));
   // Without a dose there is no figure, but there is a reason.
-  const text = explained.length === 0 && t ? idleReason(t, L) : explained.join(isId || asked !== undefined ? '\n' : '\n\n');
+  const text = explained.length === 0 && t ? idleReason(t, L) : [...new Set(explained)].join(isId || asked !== undefined ? '\n' : '\n\n');
   const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}${asked === undefined && options.as === undefined ? timingText(t, whole) : ''}` : '';
   const range = options.as === undefined && t && (asked === 'N' || asked === 'P2O5' || asked === 'K2O' || asked === undefined) ? rangeText(t, asked ?? 'N', whole) : '';
   const others = options.as === undefined && t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';

@@ -18,7 +18,7 @@ import type { Water } from './water.ts';
 import { waterOf } from './water.ts';
 import { LANGUAGES, spoken } from '../words/words.ts';
 import type { Where } from './where.ts';
-import { COUNTRY_NAMES, NOWHERE, parseWhere } from './where.ts';
+import { COUNTRY_NAMES, NOWHERE, parseWhere, withCountry } from './where.ts';
 
 export type MonthDay = { readonly month: number; readonly date: number };
 /** A report, and which of its samples; `byLab` where its own recommendation is followed. */
@@ -228,7 +228,7 @@ function whereOf(s: Scalar | null, whole: (s: Scalar) => Place, notices: Notice[
   const where = parseWhere(textOf(s));
   if (!where) {
     const last = textOf(s).split(',').at(-1)!.trim();
-    notices.push(notice('where-unknown', 'error', { read: textOf(s), guess: suggest(last, COUNTRY_NAMES).join(', ') }, whole(s)));
+    notices.push(notice('where-unknown', 'error', { read: textOf(s), guess: withCountry(last) ?? suggest(last, COUNTRY_NAMES).join(', ') }, whole(s)));
   }
   return where ?? NOWHERE;
 }

@@ -176,8 +176,8 @@ function readItem(item: string, zones: readonly string[]): Read {
   if (bed) return sides('bed', bed[1]!, bed[2]!);
   const trunk = /^trunk +(.+?)(?: +(round|across))?$/.exec(lower);
   if (trunk) return measure('trunk', lengthOf(trunk[1]!), (m) => ({ m, measured: trunk[2] ?? null }));
-  const wide = /^(.+) +(across|high)$/.exec(lower);
-  if (wide) return measure(wide[2] as 'across' | 'high', lengthOf(wide[1]!));
+  const wide = /^(.+) +(?:(across|wide)|high|tall)$/.exec(lower);
+  if (wide) return measure(wide[2] ? 'across' : 'high', lengthOf(wide[1]!));
   const spacing = /^spacing +(.+?)(?: +x +(.+))?$/.exec(lower);
   if (spacing) return sides('spacing', spacing[1]!, spacing[2] ?? spacing[1]!);
   const shoots = /^shoots +(.+?)(?:(?:(?<=[a-z"]) +in)? +(\d{4}))?$/.exec(lower);
@@ -212,6 +212,10 @@ function readItem(item: string, zones: readonly string[]): Read {
   // Zones may end in these words: "north bed", "new planting".
   const fact = SIMPLE.find((f) => lower.startsWith(`${f} `) || lower.endsWith(` ${f}`)) ?? (['planting', 'bed'] as const).find((f) => /\d/.test(lower) && lower.startsWith(`${f} `));
   if (fact) return { wrong: 'measure-wrong', expected: fact };
+  // A rootstock without its word, and a variety before its crop.
+  if (sizeOn(lower)) return { wrong: 'item-unknown', guess: `rootstock ${item}` };
+  const last = cropWord(lower.split(' ').at(-1)!);
+  if (last) return { wrong: 'item-unknown', guess: last };
   const firstWord = suggest(lower.split(' ')[0]!, [...SIMPLE, 'planting', 'bed']);
   const guess = firstWord.length > 0 && lower.includes(' ') ? firstWord : suggest(lower.replace(/^\d+ +/, ''), [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES, ...FLAGS, ...SIZES, ...SIMPLE, ...zones]);
   return { wrong: 'item-unknown', guess: guess.join(', ') };

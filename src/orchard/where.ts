@@ -53,6 +53,12 @@ function stateNamed(said: string, country: string): string | null {
   return Object.hasOwn(names, word) ? names[word]! : Object.values(names).includes(word) ? word : null;
 }
 
+/** A state told without its country: "Ohio" → "Ohio, United States". */
+export function withCountry(said: string): string | null {
+  const country = Object.keys(STATES).find((c) => stateNamed(said, c) !== null);
+  return country === undefined ? null : `${said}, ${placeName(country)}`;
+}
+
 /** What is spoken in a country, unless `language` in orchard.yaml says otherwise. */
 const LOCAL: Readonly<Record<string, Language>> = { US: 'en-US', DE: 'de', AT: 'de', ES: 'es', MX: 'es', CL: 'es', AR: 'es', UY: 'es', PE: 'es', CO: 'es', PY: 'es', BO: 'es' };
 export const localLanguage = (country: string | null): Language => LOCAL[country ?? ''] ?? 'en-GB';

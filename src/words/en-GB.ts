@@ -5,6 +5,7 @@ import { enUS } from './en-US.ts';
 /** Spellings that differ throughout, whole words. */
 const SPELLING: readonly (readonly [RegExp, string])[] = [
   [/\bSulfate\b/g, 'Sulphate'], [/\bsulfate\b/g, 'sulphate'], [/\bsulfur\b/g, 'sulphur'], [/\bsulfured\b/g, 'sulphured'], [/\bSulfur\b/g, 'Sulphur'], [/\bSULFUR\b/g, 'SULPHUR'], [/\bfertilizer/g, 'fertiliser'], [/\bfall frost\b/g, 'autumn frost'],
+  [/\b12 ft across\b/g, '4 m across'], [/\bshoots 6 in\b/g, 'shoots 15 cm'], [/\bfruit 40 lb\b/g, 'fruit 20 kg'], [/\btrunk 11 in round\b/g, 'trunk 28 cm round'], [/\b10 ft high\b/g, '3 m high'], [/\btub 15 gal\b/g, 'tub 60 L'],
   [/\bIn fall\b/g, 'In autumn'], [/\bfall \{year\}/g, 'autumn {year}'], [/\baluminum\b/g, 'aluminium'], [/, \$9\b/g, ', £7'], [/\b4 lb\b/g, '2 kg'], [/calipers/g, 'callipers'], [/\bliter\b/g, 'litre'], [/extension office/g, 'adviser'],
 ];
 const british = (text: string): string => SPELLING.reduce((t, [from, to]) => t.replace(from, to), text);
