@@ -66,7 +66,7 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     if (hasNumber(blank(bare, w.names(bare))) || findUnits(text).length + findMethods(text).length === 0) break;
     const all = cellsOf(text, partedLike(text, by));
     // "----- mmolc/dm3 -----" stands over several columns.
-    const wide = all.filter((c) => /^-{2,}.*-{2,}$/.test(c.text));
+    const wide = all.filter(({ text: t }) => t.length > 3 && t.startsWith('--') && t.endsWith('--'));
     for (const c of wide) heads.forEach((h, i) => { if (Math.min(h.end, c.end) > Math.max(h.start, c.start)) extra[i] += ` ${c.text.replace(/-{2,}/g, '')}`; });
     const cells = all.filter((c) => !wide.includes(c));
     // A short row that begins at the edge does not say under which heads it stands.

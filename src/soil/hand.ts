@@ -233,7 +233,7 @@ function insert(hand: Hand, line: string): [Hand, number] {
   return [{ ...hand, text: joined([...lines.slice(0, at), line, ...lines.slice(at)]) }, at + 1];
 }
 
-const keyOf = (line: string): string | null => /^\s*([^:=#]+?)\s*[:=]/.exec(line)?.[1]!.toLowerCase() ?? null;
+const keyOf = (line: string): string | null => /^\s*([^\s:=#][^:=#]*)[:=]/.exec(line)?.[1]!.trim().toLowerCase() ?? null;
 
 /** A line about the report: in the place of the one that says the same of it, else at the end of its sample. */
 function put(hand: Hand, line: string): Hand {
