@@ -42,7 +42,7 @@ const DECIMALS = '[.,]\\d+(?!\\d|\\.\\d)';
 const LISTED = `\\d+(?:${DECIMALS}|(?!\\d|${DECIMALS}))`;
 /** What follows the third number and belongs to it. */
 const TAIL: readonly (readonly ['named' | 'bracket' | 'fourth' | 'passed', RegExp])[] = [
-  ['named', new RegExp(`^(?: *[-+–] *| *)\\(? *\\+? *${PART} *%? *${SYMBOL} *\\)?`, 'i')],
+  ['named', new RegExp(`^ *(?:[-+–] *)?(?:\\( *)?(?:\\+ *)?${PART} *%? *${SYMBOL} *\\)?`, 'i')],
   ['bracket', new RegExp(`^ *-? *\\(( *\\+? *${LISTED}(?: *[-/+;,] *${LISTED})*) *%?\\)`)],
   ['passed', new RegExp(`^ *\\+ *(?:TE|ME|trace elements|micros?|micronutrients)(?![${LETTER}\\d])`, 'i')],
   ['fourth', new RegExp(`^[-–:](\\d+(?:[.,]\\d{1,2})?)(?![\\d.,]*\\d)(?! *(?:kg|g|lbs?|oz|pounds?|ounces?|l|ml|gal)(?![${LETTER}\\d]))`, 'i')],

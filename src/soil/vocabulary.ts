@@ -124,7 +124,7 @@ export function languageOf(lines: readonly string[]): Language | null {
 
 const PIECE_START = /(?:^ *|[,;|(:]\s*|  |[a-z] [-–] |\b(?:soil|exch(?:angeable|\.)?|avail(?:able|\.)?|extractable|colwell|olsen|bray|morgan's|dtpa|saturation|sat\.|low|medium|high|optimum|optimal|adequate|sufficient|deficient|excessive|normal|average) )$/i;
 const AFTER_SYMBOL = /^\s*(?:$|[:;=|(),.[-]|(?:index|fiv|is|was|nach|by|mit|per|selon|por)\b)|^  /i;
-const BEFORE_NUMBER = /^\s*[:=]?\s*[<>≤≥]?=?\s*\.?\d/;
+const BEFORE_NUMBER = /^\s*(?:[:=]\s*)?(?:[<>≤≥]=?\s*|=\s*)?\.?\d/;
 
 /** "P Olsen: 31": a method right behind a symbol. */
 const startsWithMethod = (after: string): boolean => /^ [a-z]/i.test(after) && findMethods(after)[0]?.start === 1;

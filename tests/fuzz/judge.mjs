@@ -103,6 +103,8 @@ function shape({ ANSWERS }, text, code) {
 /** A content with its number is read, asked about, told as a mistake or listed as unread: never passed over. Blank leaves of tables and letters of labs have no name of a content. */
 const CONTENT = /^\s*(?:phosphorus|potassium|calcium|magnesium|zinc|boron|copper|manganese|iron|sodium|organic matter)\s*[:=|]?\s*\d+(?:\.\d+)?\s*(?:ppm|mg\/kg|%|lb\/acre|meq\/100 ?g)\s*$/i;
 
+const alike = (line) => line.trim().toLowerCase().replaceAll(',', '.').replace(/\s+/g, ' ');
+
 /** The soil room by itself: places lie within their lines, numbers are numbers, each plain line of a content is accounted for. */
 export function judgeReport({ readReport, LONGEST_LINE }, text) {
   const faults = [];
@@ -118,7 +120,7 @@ export function judgeReport({ readReport, LONGEST_LINE }, text) {
   const known = new Set([...places.map((p) => p.line), ...report.samples.flatMap((s) => s.unread.map((u) => u.line))]);
   const whole = report.notices.some((n) => n.severity === 'error' && !n.place);
   // The same line again says nothing new.
-  if (!whole) lines.forEach((line, i) => { if (lines.findIndex((l) => l.trim().toLowerCase() === line.trim().toLowerCase()) === i && line.length <= LONGEST_LINE && CONTENT.test(line) && !known.has(i + 1)) faults.push(`line ${i + 1} is neither read nor told: ${JSON.stringify(told(line))}`); });
+  if (!whole) lines.forEach((line, i) => { if (lines.findIndex((l) => alike(l) === alike(line)) === i && line.length <= LONGEST_LINE && CONTENT.test(line) && !known.has(i + 1)) faults.push(`line ${i + 1} is neither read nor told: ${JSON.stringify(told(line))}`); });
   return faults;
 }
 
