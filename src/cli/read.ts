@@ -93,7 +93,8 @@ function sampleText({ sample, rated }: RatedSample, questions: readonly Question
   const crops = [...new Set(where.crops)].flatMap((c) => c ?? []);
   const mine = questions.filter((q) => q.about === 'layout' || rated.some((r) => r.reading.place.line === q.place?.line));
   const asked = mine.length === 0 ? say(L, 'read', 'asked0') : mine.length === 1 ? say(L, 'read', 'asked1') : say(L, 'read', 'askedN', { n: mine.length });
-  const head = say(L, 'read', 'head', { name: sample.name, lines: rated.length + sample.unread.length, read: rated.length, asked, unread: sample.unread.length });
+  const lines = rated.length + sample.unread.length;
+  const head = say(L, 'read', lines === 1 ? 'head1' : 'head', { name: sample.name, lines, read: rated.length, asked, unread: sample.unread.length });
   const [line, paper, taken, rating] = say(L, 'read', 'columns').split('|') as [string, string, string, string];
   const rows: [number, string, string, string][] = rated.map((r) => {
     const q = questions.findIndex((x) => x.place?.line === r.reading.place.line && x.about === r.reading.item);

@@ -296,7 +296,7 @@ export const de: Words = {
     'short-tub': '{tree}: {amount} {nutrient} fehlen weiter. Ein Kübel bekommt umhüllten Langzeitdünger oder einen, der sich in seinem Wasser löst, und keiner ist genannt. Auf dem Etikett steht es; hinter die Zahlen "slow release" oder "water soluble" schreiben.',
     'stop-drought': '{tree}: warten. Ein trockener Baum wird nicht gedüngt; erst wässern.',
     'stop-fire-blight': '{tree}: warten. Feuerbrand lebt von weichem Wuchs; erst herausschneiden und die Gartenberatung fragen.',
-    'stop-herbicide': '{tree}: warten. Ein Baum mit Schaden an der Wurzel oder durch Unkrautvernichter wird nicht gedüngt, bis er wieder wächst.',
+    'stop-herbicide': '{tree}: warten. Ein Baum mit Schaden an der Wurzel oder durch Unkrautvernichter wird nicht gedüngt, bis er wieder wächst. Das sagt "herbicide" in seiner Zeile; für einen freigehaltenen Streifen "bare" schreiben.',
     'stop-lead': '{tree}: warten. Der Bericht warnt vor Blei. Das Gesundheitsamt fragen, bevor von diesem Boden gegessen wird; dieses Blatt gibt dazu keinen Rat.',
     'stop-no-figures': '{tree}: für {word} sind hier keine veröffentlichten Düngezahlen hinterlegt, und von einer anderen Obstart wird nichts geschätzt.[kin| Die der nächsten Verwandten lassen sich übernehmen: "fed as {kin}" dahinter schreiben.] Sonst die Gartenberatung fragen.',
     'fed-as': '{tree}: gedüngt nach den Zahlen für {kin}, wie gewählt, nicht für {word}.',
@@ -580,7 +580,7 @@ export const de: Words = {
     'wait-salts': 'zu viel Salz im Boden', 'wait-sodium': 'zu viel Natrium im Boden', 'wait-standing-water': 'die Wurzeln stehen im Wasser', 'wait-herbicide': 'Schaden durch Unkrautvernichter', 'wait-drought': 'zu trocken: erst wässern', 'wait-fire-blight': 'Feuerbrand: erst herausschneiden', 'wait-lead': 'Blei im Boden: das Gesundheitsamt fragen', 'wait-not-soil': 'zu viel Humus für einen Gartenboden', 'wait-no-figures': 'keine veröffentlichten Zahlen dafür hinterlegt', 'tub-small': 'was er auf einmal verträgt, ist zu wenig zum Wiegen: ein größerer Kübel oder frische Erde', 'no-bag': 'kein passender Sack genannt', 'limit-N': 'den erlaubten Stickstoff', 'limit-P2O5': 'das gewünschte Phosphat', 'limit-K2O': 'das gewünschte Kali', 'kept-banned': 'so etwas wird hier nie verwendet', 'kept-weed-killer': 'es enthält Unkrautvernichter', 'kept-liquid': 'Flüssigdünger wird nach seinem eigenen Etikett abgemessen', 'kept-nitrate': 'das Nitrat darin schadet Heidelbeeren', 'kept-chloride': 'das Chlorid darin schadet hier', 'no-coated': 'ein Kübel bekommt umhüllten oder wasserlöslichen Dünger, und keiner ist genannt', 'fed-already': 'gedüngt am {day}; in dieser Saison nichts mehr', 'carried-enough': 'die Düngung früherer Jahre bringt noch genug',
   },
   read: {
-    head: '{name}: {lines} Zeilen; {read} gelesen, {asked}, {unread} kein Messwert',
+    head: '{name}: {lines} Zeilen; {read} gelesen, {asked}, {unread} kein Messwert', head1: '{name}: 1 Zeile; {read} gelesen, {asked}, {unread} kein Messwert',
     asked0: 'keine Frage', asked1: '1 Frage', askedN: '{n} Fragen',
     columns: 'Zl.|auf dem Papier|gelesen als|Einstufung',
     'not-a-reading': 'kein Messwert', 'see-question': 'siehe {n} unten',

@@ -297,7 +297,7 @@ export const enUS = {
     'short-tub': '{tree}: {amount} of {nutrient} stays short. A tub takes coated (slow-release) feed, or one sold to be dissolved in its water, and neither is listed. The label says so; write "slow release" or "water soluble" behind its numbers.',
     'stop-drought': '{tree}: wait. A dry tree is not fed; water first.',
     'stop-fire-blight': '{tree}: wait. Fire blight feeds on soft growth; cut it out first, and ask your extension office.',
-    'stop-herbicide': '{tree}: wait. A tree hurt at root or by weed killer is not fed until it grows again.',
+    'stop-herbicide': '{tree}: wait. A tree hurt at root or by weed killer is not fed until it grows again. "herbicide" in its line says so; for a strip that is kept weeded write "bare".',
     'stop-lead': '{tree}: wait. The report warns of lead. Ask your health office before you eat from this ground; this sheet gives no advice on it.',
     'stop-no-figures': '{tree}: no published feeding figures for {word} are held here, and nothing is guessed from another crop.[kin| You may borrow those of its nearest kin: write "fed as {kin}" behind it.] Else ask your extension office.',
     'fed-as': '{tree}: fed by the figures of {kin}, as you chose, not as {word}.',
@@ -596,7 +596,7 @@ export const enUS = {
     'wait-salts': 'too much salt in the soil', 'wait-sodium': 'too much sodium in the soil', 'wait-standing-water': 'its roots stand in water', 'wait-herbicide': 'hurt by weed killer', 'wait-drought': 'too dry: water first', 'wait-fire-blight': 'fire blight: cut it out first', 'wait-lead': 'lead in the soil: ask the health office', 'wait-not-soil': 'too much organic matter for a field soil', 'wait-no-figures': 'no published figures held for it', 'tub-small': 'what it could take at once is too little to weigh: a larger tub, or fresh mix', 'no-bag': 'no bag that suits it is listed', 'limit-N': 'the nitrogen that it may have', 'limit-P2O5': 'the phosphate that it wants', 'limit-K2O': 'the potash that it wants', 'kept-banned': 'you never use such', 'kept-weed-killer': 'it holds weed killer', 'kept-liquid': 'a liquid is weighed out by its own label', 'kept-nitrate': 'its nitrate does blueberries harm', 'kept-chloride': 'its chloride does it harm', 'no-coated': 'a tub takes coated (slow-release) or water-soluble feed, and neither is listed', 'fed-already': 'fed on {day}; nothing more this season', 'carried-enough': 'what it was fed in earlier seasons still brings enough',
   },
   read: {
-    head: '{name}: {lines} lines; {read} read, {asked}, {unread} not a reading',
+    head: '{name}: {lines} lines; {read} read, {asked}, {unread} not a reading', head1: '{name}: 1 line; {read} read, {asked}, {unread} not a reading',
     asked0: 'no question', asked1: '1 question', askedN: '{n} questions',
     columns: 'line|your paper says|taken as|rating',
     'not-a-reading': 'not a reading', 'see-question': 'see {n} below',

@@ -296,7 +296,7 @@ export const es: Words = {
     'short-tub': '{tree}: faltan {amount} de {nutrient}. Una maceta admite abono recubierto de liberación lenta o uno que se disuelva en su agua, y no hay ninguno en la lista. La etiqueta lo dice; escribir "slow release" o "water soluble" detrás de los números.',
     'stop-drought': '{tree}: esperar. Un árbol seco no se abona; regar primero.',
     'stop-fire-blight': '{tree}: esperar. El fuego bacteriano vive del brote tierno; cortarlo primero y preguntar al servicio de extensión.',
-    'stop-herbicide': '{tree}: esperar. Un árbol dañado en la raíz o por herbicida no se abona hasta que vuelva a crecer.',
+    'stop-herbicide': '{tree}: esperar. Un árbol dañado en la raíz o por herbicida no se abona hasta que vuelva a crecer. Lo dice "herbicide" en su línea; para una franja sin hierba, escribir "bare".',
     'stop-lead': '{tree}: esperar. El informe avisa de plomo. Preguntar a las autoridades sanitarias antes de comer de este suelo; esta hoja no aconseja sobre ello.',
     'stop-no-figures': '{tree}: no hay cifras de abonado publicadas para {word}, y no se supone nada de otro cultivo.[kin| Se pueden tomar las de su pariente más cercano: escribir "fed as {kin}" detrás.] Si no, preguntar al servicio de extensión.',
     'fed-as': '{tree}: abonado con las cifras de {kin}, como se eligió, no como {word}.',
@@ -580,7 +580,7 @@ export const es: Words = {
     'wait-salts': 'demasiada sal en el suelo', 'wait-sodium': 'demasiado sodio en el suelo', 'wait-standing-water': 'sus raíces están encharcadas', 'wait-herbicide': 'dañado por herbicida', 'wait-drought': 'demasiado seco: regar primero', 'wait-fire-blight': 'fuego bacteriano: cortarlo primero', 'wait-lead': 'plomo en el suelo: preguntar a las autoridades sanitarias', 'wait-not-soil': 'demasiada materia orgánica para un suelo de campo', 'wait-no-figures': 'no hay cifras publicadas para ello', 'tub-small': 'lo que admite de una vez es poco para pesarlo: una maceta mayor o tierra nueva', 'no-bag': 'ningún saco de la lista le conviene', 'limit-N': 'el nitrógeno que admite', 'limit-P2O5': 'el fosfato que quiere', 'limit-K2O': 'la potasa que quiere', 'kept-banned': 'algo así aquí no se usa nunca', 'kept-weed-killer': 'lleva herbicida', 'kept-liquid': 'un líquido se mide según su propia etiqueta', 'kept-nitrate': 'su nitrato hace daño a los arándanos', 'kept-chloride': 'su cloruro le hace daño', 'no-coated': 'una maceta admite abono recubierto o soluble en agua, y no hay ninguno en la lista', 'fed-already': 'abonado el {day}; nada más esta temporada', 'carried-enough': 'lo que recibió en temporadas anteriores aún basta',
   },
   read: {
-    head: '{name}: {lines} líneas; {read} leídas, {asked}, {unread} sin medida',
+    head: '{name}: {lines} líneas; {read} leídas, {asked}, {unread} sin medida', head1: '{name}: 1 línea; {read} leídas, {asked}, {unread} sin medida',
     asked0: 'ninguna pregunta', asked1: '1 pregunta', askedN: '{n} preguntas',
     columns: 'lín.|el papel dice|leído como|valoración',
     'not-a-reading': 'no es una medida', 'see-question': 'ver {n} abajo',
