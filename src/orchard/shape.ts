@@ -8,7 +8,9 @@ type Check = (node: unknown, path: readonly string[]) => Fault[];
 
 const isNone = (node: unknown): boolean => node === null || node === undefined || (isScalar(node) && node.value === null);
 const fault = (node: unknown, path: readonly string[]): Fault[] => [{ path, node: (node ?? null) as Node | null }];
-const text: Check = (node, path) => (isScalar(node) && ['string', 'number', 'boolean'].includes(typeof node.value) ? [] : fault(node, path));
+/** No tree and no label is longer; taking one apart lasts by more than its length. */
+const LONGEST_TEXT = 4000;
+const text: Check = (node, path) => (isScalar(node) && ['string', 'number', 'boolean'].includes(typeof node.value) && String(node.value).length <= LONGEST_TEXT ? [] : fault(node, path));
 const list: Check = (node, path) => (isSeq(node) ? node.items.flatMap((item, i) => text(item, [...path, String(i)])) : fault(node, path));
 const named = (of: Check): Check => (node, path) => (isMap(node) ? node.items.flatMap((pair) => of(pair.value, [...path, nameOf(pair.key)])) : fault(node, path));
 const orNone = (of: Check): Check => (node, path) => (isNone(node) ? [] : of(node, path));

@@ -97,3 +97,11 @@ test.each(['"\\u2028"', '"a\\u2028b"', '"a\\nb"', '"\\n"', '""'])('a zone, a fac
 test('the page shows a tree whose line holds an alias that leads nowhere, as it stands', () => {
   expect(treeLines('trees:\n  A: [apple, *gone]\n  B: pear\n').map((t) => [t.name, t.facts])).toEqual([['A', '[apple, *gone]'], ['B', 'pear']]);
 });
+
+test.each([['a bag', 'trees:\n  A: apple\nstore:\n  - '], ['a tree', 'trees:\n  A: apple, ']])('%s of 60,000 signs is refused at once', async (_, before) => {
+  const ms = await spent(async () => {
+    const { text, notices } = await both(['check'], { 'orchard.yaml': `where: Ohio, US\n${before}Feed 5 % N ${'a '.repeat(30_000)}\n` });
+    expect([text.code, notices.map((n) => n.code)]).toEqual([3, ['value-misshapen']]);
+  });
+  expect(ms).toBeLessThan(3000);
+});
