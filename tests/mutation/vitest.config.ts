@@ -11,7 +11,8 @@ const begins = tests.map((name) => new RegExp(`/${name.replaceAll('*', '[^/]+').
 
 class QuickFirst extends BaseSequencer {
   override sort(files: Parameters<BaseSequencer['sort']>[0]): ReturnType<BaseSequencer['sort']> {
-    const place = (file: string): number => begins.findLastIndex((start) => start.test(file));
+    // The name that says most of a file is the one that counts.
+    const place = (file: string): number => tests.indexOf(tests.filter((_, i) => begins[i]!.test(file)).toSorted((a, b) => b.length - a.length)[0]!);
     return Promise.resolve(files.toSorted((a, b) => place(a.moduleId) - place(b.moduleId) || (a.moduleId < b.moduleId ? -1 : 1)));
   }
 }
@@ -28,6 +29,8 @@ export default mergeConfig({ ...base, test: { ...base.test, include: undefined, 
     maxWorkers: 1,
     fileParallelism: false,
     setupFiles: ['tests/mutation/load.ts', 'tests/mutation/trials.ts'],
+    // Of a mutant that is there from the start the first failure says enough.
+    bail: process.env.__STRYKER_ACTIVE_MUTANT__ ? 1 : 0,
     reporters: [{}],
   },
 }));

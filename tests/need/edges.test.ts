@@ -3,33 +3,15 @@ import { describe, expect, test } from 'vitest';
 import { advised, counted, isFollowed, isTooMuch, isUnclear } from '../../src/need/advice.ts';
 import { credited, isMuchCompost } from '../../src/need/credits.ts';
 import type { Facts } from '../../src/need/facts.ts';
-import { groundOf, growthOf, isYoung } from '../../src/need/facts.ts';
+import { groundOf, growthOf } from '../../src/need/facts.ts';
 import { magnesiumOf } from '../../src/need/magnesium.ts';
 import { phosphateOf, potashOf } from '../../src/need/potash.ts';
 import { stopsOf } from '../../src/need/stops.ts';
-import { crownOf } from '../../src/orchard/geometry.ts';
-import { loadOrchard } from '../../src/orchard/load.ts';
-import type { Rated } from '../../src/rating/rate.ts';
 import { told } from '../../src/reason/figure.ts';
 import type { Advice } from '../../src/soil/advice.ts';
+import type { Value } from './parts.ts';
+import { facts } from './parts.ts';
 
-const SEASON = 2026;
-/** Ten square metres under a round crown. */
-const ACROSS = Math.sqrt(40 / Math.PI);
-type Value = { item: string; target?: string; value?: number; unit?: string; method?: string; word?: string; rating?: string; by?: string };
-
-const rated = ({ item, target = null, value = null, unit = 'mg/kg', method = null, word = null, rating = null, by = 'word' }: Partial<Record<keyof Value, unknown>>): Rated =>
-  ({ reading: { item, value, unit, method, lab: { rating: word }, place: { line: 1 } }, mgPerKg: value === null ? null : told(value as number, 'mg/kg', 'soil', 'test'), rating, target, by, cite: null, ours: null, near: null }) as unknown as Rated;
-
-function facts(line: string, soil: readonly Value[] = [], more: Partial<Facts> = {}): Facts {
-  const orchard = loadOrchard(`where: Ohio, US\ntrees:\n  A: ${line}\n`, 'orchard.yaml').orchard!;
-  const tree = { ...orchard.trees[0]!, across: ACROSS };
-  const years = tree.planted ? SEASON - tree.planted.year : null;
-  return {
-    tree, crop: tree.fedAs ?? tree.crop, rules: [], season: SEASON, years, young: isYoung(tree, years), crown: crownOf(tree, years), where: orchard.where, advice: [], byLab: false, lastN: null,
-    soil: soil.length === 0 ? null : { rated: soil.map(rated), heaviness: null }, ...more,
-  };
-}
 const OLD = 'apple, planted 2016, bearing';
 const grams = (f: { readonly need: { readonly value: number } }): number => Number(f.need.value.toFixed(1));
 

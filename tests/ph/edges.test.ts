@@ -89,6 +89,12 @@ describe('whose soil is organic', () => {
   });
 });
 
+// Kansas MF-2586 (recalled), to pH 6.0 for each inch: 12,810 − 3,180 × buffer + 196 × buffer². At 6.0 that is 786 lb an acre, so 2,358 for three inches and 4,716 for six.
+test.each([[3, 2358], [6, 4716]])('a rate for each inch is not cut by the depth once more: %i in', (inches, pounds) => {
+  const need = limeNeed(soil(5, { buffer: { value: 6, test: 'smp' }, depthM: inches * 0.0254 }), pH(6), 'US-KS', { low: 6, high: 7 }) as LimeNeed;
+  expect(need.dugIn.value).toBeCloseTo((pounds * 453.59237) / 4046.8564224, 4);
+});
+
 describe('the dose of a product', () => {
   // By definition rate × 100 ÷ CCE: 20 g of pure lime in a layer of two inches is 25 g of one of 80 %.
   test('weaker than carbonate', () => {
