@@ -61,4 +61,4 @@ ${table(rows.filter(([name]) => !inside.includes(name)))}
 `;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(`${root}/LICENCES.md`, licences());
+if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(`${root}/tests/setup/licences.md`, licences());

@@ -1,11 +1,9 @@
 /** Runs a command as a terminal would, in a fresh folder, and gives back what it said. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
 import { run } from '../src/cli/main.ts';
 import { MARKS } from '../src/reason/figure.ts';
 import { sourceOf } from '../src/tables/sources.ts';
 import { keysOf } from '../src/words/words.ts';
+import { withFolder } from './folder.ts';
 
 export type FigureJson = { value: number; unit: string; of: string; step: string; text: string; from: string[]; cite: { source: string; at: string; mark: string } };
 export type Answer = {
@@ -32,12 +30,7 @@ function allNamed({ figures, notices, questions }: Answer): void {
 
 /** `files` are written into a new folder, which is the working folder; `look` may read what the command left there. `answers` sit at a terminal; after the last of them it closes. */
 export async function medlar(argv: readonly string[], files: Readonly<Record<string, string | Buffer>> = {}, stdin: string | Buffer = '', look?: (folder: string) => void, answers?: readonly string[]): Promise<Run> {
-  const folder = mkdtempSync(join(tmpdir(), 'medlar-'));
-  try {
-    for (const [name, text] of Object.entries(files)) {
-      mkdirSync(dirname(join(folder, name)), { recursive: true });
-      writeFileSync(join(folder, name), text);
-    }
+  return withFolder(files, async (folder) => {
     let stdout = '';
     let stderr = '';
     const said = [...(answers ?? [])];
@@ -50,7 +43,5 @@ export async function medlar(argv: readonly string[], files: Readonly<Record<str
     const json = (argv.includes('--json') && stdout ? JSON.parse(stdout) : null) as Answer;
     if (json) allNamed(json);
     return { code, stdout, stderr, json };
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
+  });
 }

@@ -1,13 +1,13 @@
 /** `diary.csv` on disk: read whole, and added to in one step, so that neither a full disk nor a second run loses a line. */
 import { closeSync, existsSync, fchmodSync, fsyncSync, lstatSync, openSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs';
 import { hostname } from 'node:os';
-import { basename, dirname, isAbsolute, join, relative } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { DIARY_FILE } from '../orchard/files.ts';
 import type { Diary, Entry } from '../orchard/diary.ts';
 import { addition, readDiary } from '../orchard/diary.ts';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
-import { readText, reason, unreadable } from './files.ts';
+import { leadsOut, readText, reason, unreadable } from './files.ts';
 import { finishFirst } from './finish.ts';
 
 /** The diary of a folder; empty where there is none yet. What stops all of it from being read is an error among the notices. */
@@ -25,8 +25,7 @@ function pathOf(folder: string): string | { notice: Notice } {
   try {
     if (!lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink()) return path;
     const real = realpathSync(path);
-    const out = relative(realpathSync(folder), real);
-    return out.startsWith('..') || isAbsolute(out) ? { notice: notice('diary-outside', 'error', { file: DIARY_FILE }) } : real;
+    return leadsOut(folder, real) ? { notice: notice('link-outside', 'error', { file: DIARY_FILE }) } : real;
   } catch (e) {
     return { notice: notice('file-missing', 'error', { file: DIARY_FILE, why: reason(e) }) };
   }

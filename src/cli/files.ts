@@ -1,5 +1,6 @@
 /** Text files, and why one cannot be had. */
-import { closeSync, openSync, readFileSync, readSync, statSync } from 'node:fs';
+import { closeSync, existsSync, openSync, readFileSync, readSync, realpathSync, statSync } from 'node:fs';
+import { basename, dirname, isAbsolute, join, relative, sep } from 'node:path';
 import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { decodeReport, guessNotice } from '../soil/decode.ts';
@@ -65,4 +66,11 @@ export function reason(e: unknown): string {
   const code = e instanceof Error && 'code' in e ? String(e.code) : '';
   const known: Readonly<Record<string, string>> = { ENOENT: 'absent', EACCES: 'denied', EPERM: 'denied', ENOSPC: 'full', EROFS: 'read-only', EISDIR: 'folder', ENOTDIR: 'no-folder', ELOOP: 'link-loop', ENAMETOOLONG: 'absent', ERR_INVALID_ARG_VALUE: 'absent' };
   return known[code] ?? (e instanceof Error ? e.message : String(e));
+}
+
+/** Whether a path leads out of a folder, by itself or by a link; of one that is not there yet, whether it would. */
+export function leadsOut(folder: string, path: string): boolean {
+  const real = (at: string): string => (existsSync(at) || dirname(at) === at ? realpathSync(at) : join(real(dirname(at)), basename(at)));
+  const out = relative(real(folder), real(path));
+  return out === '..' || out.startsWith(`..${sep}`) || isAbsolute(out);
 }

@@ -1,6 +1,5 @@
 /** The grower's folder: reads `orchard.yaml` and the reports it names. Nothing outside the folder is read. */
-import { realpathSync } from 'node:fs';
-import { isAbsolute, join, relative, resolve, sep } from 'node:path';
+import { join, resolve } from 'node:path';
 import type { ReportText, ZoneSoil } from '../gather.ts';
 import { gather } from '../gather.ts';
 import { DIARY_FILE, ORCHARD_FILE, RULES_FILE } from '../orchard/files.ts';
@@ -15,7 +14,7 @@ import type { Day } from '../units/date.ts';
 import type { Language } from '../words/words.ts';
 import { spoken } from '../words/words.ts';
 import { openDiary } from './diary-file.ts';
-import { readReportFile, readText, reason, unreadable } from './files.ts';
+import { leadsOut, readReportFile, readText, reason, unreadable } from './files.ts';
 import type { Common, Io } from './io.ts';
 
 export type Folder = {
@@ -45,12 +44,6 @@ export async function openFolder(options: Common, io: Io, today: Day): Promise<F
   const found = gather(source.text, (file, place) => inside(path, file, place), diary, today, own);
   const files = [ORCHARD_FILE, ...('text' in ruleText ? [RULES_FILE] : []), ...found.reports.keys(), ...(diary.entries.length + diary.notices.length > 0 ? [DIARY_FILE] : [])];
   return { path, ...found, files, language: found.orchard?.where.language ?? spoken(languageAsked(source.text)), today };
-}
-
-/** Whether a path that is there leads out of the folder, by itself or by a link. */
-export function leadsOut(folder: string, path: string): boolean {
-  const out = relative(realpathSync(folder), realpathSync(path));
-  return out === '..' || out.startsWith(`..${sep}`) || isAbsolute(out);
 }
 
 /** A report inside the folder; a path or link that leads out of it is refused. */

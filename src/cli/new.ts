@@ -15,7 +15,8 @@ import { seasonOf } from '../when/season.ts';
 import { loadLanguage } from '../words/load.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
-import { folderOf, leadsOut } from './folder.ts';
+import { leadsOut } from './files.ts';
+import { folderOf } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT, tame } from './io.ts';
 import { writeWhole } from './write.ts';
@@ -36,7 +37,7 @@ export async function newCommand(options: NewOptions, io: Io): Promise<number> {
 
   const there = files.filter((f) => existsSync(f.path)).map((f) => notice('file-edited', 'error', { file: f.shown }));
   if (there.length > 0) return stop(there);
-  const out = files.filter((f) => existsSync(dirname(f.path)) && existsSync(folder) && leadsOut(folder, dirname(f.path))).map((f) => notice('diary-outside', 'error', { file: dirname(f.shown) }));
+  const out = files.filter((f) => leadsOut(folder, dirname(f.path))).map((f) => notice('link-outside', 'error', { file: dirname(f.shown) }));
   if (out.length > 0) return stop(out);
   const today = options.today ?? io.today;
   const early = [...typed.notices, ...faults(typed.answers, today)];

@@ -16,8 +16,8 @@ import { answerLine, isUnfinished, openHand, reportOf, typeLine, undo } from '..
 import { readReport } from '../soil/read.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
-import { readReportFile } from './files.ts';
-import { folderOf, leadsOut, openFolder } from './folder.ts';
+import { leadsOut, readReportFile } from './files.ts';
+import { folderOf, openFolder } from './folder.ts';
 import { answering, keyOf, labText, questions, readingText } from './hand-questions.ts';
 import type { Common, Io } from './io.ts';
 import { EXIT } from './io.ts';
@@ -36,7 +36,7 @@ export async function readByHand(file: string | undefined, options: Common, io: 
   // A fault of orchard.yaml comes first, save that a report it names is not there.
   if (file === undefined && folder.notices.some((n) => n.severity === 'error' && n.code !== 'no-orchard' && n.place?.file === 'orchard.yaml' && n.facts.why !== 'absent')) return null;
   const targets: Target[] = file !== undefined ? [{ path: resolve(io.cwd, file), shown: file }]
-    : names.map((name) => ({ path: resolve(root, name), shown: relative(io.cwd, resolve(root, name)) || name })).filter((t) => aloud || !wouldLeadOut(root, t.path));
+    : names.map((name) => ({ path: resolve(root, name), shown: relative(io.cwd, resolve(root, name)) || name })).filter((t) => aloud || !leadsOut(root, t.path));
   let typed = false;
   for (const target of targets) {
     const sitting = sit(target, home, io, io.ask);
@@ -54,13 +54,6 @@ export async function readByHand(file: string | undefined, options: Common, io: 
   }
   if (aloud && typed) tell(io, say(home.language, 'hand', 'no-orchard', { file: targets[0]!.shown }));
   return aloud && existsSync(targets[0]!.path) ? { file: targets[0]!.shown } : null;
-}
-
-/** A path that leads out of the orchard's folder, or would once it is made, is never written. */
-function wouldLeadOut(root: string, path: string): boolean {
-  let there = path;
-  while (!existsSync(there) && dirname(there) !== there) there = dirname(there);
-  return leadsOut(root, there);
 }
 
 /** What is to do at a file: typing where it is not there, empty, a blank form or not finished; questions where some are open; null for nothing. */

@@ -10,8 +10,8 @@ import type { SheetForm, Template } from '../sheet/render.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { count } from './counts.ts';
-import { readText } from './files.ts';
-import { leadsOut, openFolder } from './folder.ts';
+import { leadsOut, readText } from './files.ts';
+import { openFolder } from './folder.ts';
 import type { Common, Io } from './io.ts';
 import { planOf } from './plan.ts';
 import { treeLines } from './plan-text.ts';
@@ -73,7 +73,7 @@ async function ownTemplate(folder: string, form: SheetForm): Promise<{ template?
   const path = join(folder, file);
   if (!existsSync(path)) return { notices: [] };
   // A folder that somebody sent may link to what is no part of it, and a sheet is handed on.
-  if (leadsOut(folder, path)) return { notices: [notice('diary-outside', 'error', { file })] };
+  if (leadsOut(folder, path)) return { notices: [notice('link-outside', 'error', { file })] };
   const source = readText(path);
   if ('why' in source) return { notices: [notice('file-missing', 'error', { file, why: source.why })] };
   const { compileOwn } = await import('../sheet/own-template.ts');

@@ -15,7 +15,7 @@ import type { OtherShares } from './label-others.ts';
 import { othersOf } from './label-others.ts';
 import type { Parts } from './label-parts.ts';
 import { partsIn } from './label-parts.ts';
-import { weighed } from './label-weight.ts';
+import { weighed } from './label-density.ts';
 import { bringsNitrate, carriesChloride, isFresh, isSlow, killsWeeds, organicKind, saysLiquid, saysSoluble, sayingsIn, slowShareOf } from './label-words.ts';
 import { isNeutralSalt } from './lime-label.ts';
 

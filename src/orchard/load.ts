@@ -8,7 +8,7 @@ import type { Rule } from '../tables/rule.ts';
 import { monthDay } from '../units/date.ts';
 import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
-import { KEYS, shapeFaults, tooDeepAt } from './shape.ts';
+import { KEYS, nestedFault, shapeFaults } from './shape.ts';
 import type { Item, Tree } from './tree.ts';
 import { FLAGS, isReserved, itemsOf, parseTree } from './tree.ts';
 import { languageNamed } from './language.ts';
@@ -58,11 +58,8 @@ export function loadOrchard(source: string, file: string): OrchardResult {
   if (source.includes('\0')) return failed(notice('not-text', 'error', { file }));
   if (source.length > LARGEST_ORCHARD) return failed(notice('report-too-large', 'error', { file, size: source.length, most: LARGEST_ORCHARD }));
   const lines = source.split(/\r\n|\n|\r/);
-  const deep = tooDeepAt(source);
-  if (deep >= 0) {
-    const before = source.slice(0, deep).split(/\r\n|\n|\r/);
-    return failed(notice('yaml-broken', 'error', { yaml: 'nesting' }, placeIn(file, before.length, lines[before.length - 1]!, before.at(-1)!.length, before.at(-1)!.length + 1)));
-  }
+  const nested = nestedFault(source, file);
+  if (nested) return failed(nested);
   const counter = new LineCounter();
   const doc = parseDocument(source, { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
   const at: At = (start, end = start + 1) => {

@@ -5,7 +5,7 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
 import type { Node } from 'yaml';
 import * as z from 'zod/mini';
-import { tooDeepAt } from './shape.ts';
+import { nestedFault } from './shape.ts';
 import type { Notice, Place } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
@@ -29,11 +29,8 @@ export function loadRules(source: string): OwnRules {
   const lines = source.split(/\r\n|\n|\r/);
   const counter = new LineCounter();
   if (source.length > LARGEST) return { rules: [], notices: [notice('report-too-large', 'error', { file: RULES_FILE, size: source.length, most: LARGEST })] };
-  const deep = tooDeepAt(source);
-  if (deep >= 0) {
-    const before = source.slice(0, deep).split(/\r\n|\n|\r/);
-    return { rules: [], notices: [notice('yaml-broken', 'error', { yaml: 'nesting' }, placeIn(RULES_FILE, before.length, lines[before.length - 1]!, before.at(-1)!.length, before.at(-1)!.length + 1))] };
-  }
+  const nested = nestedFault(source, RULES_FILE);
+  if (nested) return { rules: [], notices: [nested] };
   const doc = parseDocument(source, { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
   const at = (start: number, end = start + 1): Place => {
     const from = counter.linePos(Math.min(start, source.length));

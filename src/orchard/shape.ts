@@ -1,6 +1,8 @@
 /** The outer shape of `orchard.yaml`: which keys there are, and whether text, a list or named entries stand behind each. What stands inside a line has its own grammar. */
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Node, YAMLMap } from 'yaml';
+import type { Notice } from '../reason/notice.ts';
+import { notice, placeIn } from '../reason/notice.ts';
 
 /** Something of another form than the key wants; `path` from the outermost key. */
 export type Fault = { readonly path: readonly string[]; readonly node: Node | null };
@@ -43,6 +45,15 @@ export function tooDeepAt(source: string): number {
     if (depth > DEEPEST || keys > DEEPEST) return index;
   }
   return -1;
+}
+
+/** The fault of a file that is nested too deep, at its place, before YAML takes it apart. */
+export function nestedFault(source: string, file: string): Notice | null {
+  const at = tooDeepAt(source);
+  if (at < 0) return null;
+  const before = source.slice(0, at).split(/\r\n|\n|\r/);
+  const [line, column] = [before.length, before.at(-1)!.length];
+  return notice('yaml-broken', 'error', { yaml: 'nesting' }, placeIn(file, line, source.split(/\r\n|\n|\r/)[line - 1]!, column, column + 1));
 }
 
 /** Keys that there are none of, and whatever has another form than its key wants; all of them. */

@@ -85,7 +85,7 @@ export const de: Words = {
     'diary-head': 'Die erste Zeile von {file} nennt die Spalten. Darin müssen stehen: {columns}',
     'diary-limed-sour': '{trees}: Heidelbeeren brauchen sauren Boden, und Kalk nimmt ihn ihnen. Stimmt das? Es ist aufgeschrieben; medlar diary undo nimmt es zurück.',
     'diary-negative': '"{read}" ist keine Menge, die man geben kann: null oder weniger. Zum Beispiel 350 g schreiben oder "nothing".',
-    'diary-outside': '{file} ist ein Verweis, der aus dem Ordner hinausführt. Die Datei selbst dorthin legen.',
+    'link-outside': '{file} ist ein Verweis, der aus dem Ordner hinausführt. Die Datei selbst dorthin legen.',
     'diary-quote': 'Hier öffnet ein Anführungszeichen, und das Feld endet nicht dort, wo es schließt. Ein Zeichen innerhalb von Anführungszeichen doppelt schreiben: "2 ""große"" Säcke".',
     'diary-sentence': '"{read}" ist nicht zu lesen.[guess| Ist "{guess}" gemeint?] Das Tagebuch liest Englisch, zum Beispiel: fed Gate apple 350 g sulphate of ammonia; limed top strip 20 kg garden lime in all; sulphured Blueberries 100 g each; shoots Gate apple 18 cm; crop Gate apple 20 kg; note Gate apple Schorf am Laub; day 1 done; day 1 done except Gate apple.',
     'diary-too-much': '"{read}" ist mehr, als eine Pflanze bekommen oder geben kann: höchstens {most}. Einheit und Komma prüfen. Bei mehreren Pflanzen alle nennen und "in all" schreiben.',

@@ -5,7 +5,8 @@ import { enUS } from './en-US.ts';
 /** Spellings that differ throughout, whole words. */
 const SPELLING: readonly (readonly [RegExp, string])[] = [
   [/\bSulfate\b/g, 'Sulphate'], [/\bsulfate\b/g, 'sulphate'], [/\bsulfur\b/g, 'sulphur'], [/\bsulfured\b/g, 'sulphured'], [/\bSulfur\b/g, 'Sulphur'], [/\bSULFUR\b/g, 'SULPHUR'], [/\bfertilizer/g, 'fertiliser'], [/\bfall frost\b/g, 'autumn frost'],
-  [/\b12 ft across\b/g, '4 m across'], [/\bshoots 6 in\b/g, 'shoots 15 cm'], [/\bfruit 40 lb\b/g, 'fruit 20 kg'], [/\btrunk 11 in round\b/g, 'trunk 28 cm round'], [/\b10 ft high\b/g, '3 m high'], [/\btub 15 gal\b/g, 'tub 60 L'],
+  [/\b12 ft across\b/g, '4 m across'], [/\bshoots 6 in\b/g, 'shoots 15 cm'], [/\bfruit 40 lb\b/g, 'fruit 20 kg'], [/\btrunk 11 in round\b/g, 'trunk 28 cm round'], [/\b10 ft high\b/g, '3 m high'], [/\b9 ft high\b/g, '3 m high'], [/\bbed 12 x 4 ft\b/g, 'bed 4 x 1.2 m'], [/\bspacing 2 x 8 ft\b/g, 'spacing 0.6 x 2.5 m'],
+  [/\btwo inches\b/g, '5 cm'], [/\btop 2 in \(5 cm\)/g, 'top 5 cm'], [/\b2 1\/2 feet\b/g, '75 cm'], [/\bhalf a foot to two feet\b/g, '15 to 60 cm'], [/\bshoots Gate apple 7 in\b/g, 'shoots Gate apple 18 cm'], [/"6 in"/g, '"15 cm"'], [/"44 lb\/1000 sq ft" or /g, ''], [/"44 lb\/1000 sq ft"/g, '"2 t/ha"'], [/"100 sq ft" or /g, ''], [/"100 sq ft"/g, '"9 m2"'], [/\btub 15 gal\b/g, 'tub 60 L'],
   [/\bIn fall\b/g, 'In autumn'], [/\bfall \{year\}/g, 'autumn {year}'], [/\baluminum\b/g, 'aluminium'], [/, \$9\b/g, ', £7'], [/\b4 lb\b/g, '2 kg'], [/calipers/g, 'callipers'], [/\bliter\b/g, 'litre'], [/extension office/g, 'adviser'],
 ];
 const british = (text: string): string => SPELLING.reduce((t, [from, to]) => t.replace(from, to), text);

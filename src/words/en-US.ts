@@ -81,7 +81,7 @@ export const enUS = {
     'diary-head': 'The first line of {file} names its columns. It must hold these: {columns}',
     'diary-limed-sour': '{trees}: blueberries want acid soil, and lime takes it away. Is this right? It is written down; medlar diary undo takes it back.',
     'diary-negative': '"{read}" is no amount that can be given: it is zero or below. Write for instance 12 oz, or "nothing".',
-    'diary-outside': '{file} is a link that leads out of the orchard folder. Put the file itself there.',
+    'link-outside': '{file} is a link that leads out of the orchard folder. Put the file itself there.',
     'diary-quote': 'A quotation mark opens here, and the field does not end where it closes. Write a mark inside quotation marks twice: "2 ""big"" bags".',
     'diary-sentence': 'I cannot read "{read}".[guess| Did you mean "{guess}"?] Write for instance: fed Gate apple 12 oz sulfate of ammonia; limed top strip 40 lb garden lime in all; sulfured Blueberries 4 oz each; shoots Gate apple 7 in; crop Gate apple 40 lb; note Gate apple scab on the leaves; day 1 done; day 1 done except Gate apple.',
     'diary-too-much': '"{read}" is more than one plant can get or give: at most {most}. Check the unit and the decimal point. For several plants name them all, and write "in all".',

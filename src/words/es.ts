@@ -85,7 +85,7 @@ export const es: Words = {
     'diary-head': 'La primera línea de {file} nombra sus columnas. Debe contener: {columns}',
     'diary-limed-sour': '{trees}: los arándanos quieren suelo ácido, y la cal se lo quita. ¿Es correcto? Queda anotado; medlar diary undo lo retira.',
     'diary-negative': '"{read}" no es una cantidad que se pueda dar: es cero o menos. Escribir por ejemplo 350 g, o "nothing".',
-    'diary-outside': '{file} es un enlace que sale de la carpeta del huerto. Poner allí el archivo mismo.',
+    'link-outside': '{file} es un enlace que sale de la carpeta del huerto. Poner allí el archivo mismo.',
     'diary-quote': 'Aquí se abren comillas y el campo no termina donde se cierran. Dentro de comillas, escribir cada una dos veces: "2 sacos ""grandes""".',
     'diary-sentence': '"{read}" no se puede leer.[guess| ¿Es "{guess}"?] El diario lee inglés, por ejemplo: fed Gate apple 350 g sulphate of ammonia; limed top strip 20 kg garden lime in all; sulphured Blueberries 100 g each; shoots Gate apple 18 cm; crop Gate apple 20 kg; note Gate apple moteado en las hojas; day 1 done; day 1 done except Gate apple.',
     'diary-too-much': '"{read}" es más de lo que una planta puede recibir o dar: {most} como máximo. Revisar la unidad y la coma. Para varias plantas, nombrarlas todas y escribir "in all".',

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { median } from './median.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const dist = join(root, 'dist');
@@ -43,7 +44,6 @@ try {
   rmSync(folder, { recursive: true, force: true });
 }
 
-const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 const floor = median(cases[0].times);
 console.log(`Node ${process.versions.node}, ${ROUNDS} rounds, medians\n`);
 console.log(`${'command'.padEnd(16)}${'ms'.padStart(7)}${'ratio'.padStart(8)}${'aim'.padStart(7)}`);

@@ -9,11 +9,11 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { median } from './median.mjs';
 import { orchardOf, REPORT } from './orchard.mjs';
 
 const TREES = 60;
 const medlar = fileURLToPath(new URL('../../dist/medlar.js', import.meta.url));
-const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 const trees = Array.from({ length: TREES }, (_, i) => ({ name: `T${i + 1}`, years: 2026 - (2005 + ((7 * i) % 18)), across: 6 + ((5 * i) % 14) }));
 
 /** Columns behind name, years and feet across: what a person types into the first row and drags down. */

@@ -9,6 +9,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
+import { median } from './median.mjs';
 import { orchardOf, REPORT } from './orchard.mjs';
 import { lighter, settings, templates } from '../../src/page.build.mjs';
 
@@ -21,7 +22,6 @@ rmSync(own);
 
 const ROUNDS = 9;
 const SLOWED = 4;
-const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 const gz = (text) => gzipSync(text, { level: 9 }).length;
 const kB = (n) => `${(n / 1000).toFixed(1)} kB`.padStart(10);
 

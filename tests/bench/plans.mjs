@@ -6,11 +6,11 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
+import { median } from './median.mjs';
 import { orchardOf, REPORT } from './orchard.mjs';
 
 const [library, medlar] = ['index.js', 'medlar.js'].map((name) => new URL(`../../dist/${name}`, import.meta.url));
 const TODAY = '2026-03-14';
-const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 
 /** Rates of one leaflet by hand: N by the crown with a cap by years, P and K by the ring, lime by the ring. */
 function loop(trees) {

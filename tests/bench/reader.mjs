@@ -7,6 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { median } from './median.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const [AIM_EXPONENT, AIM_MS] = [1.05, 2];
@@ -18,7 +19,6 @@ writeFileSync(file, bundled.outputFiles[0].text);
 const { readReport, rateSample } = await import(pathToFileURL(file).href);
 rmSync(folder, { recursive: true, force: true });
 
-const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 const time = (work) => { const before = performance.now(); work(); return performance.now() - before; };
 const report = (name) => readFileSync(join(root, name), 'utf8');
 const rated = (text) => { const read = readReport(text, 'r.txt'); for (const sample of read.samples) rateSample(sample, 'US'); return read; };

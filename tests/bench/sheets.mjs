@@ -4,12 +4,12 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { median } from './median.mjs';
 import { orchardOf, REPORT } from './orchard.mjs';
 
 const medlar = fileURLToPath(new URL('../../dist/medlar.js', import.meta.url));
 const ROUNDS = 5;
 const folder = mkdtempSync(join(tmpdir(), 'medlar-sheets-'));
-const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 const run = (argv) => {
   const before = performance.now();
   const { status, stderr } = spawnSync(process.execPath, argv, { cwd: folder, encoding: 'utf8' });

@@ -4,7 +4,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { real, withFolder } from './real.ts';
+import { withFolder } from '../folder.ts';
+import { real } from './real.ts';
 
 const sample = (path: string): string => readFileSync(fileURLToPath(new URL(`../../samples/chapel-bank/${path}`, import.meta.url)), 'utf8');
 const FILES = { 'orchard.yaml': sample('orchard.yaml'), 'soil/2025.txt': sample('soil/2025.txt') };

@@ -5,7 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import { GOOD, REPORT } from './hold.ts';
-import { real, withFolder } from './real.ts';
+import { withFolder } from '../folder.ts';
+import { real } from './real.ts';
 
 const FILES = { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT };
 const SECRET = 'pH 5.9\nsecret of another folder\n';
@@ -66,7 +67,7 @@ describe.skipIf(process.platform === 'win32')('links', () => {
       symlinkSync(secret, join(folder, 'diary.csv'));
       for (const argv of [['diary', 'note Gate apple buds'], ['diary'], ['plan']]) {
         const run = real(folder, [...argv, '--json']);
-        expect([argv, run.code, errors(run.stdout)]).toEqual([argv, 3, ['diary-outside']]);
+        expect([argv, run.code, errors(run.stdout)]).toEqual([argv, 3, ['link-outside']]);
         expect(run.stdout).not.toContain('secret of');
       }
       untouched();

@@ -7,7 +7,8 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { dice } from '../dice.ts';
 import { GOOD, REPORT } from './hold.ts';
-import { real, stopped, withFolder } from './real.ts';
+import { withFolder } from '../folder.ts';
+import { real, stopped } from './real.ts';
 
 const FILES = { 'orchard.yaml': GOOD, 'soil/2025.txt': REPORT };
 const MOMENTS = Math.ceil(Number(process.env.MEDLAR_KILLS ?? 60) / 5);

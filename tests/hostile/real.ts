@@ -1,26 +1,9 @@
 /** Medlar as it is installed: a process of its own, in a real folder, on a machine that a test may bend. `npm run build` comes first. */
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const MEDLAR = fileURLToPath(new URL('../../dist/medlar.js', import.meta.url));
 export type Ran = { readonly code: number | null; readonly signal: string | null; readonly stdout: string; readonly stderr: string };
-
-/** A folder with these files; `act` may shape it further. It is removed in the end. */
-export async function withFolder(files: Readonly<Record<string, string>>, act: (folder: string) => void | Promise<void>): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), 'medlar-real-'));
-  try {
-    for (const [name, text] of Object.entries(files)) {
-      mkdirSync(dirname(join(folder, name)), { recursive: true });
-      writeFileSync(join(folder, name), text);
-    }
-    await act(folder);
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
 
 /** Ends after half a minute: what waits for ever is a failure with no exit code. */
 export function real(folder: string, argv: readonly string[], env: Readonly<Record<string, string>> = {}): Ran {

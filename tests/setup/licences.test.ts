@@ -8,7 +8,7 @@ import { licences, shipped } from '../../src/licences.build.mjs';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const textOf = (path: string): string => readFileSync(join(root, path), 'utf8');
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
-const list = textOf('LICENCES.md');
+const list = textOf('tests/setup/licences.md');
 
 /** Those of SPDX that let anybody hand on the program, changed or not, with the notice kept. */
 const FREE = ['MIT', 'ISC', '0BSD', 'BSD-2-Clause', 'BSD-3-Clause', 'Apache-2.0', 'BlueOak-1.0.0', 'Zlib', 'Unlicense'];
@@ -26,7 +26,7 @@ function named(folder: string): string[] {
   }).filter((name) => !name.startsWith('node:')).map((name) => name.split('/').slice(0, name.startsWith('@') ? 2 : 1).join('/'));
 }
 
-describe('LICENCES.md', () => {
+describe('the list of licences', () => {
   it('is what the lock file and the last build say: write it with "npm run licences" after a build', () => {
     expect(list).toBe(licences());
   });

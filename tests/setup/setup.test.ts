@@ -10,7 +10,7 @@ const textOf = (path: string): string => readFileSync(join(root, path), 'utf8');
 
 const TOP = [
   'README.md', 'DEVELOPERS.md', 'package.json', 'tsconfig.json', 'src', 'templates', 'tests', 'samples',
-  'package-lock.json', 'LICENSE', 'CHANGELOG.md', 'LICENCES.md', 'eslint.config.js', '.gitignore', '.npmrc', '.ci',
+  'package-lock.json', 'LICENSE', 'CHANGELOG.md', 'eslint.config.js', '.gitignore', '.npmrc', '.ci',
 ];
 
 // Spelt in pieces, so that this file passes its own test.

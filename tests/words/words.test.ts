@@ -27,6 +27,13 @@ test('brackets and braces close', () => {
   }
 });
 
+// Where feet are not used, an example in feet is one that nobody can follow. Metric may stand beside it, and what stands in a shop is named as it is sold.
+test('lengths and grounds: metric outside America, or beside', () => {
+  const told = Object.values(british).flatMap((g) => Object.entries(g)).flatMap(([key, text]) => text.split(/(?<=[.;?])\s|\n/).map((sentence) => [key, sentence] as const));
+  const imperial = told.filter(([, t]) => /\d ?(?:ft|feet|inch(?:es)?|in)\b(?! (?:all|autumn|spring|the|its|a|two))|\b(?:two|three|six) (?:inches|feet)|sq ft/.test(t));
+  expect(imperial.filter(([, t]) => !/\d ?(?:cm|m|mm|m2|m²|t\/ha)\b/.test(t))).toEqual([]);
+});
+
 test('spelling: American for America, British elsewhere', () => {
   const all = (w: object): string => Object.values(w).flatMap((g) => Object.values(g as object)).join(' ');
   expect(all(enUS).match(/\b(?:sulphur|fertiliser|colour|autumn|metre|litre)\w*\b/gi)).toBeNull();
