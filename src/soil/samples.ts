@@ -4,6 +4,7 @@ import { notice } from '../reason/notice.ts';
 import type { Method } from '../tables/items.ts';
 import { ELEMENT_OF } from '../tables/items.ts';
 import type { Reading, Unread } from './reading.ts';
+import { saysTheSame } from './same.ts';
 import type { Told } from './told.ts';
 import { methodFor } from './told.ts';
 
@@ -123,7 +124,7 @@ function following(events: readonly Event[], from: number): Reading[] {
 
 const conflicts = (draft: Draft, r: Reading): boolean => r.value !== null && draft.readings.some((e) => clash(e, r));
 /** One test of one thing with two answers. */
-const clash = (a: Reading, b: Reading): boolean => isSame(a, b) && a.value !== null && (a.value !== b.value || a.unit !== b.unit);
+const clash = (a: Reading, b: Reading): boolean => isSame(a, b) && a.value !== null && (a.value !== b.value || a.unit !== b.unit || a.form !== b.form) && !saysTheSame(a, b);
 const repeats = (draft: Draft, next: readonly Reading[]): boolean => next.some((r) => draft.readings.some((e) => e.value !== null && r.value !== null && isSame(e, r)));
 
 /** A whole line said again, or a block that starts again with the thing that came first. */
@@ -160,7 +161,10 @@ function keep(draft: Draft, reading: Reading, notices: Notice[]): void {
     // "Phosphorus 18 mg/l" and "P index 2" are one test told twice.
     const [measured, index] = isIndex(reading) ? [earlier, reading] : [reading, earlier];
     draft.readings[at] = { ...measured, index: index.value!, lab: { rating: measured.lab.rating ?? index.lab.rating, range: measured.lab.range } };
-  } else if (earlier.value !== reading.value || earlier.unit !== reading.unit || (earlier.value === null && !earlier.below)) {
+  } else if (earlier.value === null ? reading.value !== null || !earlier.below : clash(earlier, reading)) {
     notices.push(notice('reading-twice', 'error', { item: reading.item, first: earlier.asPrinted, line: earlier.place.line, second: reading.asPrinted }, reading.place));
+  } else {
+    // Said again: what the first did not say of itself, its method or the lab's word, counts.
+    draft.readings[at] = { ...earlier, method: earlier.method ?? reading.method, lab: { rating: earlier.lab.rating ?? reading.lab.rating, range: earlier.lab.range ?? reading.lab.range } };
   }
 }
