@@ -8,7 +8,7 @@ import type { Rule } from '../tables/rule.ts';
 import { monthDay } from '../units/date.ts';
 import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
-import { KEYS, nestedFault, shapeFaults } from './shape.ts';
+import { asYaml12, KEYS, nestedFault, shapeFaults } from './shape.ts';
 import type { Item, Tree } from './tree.ts';
 import { FLAGS, isReserved, itemsOf, parseTree } from './tree.ts';
 import { languageNamed } from './language.ts';
@@ -61,7 +61,7 @@ export function loadOrchard(source: string, file: string): OrchardResult {
   const nested = nestedFault(source, file);
   if (nested) return failed(nested);
   const counter = new LineCounter();
-  const doc = parseDocument(source, { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
+  const doc = parseDocument(asYaml12(source), { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
   const at: At = (start, end = start + 1) => {
     const from = counter.linePos(Math.min(start, source.length));
     const to = counter.linePos(Math.min(end, source.length));

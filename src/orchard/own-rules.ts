@@ -5,7 +5,7 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
 import type { Node } from 'yaml';
 import * as z from 'zod/mini';
-import { nestedFault } from './shape.ts';
+import { asYaml12, nestedFault } from './shape.ts';
 import type { Notice, Place } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
@@ -31,7 +31,7 @@ export function loadRules(source: string): OwnRules {
   if (source.length > LARGEST) return { rules: [], notices: [notice('report-too-large', 'error', { file: RULES_FILE, size: source.length, most: LARGEST })] };
   const nested = nestedFault(source, RULES_FILE);
   if (nested) return { rules: [], notices: [nested] };
-  const doc = parseDocument(source, { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
+  const doc = parseDocument(asYaml12(source), { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
   const at = (start: number, end = start + 1): Place => {
     const from = counter.linePos(Math.min(start, source.length));
     const line = lines[from.line - 1] ?? '';

@@ -47,6 +47,9 @@ export function tooDeepAt(source: string): number {
   return -1;
 }
 
+/** The text as YAML 1.2, as long as before: by 1.1, which a first line may ask for, "no" is a truth and "12:30" a number. */
+export const asYaml12 = (source: string): string => source.replace(/^(\uFEFF?%YAML[ \t]+1\.)1(?=\s)/gm, '$12');
+
 /** The fault of a file that is nested too deep, at its place, before YAML takes it apart. */
 export function nestedFault(source: string, file: string): Notice | null {
   const at = tooDeepAt(source);

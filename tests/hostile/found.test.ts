@@ -105,3 +105,11 @@ test.each([['a bag', 'trees:\n  A: apple\nstore:\n  - '], ['a tree', 'trees:\n  
   });
   expect(ms).toBeLessThan(3000);
 });
+
+// YAML 1.1 (yaml.org/type/bool, yaml.org/type/int) makes a truth of "no" and 750 of "12:30"; a grower's words are neither, whatever the first line asks for.
+test.each(['%YAML 1.1\n---\n', '\uFEFF%YAML 1.1\n---\n', '%YAML\t1.1 # old\n---\n'])('a file that asks for YAML 1.1 reads as any other: %j', async (head) => {
+  const text = GOOD.replace('store:', '  no: apple, planted 2019, 10 ft across, shoots 10 in\n  12:30: pear, planted 2019, 10 ft across, shoots 10 in\nstore:');
+  const { json } = await both(['plan'], { 'orchard.yaml': head + text, 'soil/2025.txt': REPORT });
+  expect((json.json.result as { trees: { name: string }[] }).trees.map((t) => t.name)).toEqual(['Gate apple', 'no', '12:30']);
+  expect(treeLines(head + text).map((t) => t.name)).toEqual(['Gate apple', 'no', '12:30']);
+});
