@@ -3,7 +3,7 @@ import * as z from 'zod';
 import { KEEPS } from '../tables/keeping.ts';
 import { VERDICTS, WHYS } from '../bags/shop.ts';
 import { WHATS } from '../orchard/diary.ts';
-import { FLAGS } from '../orchard/tree.ts';
+import { FLAGS } from '../orchard/fact-words.ts';
 import { MARKS } from '../reason/figure.ts';
 import { viewSchema } from '../sheet/view.ts';
 import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';

@@ -2,7 +2,8 @@
 import type { Figure } from '../reason/figure.ts';
 import { figure } from '../reason/figure.ts';
 import type { Crown } from '../orchard/geometry.ts';
-import type { Flag, Tree } from '../orchard/tree.ts';
+import type { Flag } from '../orchard/fact-words.ts';
+import type { Tree } from '../orchard/tree.ts';
 import type { Where } from '../orchard/where.ts';
 import { organicMatterOf } from '../rating/organic.ts';
 import type { Rated } from '../rating/rate.ts';

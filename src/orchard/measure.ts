@@ -36,7 +36,7 @@ const LENGTHS: Readonly<Record<string, (n: number) => number>> = {
 const litres = (n: number): number => n;
 const gallons = (n: number): number => convert(n, 'gal', 'L');
 const VOLUMES: Readonly<Record<string, (n: number) => number>> = {
-  l: litres, litre: litres, litres: litres, liter: litres, liters: litres, gal: gallons, gallon: gallons, gallons: gallons,
+  l: litres, litre: litres, litres: litres, liter: litres, liters: litres, litro: litres, litros: litres, gal: gallons, gallon: gallons, gallons: gallons,
 };
 const MASSES: Readonly<Record<string, (n: number) => number>> = Object.fromEntries(
   ([['g', 'g'], ['gram', 'g'], ['grams', 'g'], ['kg', 'kg'], ['kilo', 'kg'], ['kilos', 'kg'], ['oz', 'oz'], ['ounce', 'oz'], ['ounces', 'oz'], ['lb', 'lb'], ['lbs', 'lb'], ['pound', 'lb'], ['pounds', 'lb']] as const)

@@ -7,17 +7,15 @@ import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Crop, Size } from '../tables/crops.ts';
-import { CROP_WORDS, CROPS_WITHOUT_FIGURES, SIZES } from '../tables/crops.ts';
-import { ROOTSTOCKS } from '../tables/rootstocks.ts';
+import { CROP_WORDS, SIZES } from '../tables/crops.ts';
 import type { Day } from '../units/date.ts';
 import { monthOf } from '../units/date.ts';
+import type { Flag } from './fact-words.ts';
+import { cropWord, FLAGS, MEASURES } from './fact-words.ts';
+import { likelyFacts } from './likely-facts.ts';
 import type { Measured } from './measure.ts';
 import { lengthOf, massOf, numberOf, volumeOf } from './measure.ts';
-
-export const FLAGS = [
-  'mulch', 'bare', 'grass', 'fed lawn', 'bearing', 'not bearing', 'pruned hard', 'standing water', 'herbicide', 'fire blight', 'drought', 'pit-prone', 'compost', 'off year', 'spur-type', 'clover', 'blight-prone',
-] as const;
-export type Flag = (typeof FLAGS)[number];
+import { likeStock, sizeOn } from './rootstock.ts';
 
 export type Leaf = { readonly nutrient: string; readonly value: number; readonly unit: '%' | 'ppm' };
 
@@ -75,8 +73,6 @@ export function itemsOf(text: string, locate: Locate): Item[] {
 
 export type TreeResult = { readonly tree: Tree | null; readonly notices: readonly Notice[]; readonly questions: readonly Question[] };
 
-const SIMPLE = ['planted', 'trunk', 'across', 'high', 'spacing', 'shoots', 'fruit', 'tub', 'rootstock', 'leaf', 'compost'] as const;
-
 type Facts = {
   crop?: { word: string; count: number };
   fedAs?: Crop;
@@ -106,7 +102,7 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
   for (const { text: item, place } of items) {
     const read = readItem(item, zones);
     if ('unclear' in read) notices.push(notice('number-two-ways', 'error', { read: read.unclear, dot: read.unclear.replace(',', '.'), plain: read.unclear.replace(',', '') }, place));
-    else if ('wrong' in read) notices.push(notice(read.wrong, 'error', { read: item, tree: name, guess: read.guess ?? '', expected: read.expected ?? '' }, place));
+    else if ('wrong' in read) notices.push(notice(read.wrong, 'error', { read: item, tree: name, guess: read.guess ?? '', form: read.guess ? '' : 'line', expected: read.expected ?? '' }, place));
     else {
       const key = read.key === 'flag' ? `flag ${read.flag}` : read.key === 'leaf' ? `leaf ${read.leaf.nutrient}` : read.key;
       if (seen.has(key)) {
@@ -129,17 +125,12 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
     questions.push({ code: 'trunk-round-or-across', about: name, facts: { tree: name }, choices: ['round', 'across'], changes: 'changes-ring', place: whole });
   }
   const { crop, ...rest } = facts;
-  const size = facts.size ?? sizeOn(facts.rootstock);
+  const size = facts.size ?? (facts.rootstock === undefined ? undefined : sizeOn(facts.rootstock));
+  if (facts.rootstock !== undefined && size === undefined) notices.push(notice('rootstock-unknown', 'warning', { tree: name, read: facts.rootstock, guess: likeStock(facts.rootstock).join(', ') }, whole));
   return {
     tree: { name, count: crop.count, word: crop.word, crop: CROP_WORDS[crop.word] ?? 'other', ...rest, ...(size ? { size } : {}), leaf, flags, place: whole },
     notices, questions,
   };
-}
-
-/** The size that a rootstock makes, where nobody told it; nothing for one that is not known. */
-function sizeOn(rootstock: string | undefined): Size | undefined {
-  const name = rootstock?.toLowerCase().replace(/[^a-z\d]/g, '');
-  return name === undefined ? undefined : SIZES.find((s) => ROOTSTOCKS[s].includes(name));
 }
 
 type Read =
@@ -201,7 +192,8 @@ function readItem(item: string, zones: readonly string[]): Read {
     return as !== null && CROP_WORDS[as] !== undefined ? { key: 'fedAs', value: CROP_WORDS[as] } : { wrong: 'item-unknown', guess: suggest(kin[1]!, Object.keys(CROP_WORDS)).map((c) => `fed as ${c}`).join(', ') };
   }
   const stock = /^(?:rootstock +(.+)|(.+) +rootstock)$/.exec(lower);
-  if (stock) return { key: 'rootstock', value: item.replace(/\s*\brootstock\b\s*/i, ' ').trim() };
+  // "on M26" counts only for a stock that is known: a tree stands on many things.
+  if (stock || (lower.startsWith('on ') && sizeOn(lower.slice(3)))) return { key: 'rootstock', value: item.trim().replace(/^on +/i, '').replace(/\s*\brootstock\b\s*/i, ' ').trim() };
   const leaf = /^leaf +([a-z]+) +([\d.,]+) *(%|ppm)$/.exec(lower);
   if (leaf) {
     const value = numberOf(leaf[2]!);
@@ -210,15 +202,9 @@ function readItem(item: string, zones: readonly string[]): Read {
     return value !== null && typeof value === 'object' ? value : { wrong: 'measure-wrong', expected: 'leaf' };
   }
   // Zones may end in these words: "north bed", "new planting".
-  const fact = SIMPLE.find((f) => lower.startsWith(`${f} `) || lower.endsWith(` ${f}`)) ?? (['planting', 'bed'] as const).find((f) => /\d/.test(lower) && lower.startsWith(`${f} `));
+  const fact = MEASURES.find((f) => lower.startsWith(`${f} `) || lower.endsWith(` ${f}`)) ?? (['planting', 'bed'] as const).find((f) => /\d/.test(lower) && lower.startsWith(`${f} `));
   if (fact) return { wrong: 'measure-wrong', expected: fact };
-  // A rootstock without its word, and a variety before its crop.
-  if (sizeOn(lower)) return { wrong: 'item-unknown', guess: `rootstock ${item}` };
-  const last = cropWord(lower.split(' ').at(-1)!);
-  if (last) return { wrong: 'item-unknown', guess: last };
-  const firstWord = suggest(lower.split(' ')[0]!, [...SIMPLE, 'planting', 'bed']);
-  const guess = firstWord.length > 0 && lower.includes(' ') ? firstWord : suggest(lower.replace(/^\d+ +/, ''), [...Object.keys(CROP_WORDS), ...CROPS_WITHOUT_FIGURES, ...FLAGS, ...SIZES, ...SIMPLE, ...zones]);
-  return { wrong: 'item-unknown', guess: guess.join(', ') };
+  return { wrong: 'item-unknown', guess: likelyFacts(item, lower, zones) };
 }
 
 /** "15 gal tub", "in a 60 L pot", "7 in shoots" with the name of what is measured first. */
@@ -231,12 +217,6 @@ function sides(key: 'spacing' | 'bed', a: string, b: string): Read {
   const other = lengthOf(b);
   const first = lengthOf(a) ?? (typeof numberOf(a) === 'number' ? lengthOf(`${a} ${b.replace(/^[\d.,/ ]+/, '')}`) : null);
   return typeof other === 'number' ? measure(key, first, (m) => [m, other]) : { wrong: 'measure-wrong', expected: key };
-}
-
-function cropWord(text: string): string | null {
-  const known = (w: string): boolean => CROP_WORDS[w] !== undefined && Object.hasOwn(CROP_WORDS, w) || CROPS_WITHOUT_FIGURES.includes(w);
-  const single = [text, text.replace(/ies$/, 'y'), text.replace(/(ch|sh|s|x)es$/, '$1'), text.replace(/s$/, '')];
-  return single.find(known) ?? null;
 }
 
 function measure(key: Exclude<keyof Facts, 'crop'>, measured: Measured, shape: (n: number) => unknown = (n) => n): Read {

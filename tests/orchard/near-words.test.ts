@@ -9,9 +9,25 @@ test.each([['apple, 4 m wide, 3 m tall', 'apple, 4 m across, 3 m high']])('%s is
   const [a, b] = [await medlar(['plan', '--json'], orchard(said)), await medlar(['plan', '--json'], orchard(meant))];
   expect(a.json.result).toEqual(b.json.result);
 });
-test.each([['plum, St Julien A', 'rootstock St Julien A'], ['apple, MM106', 'rootstock MM106'], ['Eureka lemon, planted 2016', 'lemon'], ['Bramley apple', 'apple']])('%s: did you mean %s?', async (said, meant) => {
+test.each([['plum, St Julien A', 'rootstock St Julien A'], ['apple, MM106', 'rootstock MM106'], ['Eureka lemon, planted 2016', 'lemon'], ['Bramley apple', 'apple'], ['apple Bramley, planted 2016', 'apple'], ['apple, 2018', 'planted 2018'], ['apple, 3 m', '3 m across, 3 m high'], ['apple, M106', 'rootstock MM106'], ['apple, semi-dwarf rootstock B118', 'semi-dwarf, rootstock B118']])('%s: did you mean %s?', async (said, meant) => {
   const { code, stderr } = await medlar(['check'], orchard(said));
   expect([code, stderr.includes(`Did you mean "${meant}"?`)]).toEqual([3, true]);
+});
+test('what is on "on" a rootstock, "litros" a tub', async () => {
+  for (const [said, meant] of [['apple, planted 2015, on M26', 'apple, planted 2015, rootstock M26'], ['lemon, planted 2015, tub 40 litros', 'lemon, planted 2015, tub 40 L']] as const) {
+    const [a, b] = [await medlar(['plan', '--json'], orchard(said)), await medlar(['plan', '--json'], orchard(meant))];
+    expect([a.code, a.json.result]).toEqual([0, b.json.result]);
+  }
+});
+// A stock of another number makes another tree: M116 is no slip for M26.
+test.each([['M106', ' unless "MM106" is meant,'], ['Zanzibar', 'is not in my list, so'], ['M36', 'is not in my list, so']])('rootstock %s is told', async (stock, told) => {
+  const { code, stderr } = await medlar(['check'], orchard(`apple, planted 2015, rootstock ${stock}`));
+  expect([code, stderr.includes(told)]).toEqual([0, true]);
+  expect((await medlar(['check'], orchard(`apple, dwarf, planted 2015, rootstock ${stock}`))).stderr).not.toContain('in my list');
+});
+test('the words of a line are shown where no guess is, not beside one', async () => {
+  const { stderr } = await medlar(['check'], orchard('apple, 2018, 12 years'));
+  expect(stderr.match(/A line holds a crop/g)).toHaveLength(1);
 });
 test.each([['Georgia', 'Georgia, United States'], ['OH', 'OH, United States'], ['Ontario', 'Ontario, Canada']])('%s: did you mean %s?', async (said, meant) => {
   const { code, stderr } = await medlar(['check'], orchard('apple', said));
