@@ -29,6 +29,7 @@ import { CACO3_PER_SULPHUR, NUTRIENTS } from './units/substance.ts';
 import { convert, FOOT, OUNCE } from './units/units.ts';
 import type { Season } from './when/season.ts';
 import { showDay, showGround, showMass, showNutrient } from './words/show.ts';
+import type { Language } from './words/words.ts';
 import { numeral, say } from './words/words.ts';
 
 /** Why a nutrient stays short: the ring holds no more, the season is too far on, a tub takes coated feed alone, what may hold chloride is kept from what takes it badly, or no bag brings it. */
@@ -206,8 +207,16 @@ function zoneNotices({ zone, soil }: ZoneSoil, plans: readonly TreePlan[], orcha
   const minors = MINOR.filter((item) => short(soil.rated.find((r) => r.reading.item === item)?.target ?? null));
   return [
     ...(magnesium ? [notice('magnesium-short', 'note', { zone, amount: showMass(grams, units, language), area: us ? '100 sq ft' : '10 m²', epsom: limed ? '' : showMass(grams / EPSOM_MGO, units, language), lime: limed ? 'yes' : '' })] : []),
+    ...unratedNotices(zone, soil, mine, language),
     ...(minors.length > 0 ? [notice('minor-short', 'note', { zone, items: minors.map((m) => say(language, 'item', m)).join(', ') })] : []),
   ];
+}
+
+/** Phosphorus and potassium that the lab measured by a method without a scale: nothing is given for them, and silence would look like plenty. */
+function unratedNotices(zone: string, { rated }: ZoneSoil['soil'], mine: readonly TreePlan[], language: Language): Notice[] {
+  const lost = (['phosphorus', 'potassium'] as const).map((item) => rated.filter((r) => r.reading.item === item)).filter((all) => all.some((r) => r.mgPerKg !== null && r.reading.method !== null) && all.every((r) => r.target === null));
+  if (lost.length === 0 || !mine.some((p) => p.tree.tub === undefined)) return [];
+  return [notice('soil-unrated', 'warning', { zone, items: lost.map(([r]) => say(language, 'item', r!.reading.item)).join(', '), example: lost[0]![0]!.reading.asPrinted })];
 }
 
 /** The lab's own recommendation: followed, refused for a tree, or told beside the plan for the first tree that is fed. */

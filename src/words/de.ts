@@ -123,6 +123,7 @@ export const de: Words = {
     'not-lime': '{bag} ändert den pH nicht, ist also kein Kalk, und bringt weder N noch P2O5 noch K2O. Es bleibt aus dem Plan.',
     'magnesium-short': '{zone}: Magnesium ist knapp. Im Jahr braucht es etwa {amount} MgO je {area} unter den Kronen[epsom|: etwa {epsom} Bittersalz, wenn kein Kalk mit Magnesium gegeben wird][lime|: es kommt mit dem dolomitischen Kalk dieses Plans]. Vor dem Kauf die Gartenberatung fragen; zu viel drängt Kalium zurück.',
     'minor-short': '{zone}: niedrig sind {items}. Das wird gesagt, hier aber nie dosiert: schon ein wenig zu viel davon ist giftig, vor allem Bor. Im Sommer Blätter untersuchen lassen und die Gartenberatung fragen.',
+    'soil-unrated': '{zone}: keine Tabelle hier bewertet {items}, darum wird nichts dafür gegeben. Steht beim Labor ein Wort neben dem Wert, dahinter schreiben: {example} = niedrig',
     'lead-default': 'Für {where} und die Nachbarn ist keine Regel hinterlegt zu: {list}. Es gilt die Veröffentlichung in Klammern.',
     'lead-near': 'Für {where} ist keine Gartenregel zu {crops} hinterlegt; es gilt die von {source}, von nebenan.',
     'rules-shape': 'rules.yaml ist eine Liste von Regeln. Jede beginnt etwa so: - id: county apple',

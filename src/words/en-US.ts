@@ -121,6 +121,7 @@ export const enUS = {
     'not-lime': '{bag} does not change the pH, so it is no lime; and it feeds none of N, P2O5 and K2O. It is left out of the plan.',
     'magnesium-short': '{zone}: magnesium is short. A year wants about {amount} of MgO for each {area} under the crowns[epsom|: about {epsom} of Epsom salts, if no lime with magnesium goes on][lime|: it comes with the dolomitic lime of this plan]. Ask your extension office before you buy; too much holds potassium back.',
     'minor-short': '{zone}: {items} read low. They are told, never dosed here: a little too much of them poisons, boron above all. Have leaves tested in summer and ask your extension office.',
+    'soil-unrated': '{zone}: no published scale here rates {items}, so nothing is given for that. Where the lab prints a word beside the value, write it behind: {example} = low',
     'lead-default': 'No rule of {where} or its borders is held for: {list}. The publisher in brackets leads.',
     'lead-near': 'No garden rule of {where} is held for {crops}; those of {source} lead, from next door.',
     'rules-shape': 'rules.yaml is a list of rules. Each begins like: - id: county apple',

@@ -123,6 +123,7 @@ export const es: Words = {
     'not-lime': '{bag} no cambia el pH, así que no es cal; y no aporta N, P2O5 ni K2O. Queda fuera del plan.',
     'magnesium-short': '{zone}: falta magnesio. Al año hacen falta unos {amount} de MgO por cada {area} bajo las copas[epsom|: unos {epsom} de sulfato de magnesio (sal de Epsom), si no se echa cal con magnesio][lime|: vienen con la cal dolomítica de este plan]. Preguntar al servicio de extensión antes de comprar; demasiado frena el potasio.',
     'minor-short': '{zone}: salen bajos {items}. Se dice, pero aquí nunca se dosifica: un poco de más envenena, sobre todo el boro. Analizar hojas en verano y preguntar al servicio de extensión.',
+    'soil-unrated': '{zone}: ninguna escala de aquí valora {items}, así que no se da nada por ello. Si el laboratorio pone una palabra junto al valor, escribirla detrás: {example} = bajo',
     'lead-default': 'No hay ninguna norma de {where} ni de sus vecinos para: {list}. Guía la publicación entre paréntesis.',
     'lead-near': 'No hay norma de jardín de {where} para {crops}; guía la de {source}, de al lado.',
     'rules-shape': 'rules.yaml es una lista de normas. Cada una empieza así: - id: county apple',
