@@ -49,10 +49,14 @@ export function shortReason({ tree, need, feeds, dilute, tooLittle, last }: Tree
 
 const listed = ({ shed, store }: Orchard): Bag[] => [...shed, ...store].filter((b) => !b.amends);
 
-/** A bag that this plant may have and that brings the nutrient, and what else it would bring too much of. */
+/** Of the bags that this plant may have and that bring the nutrient, the one that brings least of what there would be too much of, and what that is. */
 function limitOf({ tree, need }: Needing, n: Nutrient, orchard: Orchard): { bag: Bag; limit: Nutrient } | null {
-  const bag = listed(orchard).find((b) => b.grade[n] > 0 && mayFeed(b, tree, orchard.never) && passedBy(b, n, need) !== undefined);
-  return bag ? { bag, limit: passedBy(bag, n, need)! } : null;
+  const passing = listed(orchard).flatMap((bag) => {
+    const limit = bag.grade[n] > 0 && mayFeed(bag, tree, orchard.never) ? passedBy(bag, n, need) : undefined;
+    return limit === undefined ? [] : [{ bag, limit }];
+  });
+  const share = ({ bag, limit }: (typeof passing)[number]): number => bag.grade[limit] / bag.grade[n];
+  return passing.reduce<(typeof passing)[number] | null>((least, one) => (least && share(least) <= share(one) ? least : one), null);
 }
 
 type Needing = Pick<TreePlan, 'tree' | 'need'>;
