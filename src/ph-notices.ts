@@ -116,9 +116,12 @@ export function limeNotices(plans: readonly TreePlan[], zones: readonly ZoneSoil
     if (!first || !z.ph) return [];
     const ash = listed.find((b) => b.amends!.lime?.material.potash && !mine.some((p) => isWelcome(b, { potash: p.need.K2O.value > 0, ph: z.ph!.now.value })));
     const { wants, source, under } = magnesiumRule(z.ph, where);
+    // What dolomite is made of brings magnesium to a soil that has too much of it already.
+    const rich = z.soil.rated.some((r) => r.reading.item === 'magnesium' && r.target === 'above') ? mine.find((p) => p.ph!.bag?.amends.dolomitic) : undefined;
     const without = wants && !mine.some((p) => p.ph!.bag?.amends.dolomitic);
     return [
       ...(ash ? [notice('lime-ash-left', 'note', { zone: z.zone, bag: ash.label })] : []),
+      ...(rich ? [notice('lime-calcitic', 'note', { zone: z.zone, bag: rich.ph!.bag!.label })] : []),
       ...(without ? [notice('lime-dolomitic', 'note', { zone: z.zone, source: sourceOf(source)?.publisher ?? '', under: under ?? '', now: Math.round(z.ph.magnesium ?? 0) })] : []),
     ];
   });

@@ -115,6 +115,7 @@ export const de: Words = {
     'lime-burns': '{bag} verätzt Haut, Augen und Wurzeln und wird deshalb nie eingeplant. Gemahlenen kohlensauren Kalk nehmen.',
     'lime-ash': '{bag}: Asche bringt auch Kali, etwa {potash} K2O je {area}. So viel vom übrigen Kali weglassen, und nie mehr Asche als {most} im Jahr.',
     'lime-ash-left': '{zone}: {bag} bleibt weg, denn es bringt Kali, das hier nicht gewünscht ist, oder der pH ist dafür zu hoch.',
+    'lime-calcitic': '{zone}: Magnesium ist reichlich da, und {bag} bringt mehr davon. Ein Kalk ohne Magnesium täte das nicht.',
     'lime-dolomitic': '{zone}: hier Kalk mit Magnesium (dolomitischen) nehmen. So sagt es {source}[under| bei weniger als {under} ppm Magnesium; hier sind es {now}].',
     'feed-acid-low': '{trees}: der Dünger dieses Jahres zehrt etwa {amount} Kalk je {area} unter den Kronen auf, und pH {now} liegt nahe an den {low}, die noch passen. Den Boden nächstes Jahr wieder untersuchen lassen oder weniger sauer düngen.',
     'feed-acid-limed': '{trees}: der Dünger dieses Jahres zehrt etwa {amount} Kalk je {area} unter den Kronen auf; um so viel weniger wird der geplante Kalk zu merken sein. Dünger mit Nitrat wirkt weniger sauer.',

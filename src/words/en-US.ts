@@ -113,6 +113,7 @@ export const enUS = {
     'lime-burns': '{bag} burns skin, eyes and roots, so it is never planned. Take ground limestone.',
     'lime-ash': '{bag}: ash brings potash too, about {potash} of K2O to each {area}. Leave out as much of other potash, and never more ash than {most} in a year.',
     'lime-ash-left': '{zone}: {bag} is left out, for it brings potash that is not wanted here, or the pH is too high for it.',
+    'lime-calcitic': '{zone}: magnesium is plentiful, and {bag} brings more. A lime without magnesium (calcitic) would not.',
     'lime-dolomitic': '{zone}: take lime with magnesium (dolomitic) here. So says {source}[under| where magnesium is under {under} ppm; here it is {now}].',
     'feed-acid-low': '{trees}: this year\'s feed uses up about {amount} of lime on each {area} under the crowns, and pH {now} is near the {low} that suits. Test the soil again next year, or feed something less acid.',
     'feed-acid-limed': '{trees}: this year\'s feed uses up about {amount} of lime on each {area} under the crowns, so much less of the lime on the plan will show. A feed with nitrate is less acid.',

@@ -115,6 +115,7 @@ export const es: Words = {
     'lime-burns': '{bag} quema piel, ojos y raíces, así que nunca se planea. Tomar caliza molida.',
     'lime-ash': '{bag}: la ceniza trae también potasa, unos {potash} de K2O por cada {area}. Quitar otro tanto de la demás potasa, y nunca más ceniza que {most} al año.',
     'lime-ash-left': '{zone}: {bag} se deja fuera, porque trae potasa que aquí no se quiere, o el pH es demasiado alto para ello.',
+    'lime-calcitic': '{zone}: hay magnesio de sobra, y {bag} trae más. Una cal sin magnesio (calcítica) no lo haría.',
     'lime-dolomitic': '{zone}: tomar aquí cal con magnesio (dolomítica). Lo dice {source}[under| donde el magnesio baja de {under} ppm; aquí es {now}].',
     'feed-acid-low': '{trees}: el abono de este año gasta unos {amount} de cal por cada {area} bajo las copas, y el pH {now} está cerca del {low} que aún conviene. Analizar el suelo otra vez el año que viene, o abonar con algo menos ácido.',
     'feed-acid-limed': '{trees}: el abono de este año gasta unos {amount} de cal por cada {area} bajo las copas, así que otro tanto menos se notará de la cal del plan. Un abono con nitrato es menos ácido.',

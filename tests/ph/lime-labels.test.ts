@@ -242,6 +242,12 @@ describe('at the doors', () => {
     for (const code of ['not-lime', 'lime-burns', 'lime-ash-left', 'lime-coarse', 'lime-dolomitic']) expect(codes.filter((c: string) => c === code), code).toHaveLength(1);
     expect(run.json.result.ph[0].material).toBe('Garden lime');
   });
+  // Dolomite is half magnesium carbonate by its formula, CaMg(CO3)2; what a lab calls high needs no more.
+  test.each([['high', 'Dolomitic lime, CCE 100, 40 lb', 1], ['adequate', 'Dolomitic lime, CCE 100, 40 lb', 0], ['high', 'Garden lime, CCE 80, 40 lb', 0]])('magnesium %s, %s: told %i times that it brings more', async (word, lime, times) => {
+    const orchard = `where: Ohio, US\nbud-break: 12 April\nfirst-frost: 12 October\nsoil:\n  bank: soil.txt\ntrees:\n  Gate apple: apple, planted 2019, 12 ft across, bank\nstore:\n  - ${lime}\n`;
+    const run = await medlar(['plan', '--json', '--today', '2026-03-14'], { 'orchard.yaml': orchard, 'soil.txt': `pH 5.2\nbuffer pH 6.2 Sikora\nPhosphorus 164 ppm = very high\nPotassium 280 ppm = very high\nMagnesium 300 ppm = ${word}\ntexture: loam\n` });
+    expect(run.json.notices.filter((n) => n.code === 'lime-calcitic')).toHaveLength(times);
+  });
 });
 
 describe('bulk lime', () => {
