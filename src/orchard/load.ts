@@ -9,7 +9,7 @@ import { monthDay } from '../units/date.ts';
 import { FLAGS } from './fact-words.ts';
 import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
-import { asYaml12, KEYS, nestedFault, shapeFaults } from './shape.ts';
+import { asYaml12, KEYS, likelyKeys, nestedFault, shapeFaults } from './shape.ts';
 import type { Item, Tree } from './tree.ts';
 import { isReserved, itemsOf, parseTree } from './tree.ts';
 import { languageNamed } from './language.ts';
@@ -125,7 +125,7 @@ function misshapen(map: YAMLMap, at: At): Notice[] {
     return at(range?.[0] ?? 0, range?.[1]);
   };
   return [
-    ...unknown.map(({ key, node }) => notice('key-unknown', 'error', { read: key, guess: suggest(key, KEYS).join(', '), expected: KEYS.join(', ') }, placed(node, key))),
+    ...unknown.map(({ key, node }) => notice('key-unknown', 'error', { read: key, guess: likelyKeys(key).join(', '), expected: KEYS.join(', ') }, placed(node, key))),
     ...(map.has('trees') ? [] : [notice('trees-missing', 'error', {}, at(0))]),
     ...faults.map(({ path, node }) => notice('value-misshapen', 'error', { key: path.join(' → '), expected: path[0]! }, placed(node, path[0]!))),
   ];

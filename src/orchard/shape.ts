@@ -3,6 +3,7 @@ import { isMap, isScalar, isSeq } from 'yaml';
 import type { Node, YAMLMap } from 'yaml';
 import type { Notice } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
+import { suggest } from '../reason/suggest.ts';
 
 /** Something of another form than the key wants; `path` from the outermost key. */
 export type Fault = { readonly path: readonly string[]; readonly node: Node | null };
@@ -27,6 +28,17 @@ const KEYS_OF: Readonly<Record<string, Check>> = {
   shed: orNone(list), store: orNone(list),
 };
 export const KEYS = Object.keys(KEYS_OF);
+
+/** Other words that growers have for a key. */
+const MEANT: Readonly<Record<string, string>> = {
+  name: 'orchard', title: 'orchard', place: 'where', location: 'where', address: 'where', region: 'where', country: 'where', state: 'where', county: 'where',
+  report: 'soil', reports: 'soil', 'soil test': 'soil', 'soil tests': 'soil', test: 'soil', plants: 'trees', bushes: 'trees', bags: 'shed', feeds: 'shed', have: 'shed', home: 'shed', shop: 'store', shops: 'store', buy: 'store',
+};
+/** The keys that an unknown one may stand for. */
+export function likelyKeys(read: string): string[] {
+  const word = read.toLowerCase().replace(/[-_ ]+/g, ' ').trim();
+  return Object.hasOwn(MEANT, word) ? [MEANT[word]!] : suggest(read, KEYS);
+}
 
 // A key may be a whole map, whose own text can be longer than all memory.
 const nameOf = (key: unknown): string => (isScalar(key) ? String(key.value) : '?');

@@ -51,3 +51,7 @@ test('a report beside an orchard.yaml with a mistake is read, and the mistake to
   const { code, stdout, stderr } = await medlar(['read', '-'], { 'orchard.yaml': 'where: Kent, England\nfirst frost: 25 October\ntrees:\n  A: apple\n' }, 'P Index 1\n');
   expect([code, stdout.includes('P 1 index'), stderr.includes('orchard.yaml, line 2')]).toEqual([0, true, true]);
 });
+test.each([['place', 'where'], ['Location', 'where'], ['soil-test', 'soil'], ['bags', 'shed'], ['last frost', 'last-frost'], ['__proto__', null], ['constructor', null]])('%s: is a key of the file, or nearly', async (said, meant) => {
+  const { code, stderr } = await medlar(['check'], { 'orchard.yaml': `${said}: Kent\n${DATES}trees:\n  A: apple\n` });
+  expect([code, /Did you mean "([^"]+)"/.exec(stderr)?.[1] ?? null]).toEqual([3, meant]);
+});
