@@ -42,12 +42,17 @@ export function nearest(heads: readonly Cell[], cell: Cell): number {
   return best;
 }
 
+/** Whether the gap between each two cells is as wide as any other. */
+const evenly = (cells: readonly Cell[]): boolean => new Set(cells.slice(1).map((c, i) => c.start - cells[i]!.end)).size === 1;
+
 /** A row's cells under the heads: by count where it fits, by place in a table of blanks. */
 export function under(heads: readonly Cell[], cells: readonly Cell[], by: Parting): (Cell | undefined)[] | null {
   if (by !== ' ') return cells.length > heads.length + 1 || cells.length < 2 ? null : heads.map((_, i) => cells[i]);
   if (cells.length === heads.length) {
     // A cell right under another head than its turn gives: the row has a cell that no head stands over.
     const over = (h: Cell, c: Cell): boolean => Math.min(h.end, c.end) > Math.max(h.start, c.start);
+    // Gaps all alike part cells and place none.
+    if (evenly(heads) && evenly(cells)) return [...cells];
     return cells.some((c, i) => !over(heads[i]!, c) && heads.some((h, k) => k !== i && over(h, c) && !over(h, cells[k]!))) ? null : [...cells];
   }
   const out: (Cell | undefined)[] = heads.map(() => undefined);

@@ -19,7 +19,7 @@ export const isItem = (text: string, w: Words): boolean => {
   return !hasNumber(rest.replace(/(?:\d+ ?(?:-|to) ?)?\d+ ?(?:cm|in)\b/gi, ''));
 };
 export const isIgnored = (text: string, w: Words): boolean => w.names(text).some((n) => n.is.item === 'ratio');
-const itemOf = (text: string, w: Words): string | null => (isItem(text, w) ? w.names(text).find((n) => n.is.item !== 'ratio')!.is.item : null);
+export const itemOf = (text: string, w: Words): string | null => (isItem(text, w) ? w.names(text).find((n) => n.is.item !== 'ratio')!.is.item : null);
 
 /** A column that says something of the value in another: "K rating" of "K (ppm)". */
 type Beside = { readonly of: number; readonly role: Role };

@@ -5,7 +5,8 @@
 import type { Cell, Parting } from './grid-cells.ts';
 import { cellsOf, hasNumber, isRule, nearest, partedLike, under } from './grid-cells.ts';
 import type { Column } from './grid-heads.ts';
-import { besideOf, besides, isIgnored, isItem, labelled, lettersOf, namesIn, namesSamples, ratingOnly, roleOf, rolesOf, sampleColumn, twoRows } from './grid-heads.ts';
+import { besideOf, besides, isIgnored, isItem, itemOf, labelled, lettersOf, namesIn, namesSamples, ratingOnly, roleOf, rolesOf, sampleColumn, twoRows } from './grid-heads.ts';
+import { ELEMENT_OF } from '../tables/items.ts';
 import type { Line } from './text.ts';
 import type { Words } from './vocabulary.ts';
 import { findMethods, findUnits } from './patterns.ts';
@@ -63,8 +64,16 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     const text = lines[next]!.text;
     if (!text.trim() || isRule(text)) continue;
     const bare = blank(blank(text, findUnits(text)), findMethods(text));
-    if (hasNumber(blank(bare, w.names(bare))) || findUnits(text).length + findMethods(text).length === 0) break;
+    // "ppm CaCO3/pH" holds no number.
+    if (hasNumber(blank(bare, w.names(bare)).replace(/CaCO3/gi, '')) || findUnits(text).length + findMethods(text).length === 0) break;
     const all = cellsOf(text, partedLike(text, by));
+    // "lbs/acre lbs/acre lbs/acre": a single blank between units, one for each head that is no pH, or for each element.
+    const units = findUnits(text);
+    const takers = [(item: string) => !/\bph\b/.test(item), (item: string) => Object.hasOwn(ELEMENT_OF, item)].map((takes) => heads.flatMap((h, i) => (items[i] && takes(itemOf(h.text, w)!) ? [i] : []))).find((list) => list.length === units.length);
+    if (by === ' ' && takers && all.length < units.length) {
+      takers.forEach((i, k) => { extra[i] += ` ${text.slice(units[k]!.start, units[k]!.end)}`; });
+      continue;
+    }
     // "----- mmolc/dm3 -----" stands over several columns.
     const wide = all.filter(({ text: t }) => t.length > 3 && t.startsWith('--') && t.endsWith('--'));
     for (const c of wide) heads.forEach((h, i) => { if (Math.min(h.end, c.end) > Math.max(h.start, c.start)) extra[i] += ` ${c.text.replace(/-{2,}/g, '')}`; });
@@ -72,7 +81,11 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     // A short row that begins at the edge does not say under which heads it stands.
     const placed = by !== ' ' && cells.length < heads.length && cells[0]?.text ? null : under(heads, cells, by);
     if (cells.length > heads.length + 1 && findUnits(text).length > 0) kinds = cells;
-    else if (placed) placed.forEach((c, i) => { if (c) extra[i] += ` ${c.text}`; });
+    else if (placed) placed.forEach((c, i) => {
+      // The same unit twice under one head belongs to others too.
+      const own = c ? findUnits(c.text).map((u) => u.is) : [];
+      if (c && new Set(own).size === own.length) extra[i] += ` ${c.text}`;
+    });
   }
   const rows: Grid['rows'][number][] = [];
   const unplaced = new Set<Cell>();

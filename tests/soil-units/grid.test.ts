@@ -1,5 +1,5 @@
 // Tables as labs and growers lay them out (practice): what each says to a careful reader. `told.ts` writes it a line a reading.
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { readReport } from '../../src/soil/read.ts';
 import { told } from './told.ts';
 
@@ -188,4 +188,26 @@ test('what a table leaves unclear or unread is told as it stands', () => {
   expect(readReport('Test | Result\nP ppm | 42\n   | 38\n', 'r.txt').samples[0]!.unread).toEqual([{ line: 3, text: '| 38' }]);
   const [question] = readReport('Zinc 2 ppm\n  Phosphorus\nPotassium\nMagnesium\n42\n180\n', 'r.txt').questions.filter((q) => q.code === 'layout-unclear');
   expect([question!.facts, question!.choices, question!.place?.column]).toEqual([{ line: 2, sample: '', read: 'Phosphorus', item: 'layout' }, [], 1]);
+});
+
+// A units' row as Georgia's form has it: a single blank between units, none over the pH; the layout is ours, its names and units the lab's (University of Georgia).
+describe('a row of units parted by single blanks', () => {
+  const values = ['sample 1: lime-buffer-capacity 352 ppm', 'sample 1: ph 5.47 pH', ...([['calcium', 591], ['potassium', 61], ['magnesium', 80], ['manganese', 15], ['phosphorus', 22], ['zinc', 3]] as const).map(([item, v]) => `sample 1: ${item} ${v} lb/acre`)];
+  test('one for each head but the pH', () => {
+    expect(told('LBC  pH  Ca  K  Mg  Mn  P  Zn\n(ppm CaCO3/pH)   lbs/Acre lbs/Acre lbs/Acre lbs/Acre lbs/Acre lbs/Acre\n352   5.47   591   61   80   15   22   3\n')).toEqual(values);
+  });
+  test('one for each element', () => {
+    expect(told('LBC  pH  Ca  K  Mg  Mn  P  Zn\nlbs/Acre lbs/Acre lbs/Acre lbs/Acre lbs/Acre lbs/Acre\n352  5.47  591  61  80  15  22  3\n').slice(1)).toEqual(values.slice(1));
+  });
+  test('each its own', () => {
+    expect(told('pH   Ca   K   CEC\nppm lb/acre meq/100g\n5.4  591  61  8\n')).toEqual(['sample 1: ph 5.4 pH', 'sample 1: calcium 591 ppm', 'sample 1: potassium 61 lb/acre', 'sample 1: cec 8 meq/100g']);
+  });
+  test('of another number: nothing is guessed', () => {
+    const said = told('LBC  pH  Ca  K  Mg\nlbs/Acre lbs/Acre\n352  5.47  591  61  80\n');
+    expect(said.filter((line) => line.includes('lb/acre'))).toEqual([]);
+  });
+});
+// Where gaps are not alike, places count: this row has a cell that no head stands over.
+test('cells parted evenly go by their turn', () => {
+  expect(told('pH  Ca ppm  K ppm  Mg ppm\n5.4  591  61  80\n')).toEqual(['sample 1: ph 5.4 pH', 'sample 1: calcium 591 ppm', 'sample 1: potassium 61 ppm', 'sample 1: magnesium 80 ppm']);
 });

@@ -187,3 +187,8 @@ describe('smaller things', () => {
   });
   test('an unread line as it stands', () => { expect(readReport('  **My results**  \npH 6.4\n', 'r.txt').samples[0]!.unread).toEqual([{ line: 1, text: '**My results**' }]); });
 });
+
+test('names first, their values after: each shown with its name', () => {
+  const { samples } = readReport('pH CaCl2\nEquiv. water pH\nCa ppm\n4.87\n5.47\n591\n', 'a.txt');
+  expect(samples[0]!.readings.map((r) => [r.asPrinted, r.place.line])).toEqual([['pH CaCl2 4.87', 4], ['Equiv. water pH 5.47', 5], ['Ca ppm 591', 6]]);
+});
