@@ -91,8 +91,14 @@ export function acidityNotices(plans: readonly TreePlan[], { shed, store, where 
   }
   return [...groups.values()].map(({ code, lime, first, trees }) => notice(code, code === 'feed-basic' ? 'warning' : 'note', {
     trees: trees.join(', '), amount: showMass(lime * (us ? 100 * FOOT * FOOT : 10), where.units, where.language), area: us ? '100 sq ft' : '10 m²',
-    ...(code === 'feed-acid-low' ? { now: Math.round(first.ph!.plan.now.value * 100) / 100, low: first.ph!.plan.suits.low } : {}),
+    ...(code === 'feed-acid-low' ? edge(first.ph!.plan) : {}),
   }));
+}
+
+/** The pH and the lowest that suits, or that the two are one. */
+function edge({ now, suits: { low } }: Amended['plan']): Record<string, string | number> {
+  const is = Math.round(now.value * 100) / 100;
+  return is === low ? { now: is, low: '', at: 'edge' } : { now: is, low, at: '' };
 }
 
 /** What the labels of the lime left open, which lime is not taken and why, and where the soil wants one with magnesium. */

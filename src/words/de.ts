@@ -117,7 +117,7 @@ export const de: Words = {
     'lime-ash-left': '{zone}: {bag} bleibt weg, denn es bringt Kali, das hier nicht gewünscht ist, oder der pH ist dafür zu hoch.',
     'lime-calcitic': '{zone}: Magnesium ist reichlich da, und {bag} bringt mehr davon. Ein Kalk ohne Magnesium täte das nicht.',
     'lime-dolomitic': '{zone}: hier Kalk mit Magnesium (dolomitischen) nehmen. So sagt es {source}[under| bei weniger als {under} ppm Magnesium; hier sind es {now}].',
-    'feed-acid-low': '{trees}: der Dünger dieses Jahres zehrt etwa {amount} Kalk je {area} unter den Kronen auf, und pH {now} liegt nahe an den {low}, die noch passen. Den Boden nächstes Jahr wieder untersuchen lassen oder weniger sauer düngen.',
+    'feed-acid-low': '{trees}: der Dünger dieses Jahres zehrt etwa {amount} Kalk je {area} unter den Kronen auf, und pH {now} [low|liegt nahe an den {low}, die noch passen][at|ist das Niedrigste, das noch passt]. Den Boden nächstes Jahr wieder untersuchen lassen oder weniger sauer düngen.',
     'feed-acid-limed': '{trees}: der Dünger dieses Jahres zehrt etwa {amount} Kalk je {area} unter den Kronen auf; um so viel weniger wird der geplante Kalk zu merken sein. Dünger mit Nitrat wirkt weniger sauer.',
     'feed-acid-welcome': '{trees}: der Dünger dieses Jahres wirkt sauer, wie es dort erwünscht ist: er zehrt etwa {amount} Kalk je {area} auf.',
     'feed-basic': '{trees}: der Dünger dieses Jahres wirkt wie {amount} Kalk je {area} und hebt den pH, wo saurer Boden gewünscht ist. Schwefelsaures Ammoniak oder anderen Dünger ohne Nitrat nehmen.',

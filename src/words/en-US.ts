@@ -115,7 +115,7 @@ export const enUS = {
     'lime-ash-left': '{zone}: {bag} is left out, for it brings potash that is not wanted here, or the pH is too high for it.',
     'lime-calcitic': '{zone}: magnesium is plentiful, and {bag} brings more. A lime without magnesium (calcitic) would not.',
     'lime-dolomitic': '{zone}: take lime with magnesium (dolomitic) here. So says {source}[under| where magnesium is under {under} ppm; here it is {now}].',
-    'feed-acid-low': '{trees}: this year\'s feed uses up about {amount} of lime on each {area} under the crowns, and pH {now} is near the {low} that suits. Test the soil again next year, or feed something less acid.',
+    'feed-acid-low': '{trees}: this year\'s feed uses up about {amount} of lime on each {area} under the crowns, and pH {now} is [low|near the {low} that suits][at|the lowest that suits]. Test the soil again next year, or feed something less acid.',
     'feed-acid-limed': '{trees}: this year\'s feed uses up about {amount} of lime on each {area} under the crowns, so much less of the lime on the plan will show. A feed with nitrate is less acid.',
     'feed-acid-welcome': '{trees}: this year\'s feed is acid, as is welcome there: it uses up about {amount} of lime on each {area}.',
     'feed-basic': '{trees}: this year\'s feed acts like {amount} of lime on each {area} and raises the pH where acid soil is wanted. Take sulfate of ammonia or another feed without nitrate.',

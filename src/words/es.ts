@@ -117,7 +117,7 @@ export const es: Words = {
     'lime-ash-left': '{zone}: {bag} se deja fuera, porque trae potasa que aquí no se quiere, o el pH es demasiado alto para ello.',
     'lime-calcitic': '{zone}: hay magnesio de sobra, y {bag} trae más. Una cal sin magnesio (calcítica) no lo haría.',
     'lime-dolomitic': '{zone}: tomar aquí cal con magnesio (dolomítica). Lo dice {source}[under| donde el magnesio baja de {under} ppm; aquí es {now}].',
-    'feed-acid-low': '{trees}: el abono de este año gasta unos {amount} de cal por cada {area} bajo las copas, y el pH {now} está cerca del {low} que aún conviene. Analizar el suelo otra vez el año que viene, o abonar con algo menos ácido.',
+    'feed-acid-low': '{trees}: el abono de este año gasta unos {amount} de cal por cada {area} bajo las copas, y el pH {now} [low|está cerca del {low} que aún conviene][at|es el más bajo que aún conviene]. Analizar el suelo otra vez el año que viene, o abonar con algo menos ácido.',
     'feed-acid-limed': '{trees}: el abono de este año gasta unos {amount} de cal por cada {area} bajo las copas, así que otro tanto menos se notará de la cal del plan. Un abono con nitrato es menos ácido.',
     'feed-acid-welcome': '{trees}: el abono de este año es ácido, como allí conviene: gasta unos {amount} de cal por cada {area}.',
     'feed-basic': '{trees}: el abono de este año actúa como {amount} de cal por cada {area} y sube el pH donde se quiere suelo ácido. Tomar sulfato de amonio u otro abono sin nitrato.',

@@ -58,6 +58,10 @@ describe('in a plan', () => {
     // At most a pound and a half to 100 sq ft: an apple gets some 12 oz of it, worth 13 oz of lime, on a ring of about 100 sq ft.
     expect(told[0]!.text).toMatch(/^Gate apple, Far apple: .* (?:[4-9]|1\d|2[0-4])(?: [1-3]\/[24])? oz of lime on each 100 sq ft .* pH 6.1 is near the 6 that suits/);
   });
+  test('at the edge itself', async () => {
+    // Ohio's apples suit pH 6 to 7 (the row above says so): at 6.0 the pH is the edge.
+    expect((await codes(APPLES, 'pH 6.0', 'Sulphate of ammonia, 21-0-0, 4 lb, $9'))[0]!.text).toContain('pH 6 is the lowest that suits');
+  });
   test('where lime goes on as well, the feed is said to use up some of it', async () => {
     const told = await codes(APPLES, 'pH 5.4', 'Sulphate of ammonia, 21-0-0, 4 lb, $9');
     expect(told.map((n) => n.code)).toEqual(['feed-acid-limed']);
