@@ -28,10 +28,10 @@ export function roundTogether(doses: readonly Doses[], system: System): number[]
   const step = stepOf(system);
   const weight = (i: number): number => doses[i]!.count * doses[i]!.share;
   const plan = doses.reduce((sum, d, i) => sum + d.g * weight(i), 0);
-  const order = doses.map((_, i) => i).sort((a, b) => doses[b]!.g - doses[a]!.g || a - b);
+  const order = doses.map((_, i) => i).sort((a, b) => doses[b]!.g - doses[a]!.g);
   for (const i of order) {
     const off = rounded.reduce((sum, g, k) => sum + g * weight(k), 0) - plan;
-    if (plan === 0 || Math.abs(off) <= 0.03 * plan) break;
+    if (Math.abs(off) <= 0.03 * plan) break;
     const moved = rounded[i]! - Math.sign(off) * step;
     if (moved < step || moved > doses[i]!.most * (1 + 1e-9)) continue;
     if (Math.abs(off - Math.sign(off) * step * weight(i)) < Math.abs(off)) rounded[i] = moved;
@@ -39,14 +39,15 @@ export function roundTogether(doses: readonly Doses[], system: System): number[]
   return rounded;
 }
 
-/** Rounds down what all together would take more than there is: the largest doses by a step, until it is enough. */
+/** Rounds down what all together would take more than there is: the largest doses by a step, and by less where a dose is no more than that, until it is enough. */
 export function withinStock(rounded: readonly number[], counts: readonly number[], stock: number, system: System): number[] {
   const grams = [...rounded];
   const step = stepOf(system);
   const total = (): number => grams.reduce((sum, g, i) => sum + g * counts[i]!, 0);
-  for (const i of grams.map((_, k) => k).sort((a, b) => grams[b]! - grams[a]! || a - b)) {
-    if (total() <= stock * (1 + 1e-6)) break;
-    if (grams[i]! > step) grams[i] = grams[i]! - step;
+  for (const i of grams.map((_, k) => k).sort((a, b) => grams[b]! - grams[a]!)) {
+    const off = total() - stock;
+    if (off <= 1e-6 * stock) break;
+    grams[i] = grams[i]! > step ? grams[i]! - step : roundDose(grams[i]!, system, grams[i]! - off / counts[i]!);
   }
   return grams;
 }
