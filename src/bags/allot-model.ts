@@ -14,7 +14,9 @@ export type Product = { readonly shed: readonly Bag[]; readonly sizes: readonly 
 export type Group = { readonly acid: boolean; readonly products: readonly number[]; readonly wants: Wants; readonly brought: Brought; readonly plants: readonly { readonly at: number; readonly part: number; readonly target: Brought }[] };
 
 /** Columns in kilograms: what each group gets of each product, what is bought of it, how many bags of each size, whether it is used. */
-export type Model = { readonly program: Program; readonly aims: readonly Aim[]; readonly cost: Sum; readonly products: readonly Product[]; readonly groups: readonly Group[]; readonly gets: readonly ReadonlyMap<number, number>[]; readonly bags: ReadonlyMap<Bag, number>; readonly faulty: boolean };
+export type Model = { readonly program: Program; readonly aims: readonly Aim[]; readonly cost: Sum; readonly products: readonly Product[]; readonly groups: readonly Group[]; readonly gets: readonly ReadonlyMap<number, number>[]; readonly bags: ReadonlyMap<Bag, number>;
+  /** Where not all can be served: what each group goes without of each nutrient. */
+  readonly lacks: readonly { readonly n: Nutrient; readonly at: number; readonly group: Group }[] };
 
 /** `faulty`: where not all can be served as well as could be, the faults are columns too, and the first aims. */
 export function modelOf(products: readonly Product[], groups: readonly Group[], faulty: boolean): Model {
@@ -22,7 +24,8 @@ export function modelOf(products: readonly Product[], groups: readonly Group[], 
   const rows: Row[] = [];
   const whole = new Set<number>();
   const column = (): number => columns++;
-  const gets = groups.map((g) => new Map(g.products.filter((p) => NUTRIENTS.every((n) => products[p]!.grade[n] === 0 || (faulty ? n !== 'N' || g.wants.N > 0 : g.brought[n] > 0))).map((p) => [p, column()])));
+  const gets = groups.map((g) => new Map(g.products.filter((p) => faulty || NUTRIENTS.every((n) => products[p]!.grade[n] === 0 || g.brought[n] > 0)).map((p) => [p, column()])));
+  const lacks: { n: Nutrient; at: number; group: Group }[] = [];
   const faults = Array.from({ length: 7 }, () => new Map<number, number>());
   groups.forEach((group, k) => NUTRIENTS.forEach((n, i) => {
     const of = new Map([...gets[k]!].filter(([p]) => products[p]!.grade[n] > 0).map(([p, c]) => [c, products[p]!.grade[n]]));
@@ -33,7 +36,8 @@ export function modelOf(products: readonly Product[], groups: readonly Group[], 
       const unmet = column();
       of.set(unmet, 1);
       faults[n === 'N' ? 0 : i + 2]!.set(unmet, 1);
-      if (!faulty) rows.push({ of: new Map([[unmet, 1]]), most: goal - least });
+      if (faulty) lacks.push({ n, at: unmet, group });
+      else rows.push({ of: new Map([[unmet, 1]]), most: goal - least });
     }
     if (n !== 'N' && most > goal) {
       const over = column();
@@ -43,9 +47,8 @@ export function modelOf(products: readonly Product[], groups: readonly Group[], 
     }
     rows.push({ of, least: goal, most: goal });
   }));
-  if (!faulty) for (const [i, n] of NUTRIENTS.entries()) {
-    const short = faults[i + 2]!;
-    if (n !== 'N' && short.size > 0) rows.push({ of: short, most: Math.max(CLOSELY_MET.under.grams / 1000, CLOSELY_MET.under.orchard * groups.reduce((sum, g) => sum + g.wants[n], 0)) });
+  if (!faulty) for (const [n, short] of [['P2O5', faults[3]!], ['K2O', faults[4]!]] as const) {
+    rows.push({ of: short, most: Math.max(CLOSELY_MET.under.grams / 1000, CLOSELY_MET.under.orchard * groups.reduce((sum, g) => sum + g.wants[n], 0)) });
   }
   const bags = new Map<Bag, number>();
   const [unpriced, cost, bought, used, leftOver, ties] = Array.from({ length: 6 }, () => new Map<number, number>());
@@ -69,7 +72,8 @@ export function modelOf(products: readonly Product[], groups: readonly Group[], 
     }
     if (endless) unpriced!.set(buys, 1);
     bought!.set(buys, NUTRIENTS.reduce((sum, n) => sum + grade[n], 0));
-    if (!endless) leftOver!.set(buys, -1);
+    // More than is used may count as bought; only beside a shed does an aim keep that down.
+    if (!endless) for (const c of left > 0 ? [buys] : mine) leftOver!.set(c, -1);
     const is = column();
     whole.add(is);
     const most = groups.reduce((sum, g, k) => sum + (gets[k]!.has(p) ? mostOf(g, grade, faulty) : 0), 0);
@@ -88,7 +92,7 @@ export function modelOf(products: readonly Product[], groups: readonly Group[], 
     ...(products.some((p) => p.left > 0) ? [{ of: bought!, within, minor: true as const }] : []),
     ...[used!, leftOver!, ties!].map((of, i) => ({ of, within: [0.01, within, 1e-5][i]!, minor: true as const })),
   ].filter((aim) => aim.of.size > 0);
-  return { program: { columns, whole, rows }, aims, cost: cost!, products, groups, gets, bags, faulty };
+  return { program: { columns, whole, rows }, aims, cost: cost!, products, groups, gets, bags, lacks };
 }
 
 /** Phosphate and potash that are wanted may come out so far off before another bag is worth buying. */
@@ -99,10 +103,8 @@ function bandOf({ wants, brought }: Group, n: Nutrient): readonly [least: number
 
 /** More of a product than this a group cannot take. */
 function mostOf(group: Group, grade: Bag['grade'], faulty: boolean): number {
-  const { wants } = group;
-  const limits = NUTRIENTS.filter((n) => grade[n] > 0).map((n) => (faulty ? (n === 'N' || grade.N === 0 ? wants[n] : Infinity) : bandOf(group, n)[1]) / grade[n]);
-  const most = faulty && grade.N === 0 ? Math.max(...limits) : Math.min(...limits);
-  return (Number.isFinite(most) ? most : 0) * (1 + 1e-6) + 1e-6;
+  const limits = NUTRIENTS.filter((n) => grade[n] > 0).map((n) => (faulty ? group.wants[n] : bandOf(group, n)[1]) / grade[n]);
+  return (faulty ? Math.max(...limits) : Math.min(...limits)) * (1 + 1e-6) + 1e-6;
 }
 
 function commonCurrency(products: readonly Product[]): string | null {

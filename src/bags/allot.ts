@@ -13,7 +13,7 @@ import { isSameProduct } from './buy.ts';
 import { isQuick } from './choose.ts';
 import type { Brought, Wants } from './mix.ts';
 import { bestBrought, compareFaults, exactly, faultsOf, surplusOf } from './mix.ts';
-import type { Row, Solved, Solver } from './program.ts';
+import type { Program, Row, Solved, Solver } from './program.ts';
 import { inOrder, roundedUp, valueOf } from './program.ts';
 
 /** `wants` in grams for one plant. No more than `mostQuick` of its nitrogen may be quick. An `acid` one thrives on feed that makes the soil so. */
@@ -50,7 +50,7 @@ function productsOf(shed: readonly Bag[], store: readonly Bag[]): Product[] {
   }
   return found.map((bags) => {
     const sizes = bags.filter((b) => b.left === null);
-    return { shed: bags.filter((b) => b.left !== null), sizes, grade: bags[0]!.grade, left: bags.reduce((sum, b) => sum + (b.left ?? 0), 0) / 1000, endless: sizes.some((b) => b.g === null || b.g <= 0), acidity: acidityOf(bags[0]!) };
+    return { shed: bags.filter((b) => b.left !== null), sizes, grade: bags[0]!.grade, left: bags.reduce((sum, b) => sum + (b.left ?? 0), 0) / 1000, endless: sizes.some((b) => (b.g ?? 0) <= 0), acidity: acidityOf(bags[0]!) };
   });
 }
 
@@ -62,12 +62,12 @@ function groupsOf(plants: readonly Plant[], products: readonly Product[]): Group
     const mine = products.map((_, p) => p).filter((p) => [...products[p]!.shed, ...products[p]!.sizes].some((b) => plant.usable.includes(b)));
     const { wants, brought, usable } = servedBest(plant, mine, products);
     const all = NUTRIENTS.reduce((sum, n) => sum + wants[n], 0) * plant.count;
-    if (usable.length === 0 || all <= 0 || NUTRIENTS.every((n) => brought[n] <= 0)) return;
+    if (NUTRIENTS.every((n) => brought[n] <= 0)) return;
     const acid = plant.acid === true;
     const key = `${acid} ${usable.join()} ${NUTRIENTS.map((n) => (wants[n] * plant.count / all).toPrecision(9)).join()}`;
     const group = groups.get(key) ?? { acid, products: usable, wants: { N: 0, P2O5: 0, K2O: 0 }, brought: { N: 0, P2O5: 0, K2O: 0 }, plants: [] };
     const more = (sum: Wants, x: Wants): Wants => ({ N: sum.N + (x.N * plant.count) / 1000, P2O5: sum.P2O5 + (x.P2O5 * plant.count) / 1000, K2O: sum.K2O + (x.K2O * plant.count) / 1000 });
-    groups.set(key, { ...group, wants: more(group.wants, wants), brought: more(group.brought, brought), plants: [...group.plants, { at, part: all / 1000, target: brought }] });
+    groups.set(key, { ...group, wants: more(group.wants, wants), brought: more(group.brought, brought), plants: [...group.plants, { at, part: all, target: brought }] });
   });
   return [...groups.values()];
 }
@@ -85,22 +85,35 @@ function servedBest({ wants, mostQuick }: Plant, mine: readonly number[], produc
   return compareFaults(slowFaults, allFaults) < 0 && compareFaults(surplusOf(slowFaults), surplusOf(allFaults)) <= 0 ? slowly : all;
 }
 
-/** With the bags decided, the shares: acid feed goes to plants that thrive on it, and the first plants have what stands in the shed. */
+/** With the bags decided, the shares: where there is too little, an even one for each; acid feed goes to plants that thrive on it, and the first plants have what stands in the shed. */
 function solved(model: Model, solver: Solver): Solved {
-  if (model.groups.length === 0) return { status: 'best', x: Array.from({ length: model.program.columns }, () => 0) };
+  if (model.groups.length === 0) return { status: 'best', x: [] };
   const found = inOrder(model.program, model.aims, solver);
   return found.status === 'best' ? walked(model, found.x, solver) : found;
 }
 
-function walked({ program, aims, gets, products, groups }: Model, x: readonly number[], solver: Solver): Solved {
+function walked({ program, aims, gets, products, groups, lacks }: Model, x: readonly number[], solver: Solver): Solved {
   const fixed: Row[] = [...program.whole].map((c) => ({ of: new Map([[c, 1]]), least: x[c]!, most: x[c]! }));
   const kept: Row[] = aims.map(({ of, within }) => ({ of, most: valueOf(of, x) + within }));
-  const most = 2 * products.length * gets.length;
+  const decided = { ...program, whole: new Set<number>(), rows: [...program.rows, ...fixed, ...kept] };
+  const even = lacks.length === 0 ? [] : evenly(decided, lacks, solver);
+  const most = products.length * gets.length;
   const sour = (k: number, p: number): number => (groups[k]!.acid ? most * (1 - products[p]!.acidity) : 0);
-  const early = new Map(gets.flatMap((g, k) => [...g].map(([p, c]): [number, number] => [c, (products[p]!.left > 0 ? 1 : 2) * (p + 1) * (gets.length - k) + sour(k, p)])));
-  const found = solver({ ...program, whole: new Set(), rows: [...program.rows, ...fixed, ...kept] }, early);
+  // By what a product holds, or a strong one from the store would go to the first for being less to carry. Those in the shed come first in the list.
+  const early = new Map(gets.flatMap((g, k) => [...g].map(([p, c]): [number, number] => [c, strengthOf(products[p]!.grade) * (p + 1) * (gets.length - k) + sour(k, p)])));
+  const found = solver({ ...decided, rows: [...decided.rows, ...even] }, early);
   return found.status === 'best' ? found : { status: 'best', x };
 }
+
+/** What each may go without at the most, where the largest share that one goes without of what could best be brought to it is as small as can be, nutrient by nutrient. */
+function evenly(decided: Program, lacks: Model['lacks'], solver: Solver): Row[] {
+  const share = (n: Nutrient): number => decided.columns + NUTRIENTS.indexOf(n);
+  const rows = lacks.map(({ n, at, group: { wants, brought } }): Row => ({ of: new Map([[at, 1], [share(n), -brought[n]]]), most: wants[n] - brought[n] }));
+  const found = solver({ ...decided, columns: decided.columns + NUTRIENTS.length, rows: [...decided.rows, ...rows] }, new Map(NUTRIENTS.map((n) => [share(n), 1])));
+  return found.status === 'best' ? lacks.map(({ at }) => ({ of: new Map([[at, 1]]), most: found.x[at]! + 1e-6 })) : [];
+}
+
+const strengthOf = (grade: Bag['grade']): number => NUTRIENTS.reduce((sum, n) => sum + grade[n], 0);
 
 /** What parts of bags would serve best: no whole ones cost less. */
 function looseOf({ program, aims }: Model, solver: Solver): readonly number[] | null {
@@ -109,7 +122,7 @@ function looseOf({ program, aims }: Model, solver: Solver): readonly number[] | 
 }
 
 /** Shares of each plant in its part of the group, under the bag that it comes out of; and how much of each there is. */
-function sharesOf({ products, groups, gets, bags, faulty }: Model, x: readonly number[], plants: readonly Plant[]): Pick<Allotted, 'shares' | 'stock'> {
+function sharesOf({ products, groups, gets, bags }: Model, x: readonly number[], plants: readonly Plant[]): Pick<Allotted, 'shares' | 'stock'> {
   const stock = new Map<Bag, number>();
   const from = products.map(({ shed, sizes, left, endless }, p) => {
     const used = gets.reduce((sum, g) => sum + (g.has(p) ? x[g.get(p)!]! : 0), 0);
@@ -121,15 +134,15 @@ function sharesOf({ products, groups, gets, bags, faulty }: Model, x: readonly n
   const shares: Share[][] = plants.map(() => []);
   const targets: (Brought | null)[] = plants.map(() => null);
   groups.forEach((group, k) => {
-    if (!faulty) group.plants.forEach(({ at, target }) => (targets[at] = target));
+    group.plants.forEach(({ at, target }) => (targets[at] = target));
     const all = group.plants.reduce((sum, { part }) => sum + part, 0);
     // What brings the same can be used up bag by bag, plant by plant; each plant has its part of every kind.
     const kinds = new Map<string, { bag: Bag; kg: number; strength: number }[]>();
     for (const [p, c] of gets[k]!) {
       const { grade } = products[p]!;
-      const strength = NUTRIENTS.reduce((sum, n) => sum + grade[n], 0);
+      const strength = strengthOf(grade);
       const kind = NUTRIENTS.map((n) => (grade[n] / strength).toFixed(6)).join();
-      if (x[c]! > 1e-7) kinds.set(kind, [...(kinds.get(kind) ?? []), { bag: from[p]!, kg: x[c]!, strength }]);
+      kinds.set(kind, [...(kinds.get(kind) ?? []), { bag: from[p]!, kg: x[c]!, strength }]);
     }
     for (const kind of kinds.values()) {
       const whole = kind.reduce((sum, { kg, strength }) => sum + kg * strength, 0);
