@@ -13,16 +13,17 @@ export type Purchase = {
 /** `store` is where other sizes of a used product may stand, `shed` where some of it may be left: that goes first. */
 export function purchasesOf(used: ReadonlyMap<Bag, number>, store: readonly Bag[], shed: readonly Bag[] = []): Purchase[] {
   const taken = new Map<Bag, number>();
+  const inHand = (bag: Bag): number => Math.max(0, bag.left! - (taken.get(bag) ?? 0));
   const take = (bag: Bag, g: number): Purchase => {
     taken.set(bag, (taken.get(bag) ?? 0) + g);
-    return { bag, needG: g, bags: 0, cost: 0, leftG: Math.max(0, bag.left! - taken.get(bag)!) };
+    return { bag, needG: g, bags: 0, cost: 0, leftG: inHand(bag) };
   };
   return [...used].filter(([, needG]) => needG > 0).flatMap(([bag, all]): Purchase[] => {
     if (bag.left !== null) return [take(bag, all)];
-    const mine = shed.filter((b) => isSameProduct(b, bag) && !used.has(b) && b.left! > 0);
+    const mine = shed.filter((b) => isSameProduct(b, bag) && !used.has(b));
     let needG = all;
     const before = mine.flatMap((b) => {
-      const g = Math.min(needG, b.left!);
+      const g = Math.min(needG, inHand(b));
       needG -= g;
       return g > 0 ? [take(b, g)] : [];
     });
@@ -32,8 +33,8 @@ export function purchasesOf(used: ReadonlyMap<Bag, number>, store: readonly Bag[
 }
 
 function bought(bag: Bag, needG: number, store: readonly Bag[]): Purchase[] {
-  if (bag.g === null || bag.g <= 0) return [{ bag, needG, bags: null, cost: null, leftG: null }];
-  const sizes = [...new Set([bag, ...store.filter((b) => isSameProduct(b, bag))])].filter((b) => b.g !== null && b.g > 0 && (b.price !== null || bag.price === null));
+  if ((bag.g ?? 0) <= 0) return [{ bag, needG, bags: null, cost: null, leftG: null }];
+  const sizes = [...new Set([bag, ...store.filter((b) => isSameProduct(b, bag))])].filter((b) => (b.g ?? 0) > 0 && (b.price !== null || bag.price === null));
   let open = needG;
   return cheapestSizes(needG, sizes).map(({ bag: b, bags }) => {
     const mine = Math.min(open, bags * b.g!);

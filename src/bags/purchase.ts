@@ -14,13 +14,13 @@ export type TooLarge = { readonly tooLarge: true };
 
 /** Null where nothing is to be bought: no bag with weight and price brings what is wanted. */
 export function cheapest(goal: Goal, offers: readonly Bag[], solver: Solver): Purchase | TooLarge | null {
-  const unwanted = namedIn(goal).filter((n) => goal[n] === 0);
-  const wanted = namedIn(goal).filter((n) => goal[n]! > 0);
+  const named = namedIn(goal);
+  const unwanted = named.filter((n) => goal[n] === 0);
   const kinds = offers
-    .filter((b) => b.price !== null && b.g !== null && b.g > 0 && !b.weedKiller && unwanted.every((n) => b.grade[n] === 0) && wanted.some((n) => b.grade[n] > 0))
-    .sort((a, b) => (a.label < b.label ? -1 : a.label > b.label ? 1 : 0));
+    .filter((b) => b.price !== null && b.g !== null && b.g > 0 && !b.weedKiller && unwanted.every((n) => b.grade[n] === 0) && named.some((n) => b.grade[n] > 0))
+    .sort((a, b) => (a.label < b.label ? -1 : 1));
   if (kinds.length === 0) return null;
-  const met = wanted.filter((n) => kinds.some((b) => b.grade[n] > 0));
+  const met = named.filter((n) => kinds.some((b) => b.grade[n] > 0));
   // Shares of the need, so that no column is much larger than another. Columns: used of each kind, bags of each kind, over in each nutrient.
   const scale = Math.max(...met.map((n) => goal[n]!));
   const [used, bags, over] = [(k: number): number => k, (k: number): number => kinds.length + k, (i: number): number => 2 * kinds.length + i];

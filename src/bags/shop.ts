@@ -45,13 +45,13 @@ type Judged = Omit<Ranked, 'verdict' | 'why'> & { readonly fit: readonly number[
 
 /** Best first: least unwanted P2O5, then K2O; least short of N, then of P2O5 and K2O; least over; then the cost. */
 export function rank(offers: readonly Offer[]): Ranked[] {
-  const judged = offers.map(judge).sort((a, b) => byFit(a, b) || order(a.cost, b.cost) || order(a.costPerNeededKg, b.costPerNeededKg) || (a.offer.bag.label < b.offer.bag.label ? -1 : a.offer.bag.label > b.offer.bag.label ? 1 : 0));
+  const judged = offers.map(judge).sort((a, b) => byFit(a, b) || order(a.cost, b.cost) || order(a.costPerNeededKg, b.costPerNeededKg) || (a.offer.bag.label < b.offer.bag.label ? -1 : 1));
   return judged.map(({ fit, ...mine }, i): Ranked => {
-    const { bag, usedG, tubG = 0 } = mine.offer;
+    const { usedG, tubG = 0 } = mine.offer;
     const fault = faultOf(mine.offer);
     const ofGround = fault && (OF_GROUND.includes(fault) || (fault === 'short' && usedG <= tubG));
     if (tubG > 0 && ofGround) return { ...judge({ ...mine.offer, usedG: tubG }), verdict: 'fine', why: 'tubs' };
-    if (bag.weedKiller || usedG === 0 || (fault && (fault !== 'short' || i > 0))) return { ...mine, verdict: 'leave', why: fault ?? 'feeds-nothing' };
+    if (fault && (fault !== 'short' || i > 0)) return { ...mine, verdict: 'leave', why: fault };
     if (i === 0) return { ...mine, verdict: 'buy', why: 'best' };
     const first = judged[0]!;
     const same = fit.every((x, k) => x === first.fit[k]);
@@ -77,7 +77,7 @@ const order = (a: number | null, b: number | null): number => (a === b ? 0 : a =
 
 function judge(offer: Offer): Judged {
   const { bag, usedG, supplied, over, short, wanted, unwanted } = offer;
-  const weight = bag.g !== null && bag.g > 0 ? bag.g : null;
+  const weight = (bag.g ?? 0) > 0 ? bag.g : null;
   const bags = usedG === 0 ? 0 : weight === null ? null : Math.ceil(usedG / weight - 1e-9);
   const needed = NUTRIENTS.reduce((sum, n) => sum + Math.min(supplied[n], wanted[n]), 0);
   const missed = (n: Nutrient): number => beyond(short[n], wanted[n]);
@@ -85,7 +85,7 @@ function judge(offer: Offer): Judged {
     offer, bags,
     cost: bags === null || !bag.price ? null : bags * bag.price.amount,
     costPerNeededKg: weight === null || !bag.price || needed <= 0 ? null : (bag.price.amount * (usedG / weight)) / (needed / 1000),
-    leftG: bags === null || weight === null ? null : Math.max(0, bags * weight - usedG),
+    leftG: weight === null ? null : Math.max(0, bags! * weight - usedG),
     fit: [
       beyond(unwanted.P2O5, 0), beyond(unwanted.K2O, 0), beyond(unwanted.N, 0), missed('N'), missed('P2O5') + missed('K2O'),
       NUTRIENTS.reduce((sum, n) => sum + beyond(over[n] - unwanted[n], wanted[n]), 0),
