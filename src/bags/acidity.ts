@@ -8,11 +8,11 @@ import { ACID_PER_N, FEED_ACIDITY } from '../tables/feed-acidity.ts';
 
 /** Made when first asked for: many commands never do. */
 let patterns: readonly RegExp[] | undefined;
-const namePatterns = (): readonly RegExp[] => (patterns ??= FEED_ACIDITY.map((f) => (f.names.length > 0 ? new RegExp(`\\b(?:${f.names.join('|')})\\b`, 'i') : /$^/)));
+const namePatterns = (): readonly RegExp[] => (patterns ??= FEED_ACIDITY.map((f) => new RegExp(`\\b(?:${f.names.join('|')})\\b`, 'i')));
 
 /** % of its weight in calcium carbonate: minus for a feed that uses lime up. Known by its name, else by its material, else by its nitrogen alone. */
 export function limeInFeed({ label, material, n }: { readonly label: string; readonly material: string | null; readonly n: number }): Figure<'%', 'lime'> {
-  const known = FEED_ACIDITY.find((_, i) => namePatterns()[i]!.test(label)) ?? FEED_ACIDITY.find((f) => f.material !== undefined && f.material === material);
+  const known = FEED_ACIDITY.find((_, i) => namePatterns()[i]!.test(label)) ?? FEED_ACIDITY.find((f) => f.material === material);
   if (!known) return figure(-ACID_PER_N.value * n * 100, '%', 'lime', 'feed-lime-by-n', ACID_PER_N.cite);
   return figure(known.percentN === null ? known.lime : (known.lime * n * 100) / known.percentN, '%', 'lime', 'feed-lime', known.cite);
 }

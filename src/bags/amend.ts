@@ -18,7 +18,7 @@ export function amendmentBagOf(kind: Amendment['kind'], bags: readonly Bag[], wa
   const fitting = bags.filter((b): b is AmendmentBag => b.amends?.kind === kind && !b.amends.burns && isWelcome(b, wants));
   const cost = (b: AmendmentBag): number => (b.left !== null ? 0 : b.price && b.g ? b.price.amount / (b.g * b.amends.strength) : Infinity);
   const ash = (b: AmendmentBag): number => (b.amends.lime?.material.potash === undefined ? 0 : 1);
-  const unsuited = (b: AmendmentBag): number => (kind === 'lime' && b.amends.dolomitic !== wants.magnesium ? 1 : 0);
+  const unsuited = (b: AmendmentBag): number => (b.amends.dolomitic !== wants.magnesium ? 1 : 0);
   return [...fitting].sort((a, b) => ash(a) - ash(b) || unsuited(a) - unsuited(b) || cost(a) - cost(b) || (a.label < b.label ? -1 : 1))[0] ?? null;
 }
 

@@ -30,13 +30,11 @@ export async function highsSolver(): Promise<Solver> {
   };
 }
 
-function textOf({ columns, whole, rows }: Program, least: Sum): string {
-  const sum = (of: Sum): string => (of.size === 0 ? '0 x0' : [...of].map(([c, n]) => `${n < 0 ? '-' : '+'} ${Math.abs(n)} x${c}`).join('\n '));
-  const lines = rows.flatMap(({ of, least: min = -Infinity, most: max = Infinity }, r) => [
-    ...(min === max ? [`e${r}: ${sum(of)} = ${min}`] : []),
-    ...(min > -Infinity && min !== max ? [`l${r}: ${sum(of)} >= ${min}`] : []),
-    ...(max < Infinity && min !== max ? [`m${r}: ${sum(of)} <= ${max}`] : []),
-  ]);
-  const names = Array.from({ length: columns }, (_, i) => `x${i} >= 0`);
-  return ['Minimize', `least: ${sum(least)}`, 'Subject To', ...lines, 'Bounds', ...names, ...(whole.size > 0 ? ['General', ...[...whole].map((i) => `x${i}`)] : []), 'End'].join('\n');
+/** Its columns are from nought up unless told otherwise. */
+function textOf({ whole, rows }: Program, least: Sum): string {
+  const sum = (of: Sum): string => [...of].map(([c, n]) => `${n < 0 ? '-' : '+'} ${Math.abs(n)} x${c}`).join('\n ');
+  const lines = rows.flatMap(({ of, least: min = -Infinity, most: max = Infinity }, r) => (min === max
+    ? [`e${r}: ${sum(of)} = ${min}`]
+    : [...(min > -Infinity ? [`l${r}: ${sum(of)} >= ${min}`] : []), ...(max < Infinity ? [`m${r}: ${sum(of)} <= ${max}`] : [])]));
+  return ['Minimize', `least: ${sum(least)}`, 'Subject To', ...lines, 'General', ...[...whole].map((i) => `x${i}`), 'End'].join('\n');
 }

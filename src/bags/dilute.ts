@@ -26,7 +26,7 @@ const WEEK = 7;
 export function diluteOf(tree: Tree, wants: Wants, bags: readonly Bag[], never: readonly Ban[], season: Weeks): Dilute | null {
   const { from, until } = season;
   const bag = best(bags.filter((b) => mayDissolve(b, tree, never)), wants);
-  if (!bag || tree.tub === undefined || wants.N <= 0 || until < from) return null;
+  if (!bag || tree.tub === undefined || until < from) return null;
   // Where a week's part is too little to weigh, the can comes less often.
   return EVERY.map((weeks) => everyWeeks(weeks, tree, wants.N, bag, season)).find((d) => d !== null) ?? null;
 }
@@ -61,5 +61,5 @@ function mayDissolve(bag: Bag, { crop }: Tree, never: readonly Ban[]): boolean {
 function best(bags: readonly Bag[], wants: Wants): Bag | undefined {
   const missing = (b: Bag): number => (['P2O5', 'K2O'] as const).filter((n) => wants[n] > 0 && b.grade[n] === 0).length;
   const price = (b: Bag): number => (b.left !== null ? -1 : b.price && b.g ? b.price.amount / (b.g * b.grade.N) : Infinity);
-  return bags.toSorted((a, b) => missing(a) - missing(b) || (price(a) === price(b) ? 0 : price(a) - price(b)) || (a.label < b.label ? -1 : 1))[0];
+  return bags.toSorted((a, b) => missing(a) - missing(b) || price(a) - price(b) || (a.label < b.label ? -1 : 1))[0];
 }

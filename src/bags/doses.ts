@@ -15,7 +15,6 @@ import { isQuick } from './choose.ts';
 import type { Wants } from './mix.ts';
 import type { System } from './round.ts';
 import { roundDose, roundTogether, stepOf, volumeOf, withinStock } from './round.ts';
-import type { Spread } from './spread.ts';
 import { spread } from './spread.ts';
 
 export type Feed = {
@@ -61,8 +60,7 @@ export function dosesOf(facts: Facts, need: Need, { wants, open: { windows, done
     .sort((a, b) => NUTRIENTS.indexOf(a.serves) - NUTRIENTS.indexOf(b.serves));
   // Quick nitrogen of several bags falls on the same roots: the limit holds for their sum.
   const quickN = portions.filter((p) => quick(p.bag)).reduce((sum, p) => sum + p.g * p.bag.grade.N, 0);
-  const once: Spread = { doses: 1, ring: ringOf(tree, facts.crown), n: 0, cut: false, mostPerDose: Infinity };
-  const how = quickN > 0 ? spread(quickN, asked, windows.length, (s) => ringOf(tree, facts.crown, s)) : once;
+  const how = spread(quickN, asked, windows.length, (s) => ringOf(tree, facts.crown, s));
   const cut = wants.N > mostQuick * (1 + 1e-9) && quickN >= mostQuick * (1 - 1e-6);
   const sandy = facts.soil?.heaviness === 'light';
   return portions.flatMap((portion) => {
@@ -85,10 +83,9 @@ export function dosesOf(facts: Facts, need: Need, { wants, open: { windows, done
 /** Rounds the doses: those of a product that serve nitrogen together, so that the orchard's nitrogen stays true, every other by itself; no more is used than there is. A dose that rounds to nothing is null. */
 export function roundDoses(doses: readonly PlannedDose[], system: System, stock: ReadonlyMap<Bag, number>): (Feed | null)[] {
   const groups = new Map<string, number[]>();
-  const bagsSeen: Bag[] = [];
+  const bags = [...new Set(doses.map((dose) => dose.portion.bag))];
   doses.forEach((dose, i) => {
-    if (!bagsSeen.includes(dose.portion.bag)) bagsSeen.push(dose.portion.bag);
-    const key = `${bagsSeen.indexOf(dose.portion.bag)} ${dose.portion.serves}`;
+    const key = `${bags.indexOf(dose.portion.bag)} ${dose.portion.serves}`;
     const group = groups.get(key);
     if (group) group.push(i);
     else groups.set(key, [i]);
@@ -101,7 +98,7 @@ export function roundDoses(doses: readonly PlannedDose[], system: System, stock:
       : mine.map((d) => roundDose(d.planned.value, system, d.most));
     group.forEach((i, k) => (grams[i] = rounded[k]!));
   }
-  for (const bag of bagsSeen) {
+  for (const bag of bags) {
     const mine = doses.map((_, i) => i).filter((i) => doses[i]!.portion.bag === bag);
     withinStock(mine.map((i) => grams[i]!), mine.map((i) => doses[i]!.count), stock.get(bag) ?? Infinity, system).forEach((g, k) => (grams[mine[k]!] = g));
   }

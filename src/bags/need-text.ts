@@ -81,7 +81,7 @@ function partOf(part: string): { of: Nutrient; g: number } | { wrong: Notice } {
   const g = bare === 0 ? 0 : massOf(amount);
   const unclear = typeof bare === 'object' && bare !== null ? bare : typeof g === 'object' && g !== null ? g : null;
   if (unclear) return { wrong: notice('number-two-ways', 'error', { read: unclear.unclear, dot: unclear.unclear.replace(',', '.'), plain: unclear.unclear.replace(',', '') }) };
-  if (typeof g !== 'number' || !Number.isFinite(g)) return wrong('need-wrong');
+  if (typeof g !== 'number') return wrong('need-wrong');
   const oxide = g / (name.share ?? 1);
   if (oxide > MOST || (oxide > 0 && oxide < LEAST)) return wrong('need-absurd');
   return { of: name.of, g: oxide };

@@ -11,10 +11,11 @@ const LEAST_PIVOT = 1e-12;
 
 /** x with a·x = b for a square a; null where a is singular, or too near it for x to mean anything. */
 export function solve(a: number[][], b: number[]): number[] | null {
+  if (a.length === 0) return null;
   const row = a.map((r) => Math.max(...r.map(Math.abs)));
   const column = a.map((_, j) => Math.max(...a.map((r, i) => Math.abs(r[j]!) / row[i]!)));
-  if (a.length === 0 || [...row, ...column].some((scale) => !(scale > 0 && scale < Infinity))) return null;
   const parts = algebra.lup(a.map((r, i) => r.map((x, j) => x / row[i]! / column[j]!)));
+  // A row or column of noughts, and what is no number, leave a pivot that is no number either.
   if (parts.U.some((r, i) => !(Math.abs(r[i]!) > LEAST_PIVOT))) return null;
   const x = algebra.lusolve(parts, b.map((y, i) => y / row[i]!)).toArray().map((r, j) => r[0]! / column[j]!);
   return x.every(Number.isFinite) ? x : null;

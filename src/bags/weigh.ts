@@ -86,14 +86,13 @@ const sumOf = (columns: readonly number[][], x: readonly number[], rows: number)
   Array.from({ length: rows }, (_, r) => x.reduce((sum, g, i) => sum + g * columns[i]![r]!, 0));
 const distance = (a: readonly number[], b: readonly number[]): number => Math.sqrt(a.reduce((sum, x, i) => sum + (x - b[i]!) ** 2, 0));
 
-/** Amounts of the chosen columns that come nearest to the target, none below zero; null where they are none or not one. */
+/** Amounts of the chosen columns that come nearest to the target; null where there is no one answer. One below zero is none, and the others then stand for what they bring. */
 function fit(columns: readonly number[][], chosen: readonly number[], target: readonly number[], solve: Solve): number[] | null {
   const mine = chosen.map((i) => columns[i]!);
   const x = chosen.length === target.length
     ? solve(target.map((_, r) => mine.map((c) => c[r]!)), [...target])
     : solve(mine.map((a) => mine.map((b) => dot(a, b))), mine.map((a) => dot(a, target)));
-  const least = -NEAR * Math.max(...(x ?? [0]).map(Math.abs));
-  if (!x || x.some((g) => g < least)) return null;
+  if (!x) return null;
   const all = columns.map(() => 0);
   chosen.forEach((i, k) => (all[i] = Math.max(0, x[k]!)));
   return all;
