@@ -18,7 +18,7 @@ export function byYalps(program: Program, least: Sum): Solved {
   least.forEach((n, c) => cells[c]!.push(['least', n]));
   const found = solve<string, string>({
     direction: 'minimize', objective: 'least',
-    constraints: rows.map(({ least: min = -Infinity, most: max = Infinity }, r): [string, object] => [`r${r}`, min === max ? { equal: min } : { ...(min > -Infinity ? { min } : {}), ...(max < Infinity ? { max } : {}) }]),
+    constraints: rows.map(({ least: min = -Infinity, most: max = Infinity }, r): [string, object] => [`r${r}`, { min, max }]),
     variables: cells.map((c, i): [string, [string, number][]] => [`${i}`, c]),
     integers: [...whole].map((i) => `${i}`),
   }, { maxIterations: MOST_BRANCHES, maxPivots: whole.size > 0 ? MOST_STEPS * (columns + rows.length) : 100_000 });

@@ -119,6 +119,13 @@ test('the small solver leaves large tables of whole numbers alone, by their cell
   expect(byYalps(program(51, rows), sum([0, 1])).status).toBe('best');
 });
 
+test('it counts its branches, and gives up what takes too many', () => {
+  // Twos never make 41. Of two columns that is soon proved, of three only by far more branches than are allowed.
+  const odd = (columns: number): Program => program(columns, [{ of: sum(...Array.from({ length: columns }, (_, c): [number, number] => [c, 2])), least: 41, most: 41 }], Array.from({ length: columns }, (_, c) => c));
+  const least = (columns: number): Sum => sum(...Array.from({ length: columns }, (_, c): [number, number] => [c, 1 + c / 7]));
+  expect([2, 3].map((columns) => byYalps(odd(columns), least(columns)).status)).toEqual(['none', 'gave-up']);
+});
+
 describe('equations', () => {
   test.each<[string, number[][], number[], number[] | null]>([
     ['one', [[4]], [8], [2]], ['two', [[2, 1], [1, 3]], [5, 10], [1, 3]], ['minus', [[-2, 1], [1, 1]], [1, 4], [1, 3]], ['none', [], [], null], ['a row of noughts', [[0, 0], [1, 1]], [0, 1], null], ['a column of noughts', [[1, 0], [2, 0]], [1, 2], null],
