@@ -44,14 +44,14 @@ export type NitrogenNeed = {
   readonly carried?: number;
 };
 
-const zero = (cite: Cite, from: readonly Figure[] = []): Nitrogen => figure(0, 'g', 'N', 'none', cite, from);
+const zero = (cite: Cite, from: readonly Figure[]): Nitrogen => figure(0, 'g', 'N', 'none', cite, from);
 const untold: Cite = { source: 'medlar', at: 'fact-missing', mark: 'judgement' };
 const later: Cite = { source: 'medlar', at: 'table-later', mark: 'judgement' };
 const virginia: Cite = { source: 'virginia-note-21', at: 'no fertiliser at planting', mark: 'read' };
 
-/** In the planting year a plant is fed only by a table that begins with it and is the crop's own, or by the grower's own publisher. */
+/** In the planting year a plant is fed only by a table that begins with it and is the crop's own, or by the grower's own publisher; never by an orchard's rate of ground. */
 function fedAtPlanting(f: Facts): boolean {
-  const lead = leadOf(f, (r) => (!byGround(r) || f.rules.includes(r)) && r.years !== undefined && r.years[0] === (r.first ?? 0));
+  const lead = leadOf(f, (r) => r.label === undefined && r.years !== undefined);
   return lead !== null && lead.rule.low > 0 && (lead.rule.first === 1 || lead.why === 'own' || lead.why === 'here');
 }
 
@@ -75,8 +75,9 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
     if (growth > range.high.value) return none('growth-above', range.high.cite, [measured, range.high]);
     if (growth >= range.low.value) {
       const edges = [measured, range.low, range.high];
-      if (f.lastN === null || f.lastN <= 0) return none(f.lastN === null ? 'growth-within' : 'growth-repeat', range.low.cite, edges);
-      return repeated(f, f.lastN, edges) ?? none('fact-missing', untold);
+      const last = f.lastN ?? 0;
+      if (last <= 0) return none(f.lastN === null ? 'growth-within' : 'growth-repeat', range.low.cite, edges);
+      return repeated(f, last, edges) ?? none('fact-missing', untold);
     }
   }
   const dose = byRule(f);
@@ -85,7 +86,7 @@ export function nitrogenOf(f: Facts): NitrogenNeed {
     const need = figure(dose.need.value, 'g', 'N', 'growth-short', range.low.cite, [dose.need, told(growth, 'm', 'growth', f.tree.name), range.low]);
     return { ...adjusted(f, { ...dose, need }, 0, dose.need.cite), ifBelow: null };
   }
-  const conditional = !leaf && growth === null && range !== null && !f.young;
+  const conditional = !leaf && range !== null && !f.young;
   const short = leaf ? leaf.short : 0;
   return { ...adjusted(f, dose, short, dose.need.cite), ifBelow: conditional ? range.low : null };
 }
@@ -108,22 +109,24 @@ const byGround = (rule: Rule): boolean => rule.by === 'area';
 
 /** The smallest of what applies; null where the crop's table begins at a later age, or goes by a fact that nobody told. */
 function byRule(f: Facts): Dose | null {
-  const applied = (lead: Lead | null, g: Facts): Nitrogen | null => lead && applyRule(lead.rule, g, lead.rule.low, lead.rule.base?.[0] ?? 0);
+  // What leads can be applied.
+  const applied = ({ rule }: Lead, g: Facts): Nitrogen => applyRule(rule, g, rule.low, rule.base?.[0] ?? 0)!;
   if (!hasAreaRate(f)) {
     // Nobody is fed as an old plant by a guess: one year in the ground, until the age is told.
     const g = f.years === null && leadOf(f) === null ? { ...f, years: 1 } : f;
     const lead = leadOf(g);
+    if (!lead) return null;
     const need = applied(lead, g);
-    if (lead?.rule.label === 'orchard' && need && isTooMuch(need, f)) {
+    if (lead.rule.label === 'orchard' && isTooMuch(need, f)) {
       const most = figure(convert(DOSE_REFUSED.value, DOSE_REFUSED.unit, 'g/m2') * groundOf(f).value, 'g', 'N', 'bounded', DOSE_REFUSED.cite, [need, groundOf(f)]);
       return { need: most, cap: most.value, doses: dosesAYear(g, lead.rule), lead };
     }
-    return lead && need && { need, cap: capOf(lead.rule), doses: dosesAYear(g, lead.rule), lead };
+    return { need, cap: capOf(lead.rule), doses: dosesAYear(g, lead.rule), lead };
   }
   const [tree, ground] = [leadOf(f, (r) => !byGround(r)), leadOf(f, byGround, false)];
   // A place whose own publisher goes by ground alone needs no stranger's rule by age beside it.
   const lead = ground && tree && (ground.why === 'own' ? tree.why !== 'own' : ground.why === 'here' && tree.why !== 'own' && tree.why !== 'here') ? null : tree;
-  const candidates = [applied(lead, f), applied(ground, f), sizeCap(f)].filter((x): x is Nitrogen => x !== null);
+  const candidates = [lead && applied(lead, f), ground && applied(ground, f), sizeCap(f)].filter((x): x is Nitrogen => x !== null);
   if (candidates.length === 0) return null;
   const least = candidates.reduce((a, b) => (b.value < a.value ? b : a));
   const caps = [lead ? capOf(lead.rule) : Infinity, sizeCap(f)?.value ?? Infinity];
