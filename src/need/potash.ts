@@ -101,20 +101,22 @@ export function potashOf(f: Facts): SoilNeed<Potash> {
 /** What the noted crop takes off, at the upper figure of its publication; null without a weight or a figure. */
 function removalOf(f: Facts): Potash | null {
   const grams = f.tree.fruit?.g;
-  const removal = REMOVAL.find((r) => r.crops.includes(f.crop) && (r.of === 'K' || r.of === 'K2O') && r.part !== 'whole plant' && r.label === undefined && (r.kinds === undefined || r.kinds.includes(f.tree.word)));
+  const figures = REMOVAL.filter((r) => r.crops.includes(f.crop) && (r.of === 'K' || r.of === 'K2O') && r.part !== 'whole plant' && r.label === undefined);
+  // A figure for this kind alone goes before one for the crop.
+  const removal = figures.find((r) => r.kinds?.includes(f.tree.word)) ?? figures.find((r) => r.kinds === undefined);
   if (grams == null || !removal) return null;
   const fruit = told(grams, 'g', 'fruit', f.tree.name);
   // A short ton is 2,000 lb, so lb a ton is half a part in a thousand.
-  const share = removal.unit === 'lb/ton' ? removal.high / 2000 : convert(removal.high, 'kg/t', 'kg/t') / 1000;
+  const share = removal.high / (removal.unit === 'lb/ton' ? 2000 : 1000);
   const oxide = removal.of === 'K' ? share / ELEMENT_SHARE.K2O.share : share;
   return figure(grams * oxide, 'g', 'K2O', grams === 0 ? 'none' : 'removal', removal.cite, [fruit]);
 }
 
-/** K over Mg by weight, by the Austrian (CAL) tests only. */
+/** K over Mg by weight, by the Austrian (CAL) tests only; asked of a soil that was tested for potash. */
 function potashOverMagnesium(f: Facts): number {
-  const k = ratedOf(f, 'potassium');
+  const k = ratedOf(f, 'potassium')!;
   const mg = ratedOf(f, 'magnesium');
-  if (k?.reading.method !== 'cal' || !k.mgPerKg || !mg?.mgPerKg || mg.mgPerKg.value === 0) return 0;
+  if (k.reading.method !== 'cal' || !k.mgPerKg || !mg?.mgPerKg || mg.mgPerKg.value === 0) return 0;
   return k.mgPerKg.value / mg.mgPerKg.value;
 }
 
