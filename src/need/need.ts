@@ -102,7 +102,7 @@ function refused(f: Facts, stops: readonly Stop[]): Need {
   const nothing = <S extends 'N' | 'P2O5' | 'K2O'>(of: S): Figure<'g', S> => figure(0, 'g', of, 'stopped', stop.cite, [f.crown.area]);
   const [N, P2O5, K2O] = [nothing('N'), nothing('P2O5'), nothing('K2O')];
   const nitrogen: NitrogenNeed = { need: N, none: null, ifBelow: null, cap: 0, doses: 0, followed: null, lead: null, half: null };
-  return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, MgO: null, rules: f.tree.tub === undefined ? span(f, 'N') : [], leaflets: [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
+  return { verdict: 'wait', stops, nitrogen, N, P2O5, K2O, MgO: null, rules: span(f, 'N'), leaflets: [], span: { N: [N, N], P2O5: [P2O5, P2O5], K2O: [K2O, K2O] }, questions: [] };
 }
 
 const FACT_ASKED = { trunk: 'trunk-missing', height: 'height-missing', spacing: 'spacing-missing' } as const;

@@ -51,6 +51,8 @@ describe('where nobody wrote a rule of their own', () => {
   });
   test('whether anybody may lead', () => {
     expect([OLD, 'elderberry, planted 2016', 'pomegranate, planted 2016', 'mulberry, planted 2016'].map((line) => mayLead(facts(line)))).toEqual([true, true, false, false]);
+    // Taiwan prints a row for pears of its own, and no list of defaults names it.
+    expect([mayLead(facts('asian pear, planted 2016')), mayLead(facts('asian pear, planted 2016', [], {}, 'Taiwan'))]).toEqual([false, true]);
     // For hazels Italy's orchard rates of ground are all that may lead, anywhere.
     expect(mayLead(facts('hazelnut, planted 2016', [], {}, 'Virginia, US'))).toBe(true);
   });

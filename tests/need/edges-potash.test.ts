@@ -126,6 +126,10 @@ describe('dug in before planting, on five square metres', () => {
       expect(need).toMatchObject({ ask: null, need: { unit: 'g', of, step: grams === 0 ? 'none' : 'dug-in', cite: { source: whose }, from: [{ value: 5, unit: 'm2' }] } });
     }
   });
+  test('the most by Poland, of each its own row', () => {
+    expect(p('below', OLD, 'Ohio, US', bed).span[1].cite.at).toMatch(/without/);
+    expect(k('below', OLD, 'Ohio, US', bed).span[1].cite.at).toMatch(/heavy soil/);
+  });
   test('nothing where nobody told how much ground', () => {
     for (const need of [p('below', OLD, 'Ohio, US', { bed: null }), k('below', OLD, 'Ohio, US', { bed: null })]) expect(need).toMatchObject({ need: { value: 0, step: 'none', from: [] }, ask: null });
     const soil: Value[] = [{ item: 'potassium', target: 'below', value: 70 }];
