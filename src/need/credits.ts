@@ -41,4 +41,4 @@ export function credited(f: Facts, whole: Nitrogen): Credited {
 }
 
 /** Whether its compost is more than a year's, by its crown. */
-export const isMuchCompost = (f: Facts): boolean => f.tree.composted !== undefined && f.tree.composted > COMPOST_MOST.litresPerM2 * groundOf(f).value * (1 + 1e-9);
+export const isMuchCompost = (f: Facts): boolean => (f.tree.composted ?? 0) > COMPOST_MOST.litresPerM2 * groundOf(f).value * (1 + 1e-9);

@@ -10,12 +10,13 @@ import type { Facts } from './facts.ts';
 import { has } from './facts.ts';
 
 export type GrowthEdges = { readonly low: Figure<'m', 'growth'>; readonly high: Figure<'m', 'growth'> };
-type Ranged = { readonly crops: readonly Crop[]; readonly kinds?: readonly string[]; readonly region: string; readonly label?: string };
+type Ranged = { readonly crops: readonly Crop[]; readonly kinds?: readonly string[]; readonly region: string; readonly young?: true; readonly label?: string };
 
-/** The ranges of the grower's own state or country, else the first in the table that is for the crop; labelled ones never lead. */
+/** The range of the grower's own state or country, that for plants which do not bear before one for all; else the first in the table that is for the crop; labelled ones never lead. */
 function leading<T extends Ranged>(ranges: readonly T[], f: Facts): T | undefined {
   const mine = ranges.filter((r) => r.label === undefined && r.crops.includes(f.crop) && (r.kinds === undefined || r.kinds.includes(f.tree.word)));
-  return mine.find((r) => r.region === f.where.region) ?? mine[0];
+  const here = mine.filter((r) => r.region === f.where.region);
+  return here.find((r) => r.young) ?? here[0] ?? mine[0];
 }
 
 /** The wanted growth of the crop, bearing or not; null where nobody printed one (citrus). */

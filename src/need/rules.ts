@@ -99,23 +99,19 @@ function rulesFor(f: Pick<Facts, 'crop' | 'rules'>, of: Of): readonly Rule[] {
   return f.rules.length === 0 ? held : [...f.rules.filter((r) => r.crops.includes(f.crop) && ofRule(r) === of), ...held];
 }
 
-const LEADERS = new Map<Crop, readonly Rule[]>();
-
 /** The rules that may lead: those for gardens and single trees; where a crop has none, the rates of orchards by ground, which shrink with the plant. */
-export function leadersFor(f: Pick<Facts, 'crop' | 'rules'>): readonly Rule[] {
-  const known = f.rules.length === 0 ? LEADERS.get(f.crop) : undefined;
-  if (known) return known;
-  const all = rulesFor(f, 'N');
+function leadersOf(all: readonly Rule[]): readonly Rule[] {
   const home = all.filter((r) => r.label === undefined);
-  const leaders = home.length > 0 ? home : all.filter((r) => r.label === 'orchard' && r.by === 'area');
-  if (f.rules.length === 0) LEADERS.set(f.crop, leaders);
-  return leaders;
+  return home.length > 0 ? home : all.filter((r) => r.label === 'orchard' && r.by === 'area');
 }
 
-const hasRules = (f: Pick<Facts, 'crop' | 'rules'>): boolean => leadersFor(f).length > 0;
+const LEADERS = new Map([...BY_CROP.N].map(([crop, all]) => [crop, leadersOf(all)] as const));
+
+/** Those that may lead for a crop, the grower's own first. */
+export const leadersFor = (f: Pick<Facts, 'crop' | 'rules'>): readonly Rule[] => (f.rules.length === 0 ? LEADERS.get(f.crop) ?? [] : leadersOf(rulesFor(f, 'N')));
 
 /** The nearest kin with rules of its own, for a grower to choose; null where none is held. */
-export const kinOf = (word: string): Crop | null => (KIN[word] ?? []).find((crop) => hasRules({ crop, rules: [] })) ?? null;
+export const kinOf = (word: string): Crop | null => (KIN[word] ?? []).find((crop) => leadersFor({ crop, rules: [] }).length > 0) ?? null;
 
 /** What the leaflets of the grower's own country give, for gardens; of all countries where fewer than three publications do. */
 export function leaflets(f: Facts): Nitrogen[] {

@@ -24,9 +24,9 @@ const picked = (rule: Rule): Timing => ({ id: `${rule.id}.picked`, crops: rule.c
 export function timingOf(f: Facts, rule: Rule | null): Timing | null {
   if (f.tree.tub !== undefined) return null;
   if (rule?.when === 'after-harvest') return picked(rule);
-  const { country, region, mildWinters } = f.where;
+  const { region, mildWinters } = f.where;
   const all = TIMINGS.filter((t) => fits(t, f));
-  const here = all.filter((t) => t.region === region || (t.region === country && country !== 'US' && country !== 'CA'));
+  const here = all.filter((t) => t.region === region);
   const own = narrowest(here.filter((t) => t.label === undefined || t.cite.source === rule?.source), rule?.source);
   if (own) return own;
   const near = here.length > 0 ? [] : (BORDERS[region ?? ''] ?? []).map((r) => narrowest(all.filter((t) => t.region === r && t.label === undefined && !isPlaced(t)))).filter((t) => t !== null);
