@@ -27,7 +27,7 @@ export function classRate(id: string, target: Target): ClassRate {
 
 /** The class in the table of the grower's own state or country; null where none is printed there for soils. */
 export function ownRate(f: Facts, nutrient: SoilRate['nutrient'], stage: SoilRate['stage'], target: Target): ClassRate | null {
-  const own = SOIL_RATES.find((r) => r.by === 'soil' && r.nutrient === nutrient && r.stage === stage && r.crops.includes(f.crop) && (r.region === f.where.region || r.region === f.where.country));
+  const own = SOIL_RATES.find((r) => r.by === 'soil' && r.nutrient === nutrient && r.stage === stage && r.crops.includes(f.crop) && r.region === f.where.region);
   return own ? inClass(own, target) : null;
 }
 

@@ -9,7 +9,6 @@ import type { Nutrient } from '../units/substance.ts';
 import { NUTRIENTS } from '../units/substance.ts';
 import type { Facts } from './facts.ts';
 import { groundOf, isToCome } from './facts.ts';
-import { growthRange } from './growth.ts';
 import type { Need } from './need.ts';
 import { decided } from './need.ts';
 import { fits, leadersFor } from './rules.ts';
@@ -34,7 +33,7 @@ export function uncertaintyOf(f: Facts, need: Need): Uncertain {
   const found: Amounts = { N: need.N.value, P2O5: need.P2O5.value, K2O: need.K2O.value };
   if (need.verdict === 'wait' || f.tree.tub !== undefined || isToCome(f) || need.nitrogen.none === 'size-unknown') return { range: spread([found]), narrow: null };
   const variants = [...crowns(f), ...scatters(f), ...rules(f)].map(amountsOf);
-  // Fed on a condition: what the growth turns out to be decides.
+  // Fed on a condition: what the growth turns out to be decides, so nothing is the other answer about the shoots.
   const conditional = need.nitrogen.ifBelow ? [{ ...found, N: 0 }] : [];
   const moved = need.questions.map((question) => {
     const range = spread([found, ...answersTo(question, f).map(amountsOf), ...(question.code === 'shoots-missing' ? conditional : [])]);
@@ -80,12 +79,7 @@ const rules = (f: Facts): Facts[] => leadersFor(f).filter((rule) => fits(rule, f
 
 /** The tree as it would be by each of the likely answers. */
 function answersTo({ code }: Question, f: Facts): Facts[] {
-  const grown = (m: number): Facts => ({ ...f, tree: { ...f.tree, shoots: { m, year: f.season - 1 } } });
   switch (code) {
-    case 'shoots-missing': {
-      const range = growthRange(f);
-      return range ? [grown(range.low.value / 2), grown((range.low.value + range.high.value) / 2)] : [];
-    }
     case 'planted-missing': return [2, 5, 10].map((years) => ({ ...f, years }));
     case 'crown-missing': return crowns({ ...f, crown: { ...f.crown, guessed: true } });
     case 'fruit-weight': return [0, FULL_CROP * groundOf(f).value].map((g) => ({ ...f, tree: { ...f.tree, fruit: { said: 'weight' as const, g } } }));
