@@ -116,13 +116,12 @@ export const kinOf = (word: string): Crop | null => (KIN[word] ?? []).find((crop
 /** What the leaflets of the grower's own country give, for gardens; of all countries where fewer than three publications do. */
 export function leaflets(f: Facts): Nitrogen[] {
   const { country } = f.where;
-  const near = span(f, 'N', (r) => r.label === undefined && country !== null && (r.region === country || r.region.startsWith(`${country}-`)));
+  const near = span(f, 'N', (r) => r.label === undefined && (r.region === country || r.region.startsWith(`${country}-`)));
   return new Set(near.map((r) => r.cite.source)).size >= 3 ? near : span(f, 'N', (r) => r.label === undefined);
 }
 
-/** What every published rule that fits the tree gives of a nutrient, low and high. */
+/** What every published rule that fits the tree gives of a nutrient, low and high; none fits a tub. */
 export function span<S extends Of>(f: Facts, of: S, suits: (rule: Rule) => boolean = (): boolean => true): Figure<'g', S>[] {
-  if (f.tree.tub !== undefined) return [];
   return rulesFor(f, of).filter((rule) => suits(rule) && fits(rule, f)).flatMap((rule) => {
     const low = applyRule(rule, f, rule.low, rule.base?.[0] ?? 0);
     const wide = rule.high !== undefined || rule.base !== undefined;

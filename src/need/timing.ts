@@ -35,8 +35,8 @@ export function timingOf(f: Facts, rule: Rule | null): Timing | null {
 
 /** What other publications say, those for the crop alone first; weak pages only where they are the place's own. */
 export function othersOf(f: Facts, leading: Timing | null): Otherwise[] {
-  const { region, country } = f.where;
-  return TIMINGS.filter((t) => isOf(t, f) && t.said !== leading?.said && (t.label !== 'weak' || t.region === region || t.region === country)).sort((a, b) => a.crops.length - b.crops.length)
+  const here = f.where.region;
+  return TIMINGS.filter((t) => isOf(t, f) && t.said !== leading?.said && (t.label !== 'weak' || t.region === here)).sort((a, b) => a.crops.length - b.crops.length)
     .map(({ said, region, label }) => ({ said, region, ...(label ? { label } : {}) }));
 }
 

@@ -2,7 +2,7 @@
 // Made rules are read by what their columns mean (tables/rule.ts), arithmetic by hand; printed rows have their source beside them.
 import { describe, expect, test } from 'vitest';
 import type { Facts } from '../../src/need/facts.ts';
-import { applyRule, capOf, fits, kinOf, leaflets, span } from '../../src/need/rules.ts';
+import { applyRule, capOf, fits, kinOf, leadersFor, leaflets, span } from '../../src/need/rules.ts';
 import { dosesAYear, othersOf, printedDoses, timingOf } from '../../src/need/timing.ts';
 import type { Rule } from '../../src/tables/rule.ts';
 import { sourceOf } from '../../src/tables/sources.ts';
@@ -23,6 +23,8 @@ describe('a rule is meant for a tree', () => {
     // Twelve feet are 3.6576 m; the nearer of the two spacings counts.
     [`${OLD}, spacing 12 x 14 ft`, { spacingFt: 12 }, {}, true], [`${OLD}, spacing 11 x 14 ft`, { spacingFt: 12 }, {}, false], [OLD, { spacingFt: 12 }, {}, false],
     [OLD, { if: 'no-soil-test' }, {}, true], [OLD, { if: 'no-soil-test' }, { soil: { rated: [], heaviness: null } }, false],
+    // Iowa: 8 to 15 in; nobody prints how far citrus should grow.
+    [`${OLD}, shoots 8 in 2025`, { if: 'growth-short' }, {}, false], [`${OLD}, shoots 7.9 in 2025`, { if: 'growth-short' }, {}, true], ['lemon, planted 2016, shoots 30 in 2025', { crops: ['citrus'], if: 'growth-short' }, {}, true],
     [OLD, { if: 'growth-short' }, {}, true], [`${OLD}, shoots 2 in 2025`, { if: 'growth-short' }, {}, true], [`${OLD}, shoots 20 in 2025`, { if: 'growth-short' }, {}, false],
   ];
   test.each(cases)('%s: %j', (line, more, also, wanted) => { expect(fits(rule(more), facts(line, [], also))).toBe(wanted); });
@@ -45,6 +47,7 @@ describe('what a rule comes to', () => {
     ['a row', { by: 'row', gives: { of: 'N', unit: 'lb' } }, 'raspberry, planted 2016, spacing 3 x 8 ft', 10 * 453.59237 * 0.03], ['a row, untold', { by: 'row', gives: { of: 'N', unit: 'lb' } }, 'raspberry, planted 2016', 10 * 453.59237 * 0.03], ['a row, nowhere told', { by: 'row' }, OLD, null],
     // An orchard's kg/ha is for all the ground of the tree, 12 m²; a garden's g/m² for the ten under its crown.
     ['all its ground', { by: 'area', gives: { of: 'N', unit: 'kg/ha' }, low: 100 }, `${OLD}, spacing 3 x 4 m`, 120], ['under its crown', { by: 'area', gives: { of: 'N', unit: 'g/m2' } }, `${OLD}, spacing 3 x 4 m`, 100],
+    ['all its ground, an acre of 4046.8564224 m²', { by: 'area', gives: { of: 'N', unit: 'lb/acre' }, low: 100 }, `${OLD}, spacing 3 x 4 m`, (12 * 100 * 453.59237) / 4046.8564224], ['all its ground by an orchard page in g/m²', { by: 'area', gives: { of: 'N', unit: 'g/m2' }, label: 'orchard' }, `${OLD}, spacing 3 x 4 m`, 120],
     // A cup of eight ounces of a tenth of nitrogen; a ceiling of four cups.
     ['cups', { by: 'years', gives: { of: 'product', unit: 'cup', percentN: 10, ozPerCup: 8 }, low: 1, cap: 4 }, OLD, 4 * 8 * 28.349523125 * 0.1],
   ])('%s', (_, more, line, wanted) => {
@@ -56,7 +59,8 @@ describe('what a rule comes to', () => {
     expect(applyRule(rule({ by: 'years', cap: 50 }), facts(OLD), 10)).toMatchObject({ value: 50, step: 'rule-capped' });
     expect(applyRule(rule({ by: 'years', cap: 100 }), facts(OLD), 10)).toMatchObject({ value: 100, step: 'rule' });
     expect(applyRule(rule({ years: [1, 12] }), facts(OLD), 10)!.step).toBe('table-year');
-    expect(applyRule(rule(), facts(OLD), 10, 5)!.value).toBe(15);
+    expect(applyRule(rule(), facts(OLD), 10, 5)).toMatchObject({ value: 15, unit: 'g', of: 'N', step: 'rule', cite: { source: 'own-rules' }, from: [{ of: 'tree', unit: 'year' }] });
+    for (const [by, of, unit] of [['area', 'crown', 'm2'], ['canopy', 'crown', 'm'], ['trunk', 'trunk', 'm']] as const) expect(applyRule(rule({ by }), facts(`${OLD}, trunk 4 in across`), 10)!.from, by).toMatchObject([{ of, unit }]);
     expect(applyRule(rule({ by: 'height' }), facts(`${OLD}, 12 ft high`), 10)!.from[0]).toMatchObject({ unit: 'm', of: 'tree', step: 'told' });
     expect(applyRule(rule({ by: 'row' }), facts('raspberry, planted 2016'), 10)!.from[0]).toMatchObject({ unit: 'm', of: 'tree', step: 'in-row' });
   });
@@ -68,6 +72,11 @@ describe('what a rule comes to', () => {
     const f = facts(OLD, [], { rules: own });
     expect(span(f, 'N', (r) => own.includes(r)).map((x) => x.value)).toEqual([7, 9]);
     expect(span(f, 'K2O', (r) => own.includes(r)).map((x) => [x.value, x.of])).toEqual([[3, 'K2O']]);
+    // Beside what grows with it something at any age: 5 to 7.
+    const based = rule({ low: 3, base: [5, 7] });
+    expect(span(facts(OLD, [], { rules: [based] }), 'N', (r) => r === based).map((x) => x.value)).toEqual([8, 10]);
+    const product = rule({ gives: { of: 'product', unit: 'g', percentN: 10 }, low: 50 });
+    expect(span(facts(OLD, [], { rules: [product] }), 'N', (r) => r === product).map((x) => x.value)).toEqual([5]);
     expect(span(facts('apple, planted 2016, tub 60 L', [], { rules: own }), 'N')).toEqual([]);
   });
   test('leaflets are of the own country, where three publications speak there', () => {
@@ -79,6 +88,21 @@ describe('what a rule comes to', () => {
       for (const source of sources) expect(sourceOf(source)).toBeDefined();
     }
     expect(leaflets(facts(OLD, [], {}, 'Kenya')).map((x) => x.cite.source)).toContain('rhs-feeding');
+  });
+  test('a page for all of the States is one of the country\'s', () => { expect(leaflets(facts('blueberry, planted 2016')).map((x) => x.cite.source)).toContain('eorg-blueberry'); });
+  // Oregon's tables are for orchards, the Post's of 1977 old: no leaflets of today's gardens.
+  test('no leaflet is an orchard\'s', () => { for (const where of ['Ohio, US', 'Kenya']) for (const not of ['oregon-fg23', 'post-1977', 'nmsu-h319-apple']) expect(leaflets(facts(`${OLD}, dwarf`, [], {}, where)).map((x) => x.cite.source)).not.toContain(not); });
+  test('the nearest kin that has rules', () => { expect(['quince', 'mulberry', 'aronia', 'crab apple', 'serviceberry'].map(kinOf)).toEqual(['pear', 'fig', 'currant', 'apple', 'apple']); });
+  test('who may lead: pages for gardens; where there are none, orchard rates of ground', () => {
+    for (const rules of [[], [rule()]]) {
+      const hazels = leadersFor({ crop: 'hazelnut', rules });
+      expect(hazels.length).toBeGreaterThan(0);
+      expect(hazels.every((r) => r.label === 'orchard' && r.by === 'area')).toBe(true);
+      const apples = leadersFor({ crop: 'apple', rules });
+      expect(apples.slice(0, rules.length)).toEqual(rules);
+      expect(apples.every((r) => r.label === undefined)).toBe(true);
+      expect(leadersFor({ crop: 'other', rules })).toEqual([]);
+    }
   });
   test('a plant that nobody knows has no kin', () => { expect(kinOf('no such plant')).toBeNull(); });
 });
