@@ -22,6 +22,7 @@ import type { Report } from './soil/read.ts';
 import { readReport } from './soil/read.ts';
 import type { Sample } from './soil/reading.ts';
 import type { Day } from './units/date.ts';
+import { dateOrderIn } from './units/date.ts';
 import type { Season } from './when/season.ts';
 import { seasonOf } from './when/season.ts';
 
@@ -62,7 +63,7 @@ export function gather(source: string, reportText: (file: string, place: Place) 
       absent.add(file);
       continue;
     }
-    const report = read(found.text, file);
+    const report = read(found.text, file, dateOrderIn(orchard.where.country));
     reports.set(file, report);
     told.set(file, [...(found.notices ?? []), ...report.notices]);
   }

@@ -17,6 +17,7 @@ import type { Notice, Question } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { readReport } from '../soil/read.ts';
 import type { Report } from '../soil/read.ts';
+import { dateOrderIn } from '../units/date.ts';
 import { showDay } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { give, questionList } from './answer.ts';
@@ -40,7 +41,7 @@ export async function readCommand(named: string | undefined, options: Common, io
   if ('refused' in found) return give({ command: 'read', result: null, notices: [found.refused], language: where.language }, json, io);
   // Without its place a report is rated less: why there is none is told, and the report read all the same.
   const placeless = folder.orchard ? [] : folder.notices.filter((n) => n.severity === 'error' && n.place?.file === ORCHARD_FILE).map((n): Notice => ({ ...n, severity: 'warning' }));
-  return answer([reportIn(found, name)], [name], where, options, io, placeless);
+  return answer([reportIn(found, name, where)], [name], where, options, io, placeless);
 }
 
 async function fromStdin(io: Io): Promise<ReportFile> {
@@ -51,8 +52,8 @@ async function fromStdin(io: Io): Promise<ReportFile> {
   }
 }
 
-function reportIn(found: Extract<ReportFile, { text: string }>, name: string): Report {
-  const report = readReport(found.text, name);
+function reportIn(found: Extract<ReportFile, { text: string }>, name: string, { country }: Home): Report {
+  const report = readReport(found.text, name, dateOrderIn(country));
   return { ...report, notices: [...found.notices, ...report.notices] };
 }
 
@@ -66,7 +67,7 @@ function readAll(files: readonly string[], where: Home, options: Common, io: Io,
   const names = [...new Set(files)];
   const reports = names.flatMap((name) => {
     const found = readReportFile(resolve(folderOf(options, io), name), name);
-    return 'text' in found ? [reportIn(found, name)] : [];
+    return 'text' in found ? [reportIn(found, name, where)] : [];
   });
   return answer(reports, names, where, options, io);
 }

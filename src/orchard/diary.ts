@@ -5,8 +5,8 @@
 import type { Notice, Place } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
-import type { Day } from '../units/date.ts';
-import { isoDate } from '../units/date.ts';
+import type { DateOrder, Day } from '../units/date.ts';
+import { dateOrderIn, dateOrderOf, isoDate } from '../units/date.ts';
 import type { Unclear } from './measure.ts';
 import { lengthOf, massOf } from './measure.ts';
 
@@ -146,7 +146,7 @@ function everyEntry(source: string, file: string, country: string | null = null)
   const { shape, head } = shapeOf(text);
   if (!shape) return { entries: [], notices: [notice('diary-head', 'error', { file, columns: COLUMNS.join(',') }, place(head.start, head.start + 1))] };
 
-  const order = slashOrder(text, country);
+  const order = dateOrderOf(text, country === null ? null : dateOrderIn(country) ?? 'day first');
   const entries: Entry[] = [];
   const notices: Notice[] = [];
   for (let at = head.next; at < text.length;) {
@@ -165,7 +165,7 @@ function everyEntry(source: string, file: string, country: string | null = null)
   return { entries, notices };
 }
 
-function entryOf(row: Row, shape: Shape, line: number, place: (start: number, end: number) => Place, order: SlashOrder): { entry: Entry } | { notices: Notice[] } {
+function entryOf(row: Row, shape: Shape, line: number, place: (start: number, end: number) => Place, order: DateOrder): { entry: Entry } | { notices: Notice[] } {
   const whole = (): Place => place(row.start, row.cells.at(-1)?.end ?? row.start + 1);
   if (row.openQuote !== undefined) return { notices: [notice('diary-quote', 'warning', {}, place(row.openQuote, row.openQuote + 1))] };
   if (row.cells.length !== shape.columns.length) {
@@ -195,22 +195,13 @@ function entryOf(row: Row, shape: Shape, line: number, place: (start: number, en
 const whatOf = (text: string): What | null => WHATS.find((w) => w === text.toLowerCase().replace('sulfur', 'sulphur')) ?? null;
 
 /** A day as diaries write it; null also for a month alone, and for 4/10/2026 where nothing tells which is the month. */
-function dayOf(text: string, order: SlashOrder): Day | null {
+function dayOf(text: string, order: DateOrder): Day | null {
   const slashed = SLASHED.exec(text);
   if (slashed) return order === null ? null : isoDate(order === 'month first' ? `${slashed[3]!}-${slashed[1]!}-${slashed[2]!}` : `${slashed[3]!}-${slashed[2]!}-${slashed[1]!}`);
   return /^\p{L}/u.test(text) && !/\d\D+\d/.test(text) ? null : isoDate(text);
 }
 
-type SlashOrder = 'month first' | 'day first' | null;
 const SLASHED = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/;
-
-/** A spreadsheet turns every date of a file alike: by one that can be read but one way, else by the country. */
-function slashOrder(text: string, country: string | null): SlashOrder {
-  const all = [...text.matchAll(/(?<![\d/])(\d{1,2})\/(\d{1,2})\/\d{4}(?![\d/])/g)];
-  const [days, months] = [all.some((m) => Number(m[1]) > 12), all.some((m) => Number(m[2]) > 12)];
-  if (days !== months) return days ? 'day first' : 'month first';
-  return days || country === null ? null : country === 'US' ? 'month first' : 'day first';
-}
 
 /** Names parted by semicolons; one that holds a semicolon stands in quotation marks. */
 function namesOf(cell: string): string[] {

@@ -11,6 +11,7 @@ import { showDay } from '../words/show.ts';
 import { say } from '../words/words.ts';
 import { button, choose, el, field, fill } from './dom.ts';
 import type { Child } from './dom.ts';
+import { dateOrderIn } from '../units/date.ts';
 import { readOnce } from './seen.ts';
 import { FIRST_REPORT, withReport } from './state.ts';
 import type { Context, View } from './view.ts';
@@ -59,7 +60,7 @@ export function reportView(ctx: Context): View {
 /** What was understood, sample by sample; then what must be asked, and what is wrong. */
 function answered(text: string, file: string, ctx: Context, answer: (line: string) => void): Child[] {
   const w = wordsOf(ctx);
-  const { samples, notices, questions } = readOnce(text, file);
+  const { samples, notices, questions } = readOnce(text, file, dateOrderIn(ctx.early().where.country));
   return [
     ...(notices.length > 0 ? [el('ul', { class: 'wrong' }, ...notices.slice(0, MOST_ROWS).map((n) => el('li', {}, n.place ? w('on-line', { line: n.place.line, text: noticeText(n, ctx.language) }) : noticeText(n, ctx.language))))] : []),
     ...(questions.length > 0 ? [el('h3', { tabindex: -1 }, w('asked')), ...questions.slice(0, MOST_ROWS).map((q, i) => questionBox(q, i, ctx, answer))] : []),

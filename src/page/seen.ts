@@ -16,7 +16,7 @@ import type { Place } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Report } from '../soil/read.ts';
 import { readReport } from '../soil/read.ts';
-import type { Day } from '../units/date.ts';
+import type { DateOrder, Day } from '../units/date.ts';
 import type { State } from './state.ts';
 import { treeLines, withTree } from './state.ts';
 
@@ -39,12 +39,12 @@ export function see(state: State, today: Day): Seen {
 }
 
 /** Reports as last read: most touches change none. */
-const lastRead = new Map<string, { readonly text: string; readonly report: Report }>();
-export function readOnce(text: string, file: string): Report {
+const lastRead = new Map<string, { readonly text: string; readonly dates: DateOrder; readonly report: Report }>();
+export function readOnce(text: string, file: string, dates: DateOrder = null): Report {
   const known = lastRead.get(file);
-  if (known?.text === text) return known.report;
-  const report = readReport(text, file);
-  lastRead.set(file, { text, report });
+  if (known?.text === text && known.dates === dates) return known.report;
+  const report = readReport(text, file, dates);
+  lastRead.set(file, { text, dates, report });
   return report;
 }
 

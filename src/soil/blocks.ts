@@ -13,7 +13,7 @@ import { LONGEST_LINE, spot } from './text.ts';
 import { lookFor } from './token.ts';
 
 /** The rows of a table, each value read as a line of its own and placed at its cell. */
-export function gridEvents(grid: Grid, header: Line, context: Context, notices: Notice[], dayFirst: boolean): Event[] {
+export function gridEvents(grid: Grid, header: Line, context: Context, notices: Notice[]): Event[] {
   const { file } = context;
   const own = grid.commas ? { ...context, style: 'point' as const, look: lookFor(context.words, 'point') } : context;
   const bySample = new Map<string | null, Event[]>();
@@ -26,7 +26,7 @@ export function gridEvents(grid: Grid, header: Line, context: Context, notices: 
     for (const piece of row.lines) {
       const place = spot(row.line, file, piece.start, piece.end);
       const text = piece.text.slice(0, LONGEST_LINE);
-      const meta = metaOf({ number: row.line.number, raw: text, text }, dayFirst);
+      const meta = metaOf({ number: row.line.number, raw: text, text }, context.dates);
       if (meta?.taken) {
         list.push({ kind: 'taken', is: meta.taken, weak: false });
         got++;

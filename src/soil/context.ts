@@ -1,5 +1,6 @@
 /** What the lines above a line told of it. */
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
+import type { DateOrder } from '../units/date.ts';
 import type { Style } from './number.ts';
 import type { Look } from './token.ts';
 import type { Words } from './vocabulary.ts';
@@ -8,6 +9,8 @@ import type { Words } from './vocabulary.ts';
 export type Context = {
   readonly file: string;
   readonly words: Words;
+  /** How 3/11/2025 is meant, where the report's language or the country says. */
+  readonly dates: DateOrder;
   readonly look: Look;
   readonly style: Style;
   readonly method: Method | null;

@@ -93,7 +93,7 @@ export function typeLine(hand: Hand, typed: string): Turn {
   const block = blockOf(hand, hand.text.split('\n'));
   const here = before.samples.flatMap((s) => s.readings).filter((r) => holds(block, r.place.line - 1));
   // Several values that all stand there already would open a sample that nobody named.
-  const again = after.samples.length > before.samples.length && findNames(plain.text).length > 0 && metaOf(plain, false) === null ? here.find((r) => found.readings.some((a) => a.item === r.item)) : undefined;
+  const again = after.samples.length > before.samples.length && findNames(plain.text).length > 0 && metaOf(plain, null) === null ? here.find((r) => found.readings.some((a) => a.item === r.item)) : undefined;
   if (again) return stays({ is: 'twice', line: again.place.line, there: again.asPrinted, typed: line, either: null });
   if (found.errors || found.lost) return stays({ is: 'wrong', notices: found.notices });
   if (found.readings.length > 0) {
@@ -194,8 +194,8 @@ function headed(line: string): string | null {
   const text = line.trim();
   const m = SAMPLE_LINE.exec(text);
   if (!m) return null;
-  const meta = metaOf(linesOf(text)[0]!, false);
-  return (meta ? meta.sample !== undefined : !/[:=]/.test(text) && !withinLine(text, false)) ? m[1] || text : null;
+  const meta = metaOf(linesOf(text)[0]!, null);
+  return (meta ? meta.sample !== undefined : !/[:=]/.test(text) && !withinLine(text, null)) ? m[1] || text : null;
 }
 
 /** "2: top strip" of "Sample #2: top strip". */

@@ -3,6 +3,7 @@ import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import type { Item, Method, ReportUnit } from '../tables/items.ts';
 import { ITEMS } from '../tables/items.ts';
+import type { DateOrder } from '../units/date.ts';
 import { isoDate } from '../units/date.ts';
 import type { Line } from './text.ts';
 import { spot } from './text.ts';
@@ -40,11 +41,11 @@ export const isBareDate = (text: string): boolean => /^\s*(?:datum|date|fecha|da
 /** What stands behind the words for a day of sampling. */
 const takenIn = (text: string): string => (TAKEN.exec(text)?.[1] ?? '').replace(/\|/g, ' ').trim();
 
-/** A day of sampling that America and Europe read differently; `dayFirst` where the report's language settles it. */
-export function dateTwoWays(line: Line, file: string, dayFirst: boolean): Notice | null {
+/** A day of sampling that America and Europe read differently; `order` where the report's language or country settles it. */
+export function dateTwoWays(line: Line, file: string, order: DateOrder): Notice | null {
   const said = takenIn(line.text);
   const days = daysOf(said);
-  if (days.length < 2 || dayFirst) return null;
+  if (days.length < 2 || order !== null) return null;
   const start = line.text.lastIndexOf(said);
   return takenTwoWays(line, file, { start, end: start + said.length, days });
 }
@@ -58,10 +59,10 @@ export function asTyped(piece: string, line: Line): string {
 }
 
 /** What a line says of its sample; null where it is another line. */
-export function metaOf(line: Line, dayFirst: boolean): Meta | null {
+export function metaOf(line: Line, order: DateOrder): Meta | null {
   const { text } = line;
   const days = daysOf(takenIn(text));
-  const day = dayFirst ? days.at(-1) : days[0];
+  const day = order === 'day first' ? days.at(-1) : days[0];
   if (day) return { taken: day };
   const depth = DEPTH.exec(text);
   if (depth && !/\d{4}|\d.* {2,}\d|[a-z]{3,} ?[:=]|,\s*[a-z]{3}/i.test(depth[1]!) && findNames(depth[1]!).length === 0) return { depth: depth[1]!.replace(/\|/g, ' ').trim() };
@@ -82,7 +83,7 @@ export function metaOf(line: Line, dayFirst: boolean): Meta | null {
   const named = asTyped(sample, line);
   if (findNames(rest).length > 0) return { sample: named, rest };
   // "Field: Backyard      Date sampled: 21 Oct 2025    Depth 6 in"
-  const beside = others.flatMap((cell) => metaOf({ ...line, text: cell }, dayFirst) ?? []).filter((m) => m.sample === undefined);
+  const beside = others.flatMap((cell) => metaOf({ ...line, text: cell }, order) ?? []).filter((m) => m.sample === undefined);
   return Object.assign({}, ...beside, { sample: named }) as Meta;
 }
 

@@ -37,6 +37,8 @@ import type { Look } from './token.ts';
 import { lookFor } from './token.ts';
 import { toldBelow } from './told.ts';
 import type { Words } from './vocabulary.ts';
+import type { DateOrder } from '../units/date.ts';
+import { dateOrderOf } from '../units/date.ts';
 import { languageOf, wordsOf } from './vocabulary.ts';
 import { withinLine } from './within.ts';
 
@@ -51,8 +53,8 @@ const LAB = /^\s*lab(?:oratory)?\s*[:=](.+)/i;
 /** Units in which advice is given, and none. */
 const OF_ADVICE: readonly (ReportUnit | null)[] = [...AMOUNTS, null];
 
-/** Reads a report. `file` names it in notices. Never throws on any text. */
-export function readReport(text: string, file: string): Report {
+/** Reads a report. `file` names it in notices; `dates` says how 3/11/2025 is meant where the text itself does not. Never throws on any text. */
+export function readReport(text: string, file: string, dates: DateOrder = null): Report {
   const refused = refuse(text, file);
   if (refused) return { samples: [], notices: [refused], questions: [] };
   const notices: Notice[] = [];
@@ -68,7 +70,7 @@ export function readReport(text: string, file: string): Report {
   const look = lookFor(words, style);
   const lines = joined(printed, look, words);
   const keys = keysOf(printed, words);
-  const events = eventsOf(lines, { ...contextOf(text, file, told.kind === 'leaf'), words, look, style, indexBeside: keys.indexBeside }, keys, notices, questions, answers, labs);
+  const events = eventsOf(lines, { ...contextOf(text, file, told.kind === 'leaf'), words, look, style, indexBeside: keys.indexBeside, dates: dateOrderOf(text, words.language === null || words.language === 'en' ? dates : 'day first') }, keys, notices, questions, answers, labs);
   const samples = samplesOf(events, notices).map((d, i) => finish(d, i, answers, labs, told.kind === 'leaf'));
   const quick = samples.flatMap((s) => s.readings.filter((r) => r.unit === 'MAF' && r.lab.rating === null && r.lab.range === null));
   if (quick[0]) notices.push(notice('quick-test', 'note', { item: quick[0].item }, quick[0].place));
@@ -79,7 +81,7 @@ export function readReport(text: string, file: string): Report {
   return { samples, notices, questions: [...questions, ...samples.flatMap((s) => s.readings.flatMap((r) => asked(r, answers, samples.length > 1 ? s.name : '', told.kind === 'leaf')))] };
 }
 
-function contextOf(text: string, file: string, leaf: boolean): Omit<Context, 'words' | 'look' | 'style' | 'indexBeside'> {
+function contextOf(text: string, file: string, leaf: boolean): Omit<Context, 'words' | 'look' | 'style' | 'indexBeside' | 'dates'> {
   return {
     file, method: null, methods: new Map(), unit: null, saturation: false, ground: null, german: GERMAN.test(text),
     indexFrom: /\b(?:uk|rb209)\b/i.test(text) ? 0 : null, leaf,
@@ -88,8 +90,7 @@ function contextOf(text: string, file: string, leaf: boolean): Omit<Context, 'wo
 
 /** What each line says, in order. Headings change how the lines below are read. */
 function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: Notice[], questions: Question[], answers: Map<Item, Answer>, labs: Map<Item, Method>): Event[] {
-  const { file } = first;
-  const dayFirst = first.words.language !== null && first.words.language !== 'en';
+  const { file, dates } = first;
   const events: Event[] = [];
   const ofLetter: Notice[] = [];
   const below = toldBelow(lines, first);
@@ -110,12 +111,12 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
       continue;
     }
     if (keys.lines.has(line.number)) continue;
-    const unsure = dateTwoWays(line, file, dayFirst);
+    const unsure = dateTwoWays(line, file, dates);
     if (unsure) {
       (isBareDate(line.text) ? ofLetter : notices).push(unsure);
       continue;
     }
-    elsewhere = headsElsewhere(lines, i, first.look) || (elsewhere && !OF_SOIL.test(line.text) && !metaOf(line, dayFirst)?.sample);
+    elsewhere = headsElsewhere(lines, i, first.look) || (elsewhere && !OF_SOIL.test(line.text) && !metaOf(line, dates)?.sample);
     if (elsewhere || saysElsewhere(line, first.look)) {
       unread(line);
       continue;
@@ -123,11 +124,11 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     const grid = readGrid(lines, i, first.words);
     if (grid) {
       for (const head of grid.strange) notices.push(notice('column-unknown', 'warning', { read: head.text }, spot(line, file, head.start, head.end)));
-      events.push(...gridEvents(grid, line, context, notices, dayFirst));
+      events.push(...gridEvents(grid, line, context, notices));
       i += grid.length - 1;
       continue;
     }
-    const meta = metaOf(line, dayFirst);
+    const meta = metaOf(line, dates);
     if (meta) {
       if (meta.sample) events.push({ kind: 'sample', name: meta.sample });
       if (meta.sample) advice = false;
@@ -171,7 +172,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
       continue;
     }
     line = parted(line);
-    const within = withinLine(line.text, dayFirst);
+    const within = withinLine(line.text, dates);
     if (within?.taken) events.push({ kind: 'taken', is: within.taken, weak: true });
     if (within?.unsure) notices.push(takenTwoWays(line, file, within.unsure));
     if (within?.depth) events.push({ kind: 'depth', is: `${line.raw.slice(within.depth.start, within.depth.end)} ${within.depth.unit}`.trim(), weak: true });

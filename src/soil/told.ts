@@ -132,7 +132,7 @@ export function toldBelow(lines: readonly Line[], context: Context): ReadonlyMap
     block = [];
   };
   for (const line of lines) {
-    if (metaOf(line, false)?.sample) close();
+    if (metaOf(line, null)?.sample) close();
     const told = tells.get(line);
     const mark = told ? { line: line.number, is: 'told' as const, told } : valuesOf(line, context);
     if (mark) block.push(mark);

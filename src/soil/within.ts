@@ -1,5 +1,6 @@
 /** Day and depth of sampling within a line that says other things too: "Sampled 3 Nov 2025 to 6 inches, received 5 Nov 2025". */
 import { DEPTH_WORDS, OTHER_DAYS, SAMPLED } from '../tables/report-words.ts';
+import type { DateOrder } from '../units/date.ts';
 import { daysOf } from './meta.ts';
 import type { Span } from './patterns.ts';
 import { blank } from './vocabulary.ts';
@@ -25,16 +26,17 @@ const DEPTHS: readonly RegExp[] = [
 ];
 const LOOSE: readonly RegExp[] = [new RegExp(`(?<![\\d.,/-])(?<depth>${TWO})`, 'i'), new RegExp(`\\b(?:to|down to|bis|hasta|jusqu'a|fino a|ate) (?<depth>${SPAN})`, 'i')];
 
-/** What a line says within it; null where it says neither. `dayFirst` where the report's language settles the order of day and month. */
-export function withinLine(text: string, dayFirst: boolean): Within | null {
+/** What a line says within it; null where it says neither. `order` where the report's language or country settles that of day and month. */
+export function withinLine(text: string, order: DateOrder): Within | null {
   if (text.length > 300) return null;
   const found = [...text.matchAll(DAY)].map((m) => ({ start: m.index, end: m.index + m[0].length, days: daysOf(m[0].replace(/(?<=\d)(?:st|nd|rd|th)\b/i, '').replace(/\bof\b/i, '').replace(/ {2,}/g, ' ')) })).filter((d) => d.days.length > 0);
   const sampled = found.find((d, i) => isSampling(text.slice(found[i - 1]?.end ?? 0, d.start), text.slice(d.end, d.end + 24)));
   const depth = depthOf(blank(text, found));
   if (!sampled && !depth) return null;
   // Only English puts the month first, and not everywhere.
-  const settled = dayFirst || [...text.matchAll(SAMPLED)].some((m) => !/^(?:sampl|collected|taken|drawn|pulled)/i.test(m[0]));
-  const sure = sampled && (sampled.days.length === 1 || settled) ? sampled.days.at(-1)! : null;
+  const foreign = [...text.matchAll(SAMPLED)].some((m) => !/^(?:sampl|collected|taken|drawn|pulled)/i.test(m[0]));
+  const settled = order !== null || foreign;
+  const sure = sampled && (sampled.days.length === 1 || settled) ? (order === 'month first' && !foreign ? sampled.days[0]! : sampled.days.at(-1)!) : null;
   return { taken: sure, unsure: sampled && sure === null ? sampled : null, depth, whole: sampled !== undefined || found.length === 0 };
 }
 

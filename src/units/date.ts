@@ -21,6 +21,18 @@ export function monthOf(word: string): number | null {
   return at < 0 ? null : at + 1;
 }
 
+/** Which number of 3/11/2025 is the day; null where nobody can say. */
+export type DateOrder = 'month first' | 'day first' | null;
+/** How a country writes it, by the Unicode CLDR's short dates; Canada and the Philippines use both. */
+export const dateOrderIn = (country: string | null): DateOrder => (country === null || country === 'CA' || country === 'PH' ? null : country === 'US' ? 'month first' : 'day first');
+
+/** As one date of the text says that can be read but one way, else as told: a lab and a spreadsheet write all dates alike. */
+export function dateOrderOf(text: string, told: DateOrder): DateOrder {
+  const all = [...text.matchAll(/(?<![\d/])(\d{1,2})\/(\d{1,2})\/\d{4}(?![\d/])/g)];
+  const [days, months] = [all.some((m) => Number(m[1]) > 12), all.some((m) => Number(m[2]) > 12)];
+  return days === months ? (days ? null : told) : days ? 'day first' : 'month first';
+}
+
 /** "3 Nov 2025", "November 3, 2025", "2025-11-03", "3.11.2025" → ISO; null for anything else, and for 3/11/2025, which has two readings. */
 export function isoDate(text: string): Day | null {
   const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text);
