@@ -12,8 +12,10 @@ import { rateSample } from '../rating/rate.ts';
 import { byFeel } from '../rating/texture.ts';
 import { notice } from '../reason/notice.ts';
 import type { Hand, Reply } from '../soil/hand.ts';
-import { answerLine, isUnfinished, openHand, reportOf, typeLine, undo } from '../soil/hand.ts';
+import { answerLine, openHand, reportOf, typeLine, undo } from '../soil/hand.ts';
 import { readReport } from '../soil/read.ts';
+import { isUnfinished } from '../soil/unfinished.ts';
+import { dateOrderIn } from '../units/date.ts';
 import { say } from '../words/words.ts';
 import { give } from './answer.ts';
 import { leadsOut, readReportFile } from './files.ts';
@@ -65,12 +67,12 @@ function sit(target: Target, home: Home, io: Io, ask: Ask): { readonly is: 'typi
   if (raw !== null && 'notices' in found && found.notices.length > 0) return null;
   const text = (raw ?? '').replace(/\r\n?/g, '\n');
   const base = { target, home, language: home.language, io, ask, written: raw === null ? null : text, end: raw?.includes('\r\n') ? '\r\n' as const : '\n' as const, typing: false, asked: new Set<string>() };
-  const plain: Hand = { file: target.shown, text, sample: 0, past: [] };
+  const plain: Hand = { file: target.shown, text, dates: dateOrderIn(home.country), sample: 0, past: [] };
   const report = reportOf(plain);
   const blank = text.trim() === '' || report.notices.some((n) => n.code === 'form-blank' || n.code === 'report-empty');
-  if (raw === null || blank || isUnfinished(text)) return { is: 'typing', sitting: { ...base, typing: true, hand: openHand(target.shown, text) } };
+  if (raw === null || blank || isUnfinished(text)) return { is: 'typing', sitting: { ...base, typing: true, hand: openHand(target.shown, text, plain.dates) } };
   // A lab that stands in the file already has answered for what it measures by.
-  const open = readReport(text, target.shown).questions.filter((q) => answerLine(q, '') !== null).map(keyOf);
+  const open = readReport(text, target.shown, plain.dates).questions.filter((q) => answerLine(q, '') !== null).map(keyOf);
   const answered = report.questions.map(keyOf).filter((key) => !open.includes(key));
   return open.length > 0 ? { is: 'questions', sitting: { ...base, hand: plain, asked: new Set(answered) } } : null;
 }

@@ -7,7 +7,7 @@ import type { Notice } from '../reason/notice.ts';
 import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Hand } from '../soil/hand.ts';
-import { finish, unfinished } from '../soil/hand.ts';
+import { finish, unfinished } from '../soil/unfinished.ts';
 import type { Language } from '../words/words.ts';
 import { say } from '../words/words.ts';
 import { readReportFile, reason } from './files.ts';

@@ -6,12 +6,13 @@
 import type { Notice, Question } from '../reason/notice.ts';
 import type { Item, Method } from '../tables/items.ts';
 import { labMethods, labsNamed, methodName } from '../tables/labs.ts';
-import { say } from '../words/words.ts';
+import type { DateOrder } from '../units/date.ts';
 import { metaOf } from './meta.ts';
 import { readReport } from './read.ts';
 import type { Report } from './read.ts';
 import type { Reading } from './reading.ts';
 import { linesOf } from './text.ts';
+import { finish } from './unfinished.ts';
 import { findMethods } from './patterns.ts';
 import { blank, findNames, isUnknown, methodCalled } from './vocabulary.ts';
 import { withinLine } from './within.ts';
@@ -19,6 +20,8 @@ import { withinLine } from './within.ts';
 export type Hand = {
   /** Names the file in notices. */
   readonly file: string;
+  /** How 3/11/2025 is meant, where the country says. */
+  readonly dates: DateOrder;
   readonly text: string;
   /** Which of the text's sample headings the lines go under, from 0; counts only where there are several. */
   readonly sample: number;
@@ -43,28 +46,21 @@ export type Reply =
 
 export type Turn = { readonly hand: Hand; readonly reply: Reply };
 
-/** Ends a file whose typing was not ended; the same in every language, and no part of a hand's text. */
-const UNFINISHED = `# ${say('en-US', 'hand', 'unfinished')}`;
 const LAB_LINE = /^\s*(?:lab|laboratory)\s*[:=]\s*(\S.*)/i;
 const SAMPLE_LINE = /^sample\b[^:=#]*[:=#]?\s*(.*)/i;
 const ANSWER_LINE = /\s(?:method|unit)\s*[:=]/i;
 
-export const isUnfinished = (text: string): boolean => text.split('\n').includes(UNFINISHED);
-export const finish = (text: string): string => text.split('\n').filter((l) => l !== UNFINISHED).join('\n');
-/** The text as it is kept until typing is ended. */
-export const unfinished = (text: string): string => `${text}${UNFINISHED}\n`;
-
 /** Starts, or goes on with what is there. */
-export function openHand(file: string, text: string): Hand {
+export function openHand(file: string, text: string, dates: DateOrder = null): Hand {
   const begun = finish(text);
-  const open = { file, text: begun, sample: 0, past: [] };
+  const open = { file, dates, text: begun, sample: 0, past: [] };
   const blocks = blocksOf(begun.split('\n'));
   const empty = blocks.findIndex((b) => begun.split('\n').slice(b.from + 1, b.to).every((l) => /^\s*(?:#.*|[^:]+:\s*)?$/.test(l)));
   return { ...open, sample: Math.max(0, empty < 0 ? blocks.length - 1 : empty) };
 }
 
 /** The report as it stands. What `lab:` means is worked out here, so its line is left out. */
-export const reportOf = (hand: Pick<Hand, 'file' | 'text'>): Report => readReport(hand.text.split('\n').map((l) => (LAB_LINE.test(l) ? '' : l)).join('\n'), hand.file);
+export const reportOf = (hand: Pick<Hand, 'file' | 'text' | 'dates'>): Report => readReport(hand.text.split('\n').map((l) => (LAB_LINE.test(l) ? '' : l)).join('\n'), hand.file, hand.dates);
 
 /** The laboratory that the report names; 'unknown' where the grower does not know, null where nothing is said. */
 export function labOf(hand: Pick<Hand, 'text'>): string | null {
@@ -101,7 +97,7 @@ export function typeLine(hand: Hand, typed: string): Turn {
     return withMethods({ ...best, past: [...hand.past, memory(hand, line)] }, { is: 'read', readings: renumbered(found.readings, number, at), notices: found.notices.map((n) => (n.place ? { ...n, place: { ...n.place, line: at } } : n)) });
   }
   if (found.notices.length > 0) return stays({ is: 'wrong', notices: found.notices });
-  const alone = readReport(line, hand.file).samples.flatMap((s) => s.readings);
+  const alone = readReport(line, hand.file, hand.dates).samples.flatMap((s) => s.readings);
   const there = here.find((r) => alone.some((a) => a.item === r.item && a.value === r.value));
   if (there) return stays({ is: 'same', line: there.place.line });
   if (after.samples.some((s) => s.unread.some((u) => u.line === number))) return stays({ is: 'unread' });

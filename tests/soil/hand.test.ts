@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Hand } from '../../src/soil/hand.ts';
-import { answer, answerLine, finish, isUnfinished, labAnswer, labOf, openHand, questionsOf, reportOf, typeLab, typeLine, undo, unfinished } from '../../src/soil/hand.ts';
+import { answer, answerLine, labAnswer, labOf, openHand, questionsOf, reportOf, typeLab, typeLine, undo } from '../../src/soil/hand.ts';
+import { finish, isUnfinished, unfinished } from '../../src/soil/unfinished.ts';
 import { readReport } from '../../src/soil/read.ts';
 import { methodCalled } from '../../src/soil/vocabulary.ts';
 import type { Item, Method } from '../../src/tables/items.ts';
