@@ -57,7 +57,17 @@ function edited(text: string, change: (doc: Document) => void): string | null {
   if (doc.contents === null) (doc as { contents: unknown }).contents = new YAMLMap();
   if (!isMap(doc.contents)) return null;
   change(doc);
-  return doc.toString({ lineWidth: 0 });
+  return sound(doc);
+}
+
+/** The text of a document; null for one that cannot be written, as with a name of YAML's own (an alias) that stands for nothing, or not so that it reads again. */
+function sound(doc: Document): string | null {
+  try {
+    const text = doc.toString({ lineWidth: 0 });
+    return readAs(text).doc.errors.length === 0 ? text : null;
+  } catch {
+    return null;
+  }
 }
 
 /** Sets a fact of the whole orchard (`where`, `bud-break`); an empty one is taken out. */

@@ -196,8 +196,11 @@ export async function judged(doors, root, c) {
     if (again.stdout !== first.stdout || again.stderr !== first.stderr || JSON.stringify(again.after) !== JSON.stringify(first.after)) faults.push('run twice, it answers otherwise');
   }
   if (!argv.includes('--json') && !argv.includes('--batch') && !argv.includes('--')) {
-    const json = await ran(doors, root, [...argv, '--json'], files, stdin, today);
-    faults.push(...faultsOf({ doors }, [...argv, '--json'], files, stdin, json).map((f) => `--json: ${f}`));
+    // At the end it would be the value of a flag that has none.
+    const at = argv[0]?.startsWith('-') ? argv.length : Math.min(1, argv.length);
+    const asked = [...argv.slice(0, at), '--json', ...argv.slice(at)];
+    const json = await ran(doors, root, asked, files, stdin, today);
+    faults.push(...faultsOf({ doors }, asked, files, stdin, json).map((f) => `--json: ${f}`));
     if (json.code !== first.code && !first.thrown && !json.thrown) faults.push(`exit ${first.code} as text, ${json.code} with --json`);
     ms = Math.max(ms, json.ms);
   }

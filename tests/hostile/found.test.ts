@@ -1,5 +1,6 @@
 // What the fuzzer (tests/fuzz) and the checker of patterns found, each with what should have come of it.
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { parseBag } from '../../src/orchard/bag.ts';
 import { treeLines, withFact, withTree } from '../../src/page/state.ts';
 import { readReport } from '../../src/soil/read.ts';
@@ -96,6 +97,16 @@ test.each(['"\\u2028"', '"a\\u2028b"', '"a\\nb"', '"\\n"', '""'])('a zone, a fac
 
 test('the page shows a tree whose line holds an alias that leads nowhere, as it stands', () => {
   expect(treeLines('trees:\n  A: [apple, *gone]\n  B: pear\n').map((t) => [t.name, t.facts])).toEqual([['A', '[apple, *gone]'], ['B', 'pear']]);
+});
+
+// YAML 1.2.2, 7.1: an alias must follow its anchor; and "-" with a line break begins a list (8.2.1).
+test('the page changes nothing of a text that could not be written, or not so that it reads again', () => {
+  expect([withFact('soil: *gone\ntrees:\n  A: apple\n', 'where', 'Ohio, US'), withTree('trees:\n  A: [apple, *gone]\n', 'B', 'pear')]).toEqual([null, null]);
+  for (const fact of ['-\n\n  2 oz each', '-', '- a', '? b', ': c', '# d', '&e', '*f', '!g', '%h', '@i', '`j', '[', '{', '"', "'", '|', '>', 'a: b', 'a #b', '---', '...']) {
+    const text = withFact('trees:\n  A: apple\n', 'where', fact);
+    if (text === null) expect(fact).toContain('\n');
+    else expect([parse(text), parse(withFact(text, 'where', 'Ohio, US')!)]).toEqual([{ trees: { A: 'apple' }, where: fact }, { trees: { A: 'apple' }, where: 'Ohio, US' }]);
+  }
 });
 
 test.each([['a bag', 'trees:\n  A: apple\nstore:\n  - '], ['a tree', 'trees:\n  A: apple, ']])('%s of 60,000 signs is refused at once', async (_, before) => {
