@@ -10,7 +10,8 @@ export type CurvePoint = { readonly ph: number; readonly low: number; readonly h
 export function curveOf(ask: PhAsk, plan: PhPlan): CurvePoint[] {
   if ((plan.verdict !== 'lime' && plan.verdict !== 'sulphur') || plan.reason === 'lab') return [];
   const [from, to] = [plan.now.value, plan.goal.value];
-  const tenths = Array.from({ length: Math.floor(Math.abs(from - to) * 10 + 1e-9) }, (_, i) => Math.round((to + (from > to ? i : -i) / 10) * 100) / 100).reverse();
+  // What lies nearer than half a hundredth is the pH that is there.
+  const tenths = Array.from({ length: Math.ceil(Math.abs(from - to) * 10 - 0.05) }, (_, i) => Math.round((to + (from > to ? i : -i) / 10) * 100) / 100).reverse();
   const points = tenths.flatMap((ph): CurvePoint[] => {
     const { goal, dugIn, range } = phPlan({ ...ask, goal: ph })!;
     // A goal that the test's table raised is no goal of its own.
