@@ -11,7 +11,7 @@ const context = (more: Partial<Context> = {}): Context => ({ file: 'r.txt', meth
 
 describe('an index of a scale', () => {
   // The UK's targets are at 2 and its scale starts at 0 (RB209); Ireland's start at 1 and aim at 3 (Teagasc).
-  test.each<[number | null, number | null, Method | null, string | null]>([
+  test.each<[number | null, Context['indexFrom'], Method | null, string | null]>([
     [0, 0, null, 'very-low'], [1, 0, null, 'low'], [2, 0, null, 'optimum'], [2.5, 0, null, 'optimum'], [3, 0, null, 'high'], [9, 0, null, 'high'], [10, 0, null, null], [-1, 0, null, null], [null, 0, null, null],
     [1, null, 'morgan', 'very-low'], [2, null, 'morgan', 'low'], [3, null, 'morgan', 'optimum'], [4, null, 'morgan', 'high'], [0, null, 'morgan', null], [2, null, 'olsen', null], [2, null, null, null], [2, 0, 'morgan', 'optimum'],
   ])('%j from %j by %j: %j', (said, indexFrom, method, word) => { expect(indexWord(said, method, context({ indexFrom }))).toBe(word); });
