@@ -31,14 +31,14 @@ export const ROOMS = {
       '!tests/soil/any-text', '!tests/soil/reader-properties', '!tests/hostile/reports-signs'],
   },
   units: { least: 80, tests: ['tests/units/', 'tests/rating-units/', ...published('densities', 'weigh')] },
-  reason: { least: 80, tests: ['tests/rating-units/', 'tests/need/lead', 'tests/orchard/sentence', 'tests/cli/answers', 'tests/cli/usage', 'tests/words/'] },
+  reason: { least: 80, tests: ['tests/reason/', 'tests/rating-units/', 'tests/need/lead', 'tests/orchard/sentence', 'tests/cli/answers', 'tests/cli/usage', 'tests/words/'] },
   when: { least: 80, tests: ['tests/when/edges', 'tests/when/season', 'tests/when/windows', ...published('practice', 'orchard'), 'tests/plan/', 'tests/when/mirror'] },
   orchard: {
     least: 80,
     tests: ['tests/orchard/sentence', 'tests/orchard/bag-labels', 'tests/orchard/', 'tests/bags/labels', 'tests/ph/lime-labels', 'tests/need/own-rules', ...published('examples', 'grades', 'densities', 'release', 'mixing'), 'tests/cli/new', 'tests/hostile/orchards', 'tests/orchard/any-line'],
   },
-  sheet: { least: 80, tests: ['tests/cli/calendar', 'tests/cli/years', 'tests/hostile/sheets', 'tests/hostile/injection', 'tests/words/'] },
-  json: { least: 80, tests: ['tests/rating/read', 'tests/bags/labels', 'tests/orchard/shape', 'tests/cli/answers', 'tests/cli/usage', 'tests/ph/curve', 'tests/bags/weigh'] },
+  sheet: { least: 80, tests: ['tests/sheet/', 'tests/cli/calendar', 'tests/cli/years', 'tests/hostile/sheets', 'tests/hostile/injection', 'tests/words/'] },
+  json: { least: 80, tests: ['tests/json/', 'tests/rating/read', 'tests/bags/labels', 'tests/orchard/shape', 'tests/cli/answers', 'tests/cli/usage', 'tests/ph/curve', 'tests/bags/weigh'] },
   src: {
     least: 80,
     tests: ['tests/plan/', 'tests/published/deciding-by-hand/', 'tests/need/lead', 'tests/need/credits', 'tests/need/beds', 'tests/when/windows', 'tests/orchard/', 'tests/need/', 'tests/bags/bans', 'tests/bags/choose', 'tests/cli/years', 'tests/cli/answers', 'tests/need/uncertain', '!tests/orchard/any-line'],
