@@ -85,13 +85,14 @@ function awaitsRetest(amended: readonly Day[], taken: Day | null, today: Day): b
 }
 
 export function amendmentPurchases(plans: readonly TreePlan[], orchard: Orchard): Purchase[] {
-  const bags = new Map<string, Bag>();
+  const plain = new Map<string, Bag>();
   const used = new Map<Bag, number>();
   for (const { ph, tree } of plans) {
     if (!ph || ph.g <= 0) continue;
     const kind = ph.plan.verdict === 'lime' ? 'lime' : 'sulphur';
-    const bag: Bag = ph.bag ?? bags.get(kind) ?? unlisted(kind, tree, orchard.where.language);
-    bags.set(kind, bag);
+    const bag: Bag = ph.bag ?? plain.get(kind) ?? unlisted(kind, tree, orchard.where.language);
+    // What no bag serves is bought by itself, also where a listed bag served another plant.
+    if (ph.bag === null) plain.set(kind, bag);
     used.set(bag, (used.get(bag) ?? 0) + ph.g * tree.count);
   }
   return purchasesOf(used, orchard.store);
