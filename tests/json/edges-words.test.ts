@@ -86,16 +86,16 @@ describe('the verdict on a bag', () => {
     offer: { bag: feed('A', [20, 0, 0], { g: 1000, price: dollars(10) }), usedG: 500, supplied: NONE, over: NONE, short: NONE, wanted: { N: 100, P2O5: 100, K2O: 100 }, unwanted: NONE, ...offer },
     verdict: 'buy', why: 'best', bags: 1, cost: 10, costPerNeededKg: null, leftG: null, ...more }, forTrees, system, 'en-US');
   const extra = (N: number, P2O5 = 0): typeof NONE => ({ N, P2O5, K2O: 0 });
-  test.each<[string, string, string]>([
-    ['bought', said({}), 'BUY 1. $10 feeds them all.'], ['for a typed need', said({}, {}, 'metric', false), 'BUY 1. $10 meets the need.'], ['no price: the amount', said({ cost: null }), 'BUY 1. 500 g feeds them all.'], ['no weight', said({ bags: null, cost: null }), 'BUY. 500 g feeds them all.'],
+  test.each<[string, () => string, string]>([
+    ['bought', () => said({}), 'BUY 1. $10 feeds them all.'], ['for a typed need', () => said({}, {}, 'metric', false), 'BUY 1. $10 meets the need.'], ['no price: the amount', () => said({ cost: null }), 'BUY 1. 500 g feeds them all.'], ['no weight', () => said({ bags: null, cost: null }), 'BUY. 500 g feeds them all.'],
     // Over 8 % of the need and a gram is told, the nutrient by its name.
-    ['over', said({}, { over: extra(9, 30) }), 'BUY 1. $10 feeds them all. Brings more than is needed: 9 g N, 30 g P2O5.'], ['rounding', said({}, { over: extra(8) }), 'BUY 1. $10 feeds them all.'], ['a gram', said({}, { over: extra(1), wanted: NONE }), 'BUY 1. $10 feeds them all.'],
-    ['short', said({}, { short: extra(9) }), 'BUY 1. $10; still short: 9 g N.'], ['left', said({ leftG: 500 }), 'BUY 1. $10 feeds them all. 500 g over; it keeps.'], ['a gram left', said({ leftG: 1 }), 'BUY 1. $10 feeds them all.'],
+    ['over', () => said({}, { over: extra(9, 30) }), 'BUY 1. $10 feeds them all. Brings more than is needed: 9 g N, 30 g P2O5.'], ['rounding', () => said({}, { over: extra(8) }), 'BUY 1. $10 feeds them all.'], ['a gram', () => said({}, { over: extra(1), wanted: NONE }), 'BUY 1. $10 feeds them all.'],
+    ['short', () => said({}, { short: extra(9) }), 'BUY 1. $10; still short: 9 g N.'], ['left', () => said({ leftG: 500 }), 'BUY 1. $10 feeds them all. 500 g over; it keeps.'], ['a gram left', () => said({ leftG: 1 }), 'BUY 1. $10 feeds them all.'],
     // $50 a kilogram is 50 × 0.45359237 = $22.68 a pound.
-    ['a kilo', said({ costPerNeededKg: 50 }), 'BUY 1. $10 feeds them all. $50 a kilo of what is needed.'], ['a pound', said({ costPerNeededKg: 50 }, {}, 'us'), 'BUY 1. $10 feeds them all. $22.68 a pound of what is needed.'], ['no cost, no rate', said({ costPerNeededKg: 50, cost: null }), 'BUY 1. 500 g feeds them all.'],
-    ['fine', said({ verdict: 'fine', why: 'dearer', bags: 2, costPerNeededKg: 50 }), 'FINE, 2. Dearer: $10. $50 a kilo of what is needed.'], ['surplus', said({ verdict: 'fine', why: 'surplus', bags: null }, { over: extra(9) }), 'FINE. It brings more than is needed: 9 g N.'],
-    ['left where it is', said({ verdict: 'leave', why: 'short' }, { short: extra(9), over: extra(0, 50) }), 'LEAVE IT. It leaves short: 9 g N.'], ['tubs', said({ verdict: 'leave', why: 'tubs' }), 'LEAVE IT. For the tubs alone: 500 g, $10.'],
-  ])('%s', (_, is, wanted) => { expect(is).toBe(wanted); });
+    ['a kilo', () => said({ costPerNeededKg: 50 }), 'BUY 1. $10 feeds them all. $50 a kilo of what is needed.'], ['a pound', () => said({ costPerNeededKg: 50 }, {}, 'us'), 'BUY 1. $10 feeds them all. $22.68 a pound of what is needed.'], ['no cost, no rate', () => said({ costPerNeededKg: 50, cost: null }), 'BUY 1. 500 g feeds them all.'],
+    ['fine', () => said({ verdict: 'fine', why: 'dearer', bags: 2, costPerNeededKg: 50 }), 'FINE, 2. Dearer: $10. $50 a kilo of what is needed.'], ['surplus', () => said({ verdict: 'fine', why: 'surplus', bags: null }, { over: extra(9) }), 'FINE. It brings more than is needed: 9 g N.'],
+    ['left where it is', () => said({ verdict: 'leave', why: 'short' }, { short: extra(9), over: extra(0, 50) }), 'LEAVE IT. It leaves short: 9 g N.'], ['tubs', () => said({ verdict: 'leave', why: 'tubs' }), 'LEAVE IT. For the tubs alone: 500 g, $10.'],
+  ])('%s', (_, is, wanted) => { expect(is()).toBe(wanted); });
 });
 
 test('an entry of the diary: "each" where it is weighed for several', () => {
