@@ -27,6 +27,8 @@ export function trendsOf(tests: readonly { readonly taken: string; readonly rate
     const kind = ({ reading, mgPerKg }: Rated): string => `${reading.method ?? ''} ${reading.tag ?? ''} ${mgPerKg ? 'mg/kg' : `${reading.unit ?? ''} ${reading.form ?? ''}`}`;
     const same = all.filter((x) => kind(x.r) === kind(newest.r) && !x.r.reading.below && !x.r.reading.above);
     const points = same.map(({ taken, r }) => pointOf(taken, r));
+    // "Magnesium > 200 ppm" alone is nothing to go by.
+    if (points.length === 0) return [];
     return [{
       item, method: newest.r.reading.method, unit: newest.r.mgPerKg ? 'mg/kg' : newest.r.reading.unit ?? '', points, trend: trendOf(points), jump: points.some((p, i) => i > 0 && jumps(item, points[i - 1]!.value, p.value)),
       elsewhere: all.filter((x) => !same.includes(x)).map((x) => x.taken), cite: scatterOf(item).cite,

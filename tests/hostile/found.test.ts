@@ -117,6 +117,17 @@ test.each([['a bag', 'trees:\n  A: apple\nstore:\n  - '], ['a tree', 'trees:\n  
   expect(ms).toBeLessThan(3000);
 });
 
+// A report may print no day, and "over 200" is no value to set beside others.
+test.each(['', 'taken: 3 Nov 2025\n'])('years of a zone whose one test has a value without an end, day "%s"', async (taken) => {
+  const { text } = await both(['years'], { 'orchard.yaml': GOOD, 'soil/2025.txt': `${taken}pH 5.9\nMagnesium > 200 ppm\n` });
+  expect([text.code, text.stdout.includes('5.9'), text.stdout.includes('Mg')]).toEqual([0, true, false]);
+});
+test('years of a zone with an undated test of another method', async () => {
+  const orchard = GOOD.replace('  bank: soil/2025.txt\n', '  bank:\n    - soil/2025.txt\n    - soil/old.txt\n');
+  const { text } = await both(['years'], { 'orchard.yaml': orchard, 'soil/2025.txt': 'pH 5.9\nOlsen P 18 ppm\n', 'soil/old.txt': 'pH 5.8\nMehlich 3 P 42 ppm\n' });
+  expect(text.stdout).not.toMatch(/undefined|NaN/);
+});
+
 // YAML 1.1 (yaml.org/type/bool, yaml.org/type/int) makes a truth of "no" and 750 of "12:30"; a grower's words are neither, whatever the first line asks for.
 test.each(['%YAML 1.1\n---\n', '\uFEFF%YAML 1.1\n---\n', '%YAML\t1.1 # old\n---\n'])('a file that asks for YAML 1.1 reads as any other: %j', async (head) => {
   const text = GOOD.replace('store:', '  no: apple, planted 2019, 10 ft across, shoots 10 in\n  12:30: pear, planted 2019, 10 ft across, shoots 10 in\nstore:');
