@@ -69,7 +69,7 @@ function faultsOf({ doors }, argv, files, stdin, r) {
   // Help and version are text whatever else is asked.
   const helps = ['-h', '--help', '-V', '--version'].some((f) => argv.includes(f));
   if (argv.includes('--json') && r.stdout !== '' && !helps) faults.push(...shape(doors, r.stdout, r.code));
-  if (argv.includes('--batch')) for (const line of r.stdout.split('\n').filter(Boolean)) faults.push(...shape(doors, line, null));
+  if (argv.includes('--batch') && !helps) for (const line of r.stdout.split('\n').filter(Boolean)) faults.push(...shape(doors, line, null));
   if (r.code !== 0 && r.stderr.trim() === '' && !argv.includes('--json')) faults.push(`exit ${r.code} and not a word on stderr`);
   return faults;
 }
