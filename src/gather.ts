@@ -109,7 +109,7 @@ function zonesOf(orchard: Orchard, reports: ReadonlyMap<string, Report>, today: 
       return sample ? [{ test, sample }] : [];
     });
     const undated = tests.filter((t) => t.sample.taken === undefined);
-    if (tests.length > 1 && undated.length > 0) notices.push(notice('test-undated', 'error', { file: undated[0]!.test.file, zone: zone.name }, undated[0]!.test.place));
+    if (tests.length > 1) for (const { test } of undated) notices.push(notice('test-undated', 'error', { file: test.file, zone: zone.name }, test.place));
     for (const t of tests) if (t.sample.taken !== undefined && t.sample.taken > today) notices.push(notice('test-future', 'warning', { file: t.test.file, day: t.sample.taken }, t.test.place));
     const twin = tests.find((t, i) => t.sample.taken !== undefined && tests.slice(0, i).some((u) => u.sample.taken === t.sample.taken));
     if (twin) notices.push(notice('test-same-day', 'error', { zone: zone.name, day: twin.sample.taken! }, twin.test.place));

@@ -146,7 +146,7 @@ function everyEntry(source: string, file: string, country: string | null = null)
   const { shape, head } = shapeOf(text);
   if (!shape) return { entries: [], notices: [notice('diary-head', 'error', { file, columns: COLUMNS.join(',') }, place(head.start, head.start + 1))] };
 
-  const order = dateOrderOf(text, country === null ? null : dateOrderIn(country) ?? 'day first');
+  const order = dateOrderOf(text, dateOrderIn(country));
   const entries: Entry[] = [];
   const notices: Notice[] = [];
   for (let at = head.next; at < text.length;) {

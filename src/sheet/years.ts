@@ -18,12 +18,11 @@ const nameOf = (s: Series, L: Language): string => [say(L, 'item', s.item), s.me
 /** "P, Mehlich 3: 60 (Nov 2019), 72 (Nov 2022), 80 mg/kg (Nov 2025). It rises." */
 export function seriesLine(s: Series, L: Language): string {
   const points = s.points.map((p, i) => `${valueOf(s, p.value, L)}${i === s.points.length - 1 && s.unit && !isPh(s) ? ` ${s.unit}` : ''}${p.taken === '' ? '' : ` (${showMonth(p.taken, L)})`}`).join(', ');
-  const dated = s.elsewhere.filter((d) => d !== '');
   return [
     `${nameOf(s, L)}: ${points}.`,
     s.trend === null ? '' : say(L, 'years', s.trend),
     s.jump ? say(L, 'years', 'jump') : '',
-    dated.length > 0 ? say(L, 'years', 'elsewhere', { list: dated.map((d) => showMonth(d, L)).join(', ') }) : '',
+    s.elsewhere.length > 0 ? say(L, 'years', 'elsewhere', { list: s.elsewhere.map((d) => showMonth(d, L)).join(', ') }) : '',
   ].filter(Boolean).join(' ');
 }
 

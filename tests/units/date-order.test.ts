@@ -1,5 +1,6 @@
 // Which number of 3/11/2025 is the day, held against the Unicode CLDR's short dates as the runtime carries them (Intl), and against what a report says of itself.
 import { describe, expect, test } from 'vitest';
+import { readDiary } from '../../src/orchard/diary.ts';
 import { readReport } from '../../src/soil/read.ts';
 import { dateOrderIn, dateOrderOf } from '../../src/units/date.ts';
 import { medlar } from '../medlar.ts';
@@ -35,4 +36,9 @@ describe('the day of sampling', () => {
     const { json } = await medlar(['read', '--json', '--today', '2026-08-01'], { 'orchard.yaml': `where: ${where}\nsoil: soil.txt\ntrees:\n  A: apple\n`, 'soil.txt': LINE });
     expect((json.result as { samples: { taken?: string }[] }).samples[0]!.taken).toBe(day);
   });
+});
+
+test.each([['US', ['2026-03-05']], ['AU', ['2026-05-03']], ['CA', []]] as const)('a diary in %s', (country, days) => {
+  const { entries, notices } = readDiary('date,trees,what,bag,amount,note\n03/05/2026,A,fed,,,\n', 'diary.csv', country);
+  expect([entries.map((e) => e.date), notices.length]).toEqual([days, days.length === 0 ? 1 : 0]);
 });
