@@ -1,5 +1,6 @@
 /** What the year's feed does to the soil's pH, as lime that it brings or uses up. */
 import type { Bag } from '../orchard/bag.ts';
+import { holdsGrade } from '../orchard/bag.ts';
 import type { Fed } from '../orchard/history.ts';
 import type { Ring } from '../orchard/geometry.ts';
 import type { Figure } from '../reason/figure.ts';
@@ -25,7 +26,7 @@ export function limeOfYear({ feeds, fed, ring }: Fedded, bags: readonly Bag[]): 
   const planned = feeds.map(({ bag, g }) => ({ g, lime: limeInFeed({ label: bag.label, material: bag.material?.id ?? null, n: bag.grade.N }) }));
   const done = fed.flatMap(({ bag, g, brought, holds }) => {
     if (bag === null || g === null || g === 0 || brought === null) return [];
-    const listed = bags.find((b) => b.label.toLowerCase() === bag.toLowerCase() || (b.printed !== '' && bag.includes(b.printed)));
+    const listed = bags.find((b) => b.label.toLowerCase() === bag.toLowerCase() || holdsGrade(bag, b.printed));
     return [{ g, lime: limeInFeed({ label: listed?.label ?? bag, material: listed?.material?.id ?? null, n: (holds ?? brought).N / g }) }];
   });
   const all = [...planned, ...done];

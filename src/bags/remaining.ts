@@ -1,4 +1,5 @@
 /** What is still to give after what the diary has: planned doses are ticked off one by one, so that none is given twice. */
+import { holdsGrade } from '../orchard/bag.ts';
 import type { Fed } from '../orchard/history.ts';
 import type { Feed } from './doses.ts';
 
@@ -12,7 +13,7 @@ export function remainingOf(planned: readonly Feed[], fed: readonly Fed[]): Rema
   const left = [...planned].sort((a, b) => (a.window.from < b.window.from ? -1 : a.window.from > b.window.from ? 1 : 0));
   const done: Fed[] = [];
   for (const f of [...fed].sort((a, b) => (a.date < b.date ? -1 : 1))) {
-    const named = (x: Feed): boolean => f.bag === null || x.bag.label.toLowerCase() === f.bag.toLowerCase() || (x.bag.printed !== '' && f.bag.includes(x.bag.printed));
+    const named = (x: Feed): boolean => f.bag === null || x.bag.label.toLowerCase() === f.bag.toLowerCase() || holdsGrade(f.bag, x.bag.printed);
     const at = left.findIndex((x) => named(x) && (f.g === null || Math.abs(f.g - x.g) <= ALIKE * x.g));
     if (at < 0) return null;
     const [dose] = left.splice(at, 1);

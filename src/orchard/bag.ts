@@ -185,5 +185,8 @@ const isWide = (m: Material): boolean => spansOf(m).some(([low, high]) => high -
 /** "10 to 15 % N, up to 3 % P2O5". */
 const spreadOf = (m: Material): string => spansOf(m).flatMap(([low, high], i) => (high > 0 ? [`${low === high ? high : `${low}–${high}`} % ${['N', 'P2O5', 'K2O'][i]!}`] : [])).join(', ');
 
+/** Whether a text names the numbers printed on a bag; "15-10-10" does not name 5-10-10, and no text the numbers of a bag without any. */
+export const holdsGrade = (text: string, printed: string): boolean => (text.match(/\d[\d.,-]*/g) ?? []).some((t) => t.replace(/\D+$/, '') === printed || t.startsWith(`${printed}-`));
+
 /** Label and numbers. */
 export const bagName = (bag: Bag): string => (bag.printed === '' || bag.label.includes(bag.printed) ? bag.label : `${bag.label} ${bag.printed}`);

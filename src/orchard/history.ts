@@ -4,7 +4,7 @@ import { addDays, yearOf } from '../units/date.ts';
 import type { Nutrient } from '../units/substance.ts';
 import { amendmentOf } from './amendment.ts';
 import type { Bag } from './bag.ts';
-import { parseBag } from './bag.ts';
+import { holdsGrade, parseBag } from './bag.ts';
 import type { Entry } from './diary.ts';
 import { mostFreed } from './release.ts';
 import type { Carried, Tree } from './tree.ts';
@@ -63,7 +63,7 @@ function fruitOf(e: Entry, year: number): History['fruit'] {
 /** The listed feed that an entry names, by its label or the numbers on it. */
 function bagOf(e: Entry, bags: readonly Bag[]): Bag | undefined {
   const word = e.bag?.toLowerCase() ?? '';
-  return bags.find((b) => !b.amends && b.label.toLowerCase() === word) ?? bags.find((b) => b.printed !== '' && word.includes(b.printed)) ?? bags.find((b) => !b.amends && word.startsWith(`${b.label.toLowerCase()} in `));
+  return bags.find((b) => !b.amends && b.label.toLowerCase() === word) ?? bags.find((b) => holdsGrade(word, b.printed)) ?? bags.find((b) => !b.amends && word.startsWith(`${b.label.toLowerCase()} in `));
 }
 
 const parsed = (e: Entry, label: string, country: string | null): Bag | null => parseBag(label, country, false, { file: 'diary.csv', line: e.line, column: 1, length: 1, source: '' }).bag;

@@ -23,7 +23,7 @@ const MASS_UNIT = '(g|grams?|oz|ounces?|lbs?|pounds?)';
 const CUP = new RegExp(`(?<![${LETTER}\\d/.,])(?<!(?:[\\d/]|half|half an?) +)(?:(?:one|an?|1) +)?(?:level +)?cup(?:ful)?(?: of (?:it|this|mine))?(?: weighs| is| holds| =|:|=)? *${NUM} *${MASS_UNIT}(?![${LETTER}\\d])|(?<![${LETTER}\\d.,])${NUM} *${MASS_UNIT} *(?:/|per|an?|the|one) *(?:level +)?cup(?:ful)?(?![${LETTER}\\d])`, 'i');
 const DENSITY = new RegExp(`(?:(?:density|weighs|dichte|densidad|densite|densité|weight)[:= ]*)?(?<![${LETTER}\\d.,])${NUM} *(kg */ *L|g */ *(?:mL|cc|cm3|cm³)|kg */ *dm3|kg per lit(?:er|re)|(?:lbs?|pounds?) *(?:/|per|an?) *(?:US )?gal(?:lon)?)(?![${LETTER}\\d])|(?:density|specific gravity|sp\\.? ?gr\\.?|\\bsg\\b|dichte|densidad)[:= ]*${NUM}(?! *[${LETTER}\\d/%])`, 'i');
 const LB_PER_GAL = 453.59237 / 3785.411784;
-const BY_VOLUME = new RegExp(`(?<![${LETTER}\\d])\\(?(?:% *)?(?:[wm] ?/ ?v|weight by volume|grams? per 100 ?ml|g ?/ ?100 ?ml)\\)?(?![${LETTER}\\d])`, 'i');
+const BY_VOLUME = new RegExp(`(?<![${LETTER}])\\(?(?:% *)?(?:[wm] ?/ ?v|weight by volume|g(?:rams?)? ?(?:/|per) ?100 ?ml)\\)?(?![${LETTER}\\d])`, 'i');
 const BY_WEIGHT = new RegExp(`(?<![${LETTER}\\d])\\(?(?:% *)?(?:[wm] ?/ ?[wm]|weight by weight)\\)?(?![${LETTER}\\d])`, 'i');
 const BASIS = new RegExp(`(?<![${LETTER}\\d])\\(?(?:(?:(?:given |told |printed )?(?:as|in) )(?:the )?(?:pure )?(elements?|elemental|oxides?)|(elemental)(?! *sul)|(oxides?)(?! *of))\\)?(?![${LETTER}\\d])`, 'i');
 const SLOW = '(?:slow(?:ly)?|controlled|timed|extended|polymer[- ]coated|resin[- ]coated|coated)';

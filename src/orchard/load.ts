@@ -1,5 +1,5 @@
 /** `orchard.yaml` → checked data, or every mistake at its line and column. */
-import { isAlias, isMap, isPair, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
+import { isAlias, isMap, isPair, isScalar, isSeq, LineCounter, visit } from 'yaml';
 import type { Document, Node, Pair, Scalar, YAMLMap } from 'yaml';
 import type { Notice, Place, Question } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
@@ -9,7 +9,8 @@ import { monthDay } from '../units/date.ts';
 import { FLAGS } from './fact-words.ts';
 import type { Bag } from './bag.ts';
 import { parseBag } from './bag.ts';
-import { asYaml12, KEYS, likelyKeys, nestedFault, shapeFaults } from './shape.ts';
+import { KEYS, likelyKeys, shapeFaults } from './shape.ts';
+import { parseYaml, unreadable } from './yaml.ts';
 import type { Item, Tree } from './tree.ts';
 import { isReserved, itemsOf, parseTree } from './tree.ts';
 import { languageNamed } from './language.ts';
@@ -59,10 +60,10 @@ export function loadOrchard(source: string, file: string): OrchardResult {
   if (source.includes('\0')) return failed(notice('not-text', 'error', { file }));
   if (source.length > LARGEST_ORCHARD) return failed(notice('report-too-large', 'error', { file, size: source.length, most: LARGEST_ORCHARD }));
   const lines = source.split(/\r\n|\n|\r/);
-  const nested = nestedFault(source, file);
-  if (nested) return failed(nested);
+  const fault = unreadable(source, file);
+  if (fault) return failed(fault);
   const counter = new LineCounter();
-  const doc = parseDocument(asYaml12(source), { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
+  const doc = parseYaml(source, counter);
   const at: At = (start, end = start + 1) => {
     const from = counter.linePos(Math.min(start, source.length));
     const to = counter.linePos(Math.min(end, source.length));
@@ -86,11 +87,12 @@ type At = (start: number, end?: number) => Place;
 function hidden(lines: readonly string[], file: string): Notice[] {
   const notices: Notice[] = [];
   lines.forEach((line, i) => {
-    const m = /^(\s*(?:- )?)([^#'"]*?)\s#(?=[^\s#])/.exec(line);
-    if (!m || m[2]!.trim() === '') return;
-    const start = m[0].length - 1;
-    const key = !m[2]!.includes(':') && !m[1]!.includes('-');
-    notices.push(notice('hidden-by-hash', key ? 'error' : 'warning', { hidden: line.slice(start), key: m[2]!.trim() }, placeIn(file, i + 1, line, start, line.length)));
+    const start = line.search(/(?<=\s)#(?=[^\s#])/);
+    const before = start < 0 ? '' : line.slice(0, start).trim();
+    const said = before.replace(/^-\s+/, '');
+    if (said === '' || said === '-' || /[#'"]/.test(said)) return;
+    const key = !said.includes(':') && said === before;
+    notices.push(notice('hidden-by-hash', key ? 'error' : 'warning', { hidden: line.slice(start), key: said }, placeIn(file, i + 1, line, start, line.length)));
   });
   return notices;
 }
@@ -262,10 +264,11 @@ const textOf = (s: Scalar): string => (s.type === 'PLAIN' ? s.source ?? String(s
 function treeItems(value: unknown, at: At): Item[] {
   if (isScalar(value) && value.value !== null) {
     const range = value.range!;
-    const oneLine = value.type === 'PLAIN' && !(value.source ?? '').includes('\n');
     const quoted = value.type === 'QUOTE_DOUBLE' || value.type === 'QUOTE_SINGLE';
+    // Folded over several lines a fact stands nowhere to be pointed at by itself.
+    const oneLine = (quoted || value.type === 'PLAIN') && at(range[0]).line === at(range[1] - 1).line;
     const begin = range[0] + (quoted ? 1 : 0);
-    return itemsOf(textOf(value), (start, end) => (oneLine || quoted ? at(begin + start, begin + end) : at(range[0], range[1])));
+    return itemsOf(textOf(value), (start, end) => (oneLine ? at(begin + start, begin + end) : at(range[0], range[1])));
   }
   return pairsOf(value).flatMap(({ key, value: v }) => {
     const name = textOf(key).toLowerCase();

@@ -2,10 +2,10 @@
  * `rules.yaml`: the grower's own feeding rules, in the shape of the published ones and checked as strictly; every mistake at its line.
  * A rule here leads over every publication for the crops it names.
  */
-import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, LineCounter, visit } from 'yaml';
 import type { Node } from 'yaml';
 import * as z from 'zod/mini';
-import { asYaml12, nestedFault } from './shape.ts';
+import { parseYaml, unreadable } from './yaml.ts';
 import type { Notice, Place } from '../reason/notice.ts';
 import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
@@ -29,9 +29,9 @@ export function loadRules(source: string): OwnRules {
   const lines = source.split(/\r\n|\n|\r/);
   const counter = new LineCounter();
   if (source.length > LARGEST) return { rules: [], notices: [notice('report-too-large', 'error', { file: RULES_FILE, size: source.length, most: LARGEST })] };
-  const nested = nestedFault(source, RULES_FILE);
-  if (nested) return { rules: [], notices: [nested] };
-  const doc = parseDocument(asYaml12(source), { lineCounter: counter, prettyErrors: false, strict: true, merge: false });
+  const fault = unreadable(source, RULES_FILE);
+  if (fault) return { rules: [], notices: [fault] };
+  const doc = parseYaml(source, counter);
   const at = (start: number, end = start + 1): Place => {
     const from = counter.linePos(Math.min(start, source.length));
     const line = lines[from.line - 1] ?? '';
@@ -46,7 +46,7 @@ export function loadRules(source: string): OwnRules {
   });
   if (aliased) return { rules: [], notices: [notice('yaml-alias', 'error', {}, placeOf(aliased))] };
   if (broken.length > 0) return { rules: [], notices: broken };
-  if (doc.contents === null) return { rules: [], notices: [] };
+  if (doc.contents === null || (isScalar(doc.contents) && doc.contents.value === null)) return { rules: [], notices: [] };
   if (!isSeq(doc.contents) || doc.contents.items.some((item) => !isMap(item))) return { rules: [], notices: [notice('rules-shape', 'error', {}, at(0))] };
 
   const notices: Notice[] = [];

@@ -1,8 +1,6 @@
 /** The outer shape of `orchard.yaml`: which keys there are, and whether text, a list or named entries stand behind each. What stands inside a line has its own grammar. */
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Node, YAMLMap } from 'yaml';
-import type { Notice } from '../reason/notice.ts';
-import { notice, placeIn } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 
 /** Something of another form than the key wants; `path` from the outermost key. */
@@ -42,34 +40,6 @@ export function likelyKeys(read: string): string[] {
 
 // A key may be a whole map, whose own text can be longer than all memory.
 const nameOf = (key: unknown): string => (isScalar(key) ? String(key.value) : '?');
-
-const DEEPEST = 20;
-/** Brackets, and the sign of a key that stands for itself. */
-const NESTS = /[[{}\]]|(?<=(?:^|[-?:[{,])[ \t]*)\?(?=[ \t\r\n]|$)/gm;
-
-/** Where brackets, or keys that begin with "? ", stand deeper in each other than any orchard needs: YAML takes minutes for a hundred of them. Below 0 where none do. */
-export function tooDeepAt(source: string): number {
-  let depth = 0;
-  let keys = 0;
-  for (const { 0: sign, index } of source.matchAll(NESTS)) {
-    if (sign === '?') keys += 1;
-    else depth = sign === '[' || sign === '{' ? depth + 1 : Math.max(0, depth - 1);
-    if (depth > DEEPEST || keys > DEEPEST) return index;
-  }
-  return -1;
-}
-
-/** The text as YAML 1.2, as long as before: by 1.1, which a first line may ask for, "no" is a truth and "12:30" a number. */
-export const asYaml12 = (source: string): string => source.replace(/^(\uFEFF?%YAML[ \t]+1\.)1(?=\s)/gm, '$12');
-
-/** The fault of a file that is nested too deep, at its place, before YAML takes it apart. */
-export function nestedFault(source: string, file: string): Notice | null {
-  const at = tooDeepAt(source);
-  if (at < 0) return null;
-  const before = source.slice(0, at).split(/\r\n|\n|\r/);
-  const [line, column] = [before.length, before.at(-1)!.length];
-  return notice('yaml-broken', 'error', { yaml: 'nesting' }, placeIn(file, line, source.split(/\r\n|\n|\r/)[line - 1]!, column, column + 1));
-}
 
 /** Keys that there are none of, and whatever has another form than its key wants; all of them. */
 export function shapeFaults(map: YAMLMap): { unknown: { key: string; node: Node | null }[]; faults: Fault[] } {

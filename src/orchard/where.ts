@@ -88,10 +88,12 @@ export function parseWhere(text: string): Where | null {
 export function placeName(region: string): string {
   const [country = '', letters = ''] = region.toLowerCase().split('-');
   const name = STATES[country.toUpperCase()]?.[letters] ?? Object.entries(COUNTRIES).find(([word, code]) => code === country.toUpperCase() && word.length > 3)?.[0] ?? region;
-  return name.split(' ').map((w) => (w === 'of' || w === 'and' ? w : `${w[0]!.toUpperCase()}${w.slice(1)}`)).join(' ');
+  return withCapitals(name);
 }
 
-export const COUNTRY_NAMES: readonly string[] = Object.keys(COUNTRIES).filter((c) => c.length > 3);
+const withCapitals = (name: string): string => name.split(' ').map((w) => (w === 'of' || w === 'and' ? w : `${w[0]!.toUpperCase()}${w.slice(1)}`)).join(' ');
+
+export const COUNTRY_NAMES: readonly string[] = Object.keys(COUNTRIES).filter((c) => c.length > 3).map((c) => withCapitals(c));
 
 /** The country that the text of an orchard file tells, before it is read as a whole. */
 export const countryIn = (orchardText: string): string | null => parseWhere(saidIn(orchardText, 'where'))?.country ?? null;

@@ -1,8 +1,8 @@
 /** What the page keeps: the texts of the grower's own files, and nothing beside them. Edits keep comments and order. */
-import { Document, isMap, isScalar, isSeq, LineCounter, parseDocument, YAMLMap, YAMLSeq } from 'yaml';
+import { Document, isMap, isScalar, isSeq, LineCounter, YAMLMap, YAMLSeq } from 'yaml';
 import type { Pair, Scalar } from 'yaml';
 import { zoneLines } from '../orchard/load.ts';
-import { asYaml12, tooDeepAt } from '../orchard/shape.ts';
+import { parseYaml, unreadable } from '../orchard/yaml.ts';
 import { isReserved } from '../orchard/tree.ts';
 import { readReport } from '../soil/read.ts';
 import type { Rule } from '../tables/rule.ts';
@@ -42,7 +42,7 @@ let lastRead: { readonly text: string; readonly doc: Document; readonly counter:
 function readAs(text: string): { readonly doc: Document; readonly counter: LineCounter } {
   if (lastRead?.text !== text) {
     const counter = new LineCounter();
-    lastRead = { text, counter, doc: parseDocument(tooDeepAt(text) < 0 ? asYaml12(text) : '[', { lineCounter: counter, prettyErrors: false, merge: false }) };
+    lastRead = { text, counter, doc: parseYaml(unreadable(text, '') ? '[' : text, counter) };
   }
   return lastRead;
 }

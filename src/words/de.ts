@@ -172,7 +172,7 @@ export const de: Words = {
     'growth-old': '{tree}: die Triebe wurden {year} gemessen, zu lange her, um danach zu gehen. Den Zuwachs der letzten Saison messen.',
     'hidden-by-hash': 'YAML nimmt Leerzeichen und "#" als Anfang eines Kommentars, "{hidden}" geht hier also verloren. "{key} No. 2" schreiben oder Anführungszeichen setzen.',
     'key-unknown': '"{read}:" ist in orchard.yaml unbekannt.[guess| Ist "{guess}" gemeint?] Möglich ist: {expected}.',
-    'line-too-long': 'Diese Zeile hat {length} Zeichen; eine Zeile eines Bodenberichts hat höchstens {most}. Den Bericht in einzelnen Zeilen abschreiben.',
+    'line-too-long': 'Diese Zeile hat {length} Zeichen; höchstens {most} können es hier sein. Den Text in einzelnen Zeilen abschreiben.',
     'measure-wrong': '{tree}: das Maß in "{read}" ist nicht zu lesen. Beispiele: 3.5 m across, 4 m high, trunk 28 cm round, shoots 15 cm, spacing 4 x 3 m, tub 60 L, fruit 20 kg, planted 2019, planting March 2027, bed 4 x 1.2 m.',
     'measure-zero': '{tree}: "{read}" ist null. Weglassen, was nicht gemessen wurde.',
     'item-unknown': '{tree}: "{read}" ist unbekannt.[guess| Ist "{guess}" gemeint?][form| Eine Zeile enthält die Obstart und Angaben auf Englisch wie: semi-dwarf, planted 2019, 3.5 m across, shoots 15 cm, mulch, fed lawn, oder den Namen einer Fläche unter "soil:".]',

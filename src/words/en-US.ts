@@ -170,7 +170,7 @@ export const enUS = {
     'growth-old': '{tree}: its shoots were measured in {year}, too long ago to go by. Measure last season\'s growth.',
     'hidden-by-hash': 'YAML takes a blank and "#" for the start of a comment, so "{hidden}" is lost here. Write "{key} No. 2", or put quotation marks round it.',
     'key-unknown': 'I do not know "{read}:" in orchard.yaml.[guess| Did you mean "{guess}"?] It may hold: {expected}.',
-    'line-too-long': 'This line has {length} characters; a line of a soil report has at most {most}. Copy the report as separate lines.',
+    'line-too-long': 'This line has {length} characters; {most} are the most here. Copy the text as separate lines.',
     'measure-wrong': '{tree}: I cannot read the measure in "{read}". Examples: 12 ft across, 3.5 m high, trunk 11 in round, shoots 6 in, spacing 12 x 10 ft, tub 60 L, fruit 40 lb, planted 2019, planting March 2027, bed 12 x 4 ft.',
     'measure-zero': '{tree}: "{read}" is zero. Leave the fact out where you did not measure.',
     'item-unknown': '{tree}: I do not know "{read}".[guess| Did you mean "{guess}"?][form| A line holds a crop and facts such as: semi-dwarf, planted 2019, 12 ft across, shoots 6 in, mulch, fed lawn, or the name of a zone under "soil:".]',

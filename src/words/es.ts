@@ -172,7 +172,7 @@ export const es: Words = {
     'growth-old': '{tree}: sus brotes se midieron en {year}, hace demasiado para guiarse por ellos. Medir el crecimiento de la última temporada.',
     'hidden-by-hash': 'YAML toma un espacio y "#" por el comienzo de un comentario, así que aquí se pierde "{hidden}". Escribir "{key} No. 2", o ponerlo entre comillas.',
     'key-unknown': '"{read}:" no se conoce en orchard.yaml.[guess| ¿Es "{guess}"?] Puede contener: {expected}.',
-    'line-too-long': 'Esta línea tiene {length} caracteres; una línea de un informe de suelo tiene {most} como máximo. Copiar el informe en líneas separadas.',
+    'line-too-long': 'Esta línea tiene {length} caracteres; aquí puede tener {most} como máximo. Copiar el texto en líneas separadas.',
     'measure-wrong': '{tree}: no se puede leer la medida en "{read}". Ejemplos: 3.5 m across, 4 m high, trunk 28 cm round, shoots 15 cm, spacing 4 x 3 m, tub 60 L, fruit 20 kg, planted 2019, planting March 2027, bed 4 x 1.2 m.',
     'measure-zero': '{tree}: "{read}" es cero. Dejar fuera el dato que no se midió.',
     'item-unknown': '{tree}: "{read}" no se conoce.[guess| ¿Es "{guess}"?][form| Una línea lleva un frutal y datos en inglés como: semi-dwarf, planted 2019, 3.5 m across, shoots 15 cm, mulch, fed lawn, o el nombre de una parcela de "soil:".]',

@@ -35,7 +35,7 @@ export const ROOMS = {
   when: { least: 80, tests: ['tests/when/edges', 'tests/when/season', 'tests/when/windows', ...published('practice', 'orchard'), 'tests/plan/', 'tests/when/mirror'] },
   orchard: {
     least: 80,
-    tests: ['tests/orchard/sentence', 'tests/orchard/bag-labels', 'tests/orchard/', 'tests/bags/labels', 'tests/ph/lime-labels', 'tests/need/own-rules', ...published('examples', 'grades', 'densities', 'release', 'mixing'), 'tests/cli/new', 'tests/hostile/orchards', 'tests/orchard/any-line'],
+    tests: ['tests/orchard/edges', 'tests/orchard/sentence', 'tests/orchard/bag-labels', 'tests/orchard/', 'tests/bags/labels', 'tests/ph/lime-labels', 'tests/need/own-rules', ...published('examples', 'grades', 'densities', 'release', 'mixing'), 'tests/cli/new', 'tests/hostile/orchards', 'tests/orchard/any-line'],
   },
   sheet: { least: 80, tests: ['tests/sheet/', 'tests/cli/calendar', 'tests/cli/years', 'tests/hostile/sheets', 'tests/hostile/injection', 'tests/words/'] },
   json: { least: 80, tests: ['tests/json/', 'tests/rating/read', 'tests/bags/labels', 'tests/orchard/shape', 'tests/cli/answers', 'tests/cli/usage', 'tests/ph/curve', 'tests/bags/weigh'] },
