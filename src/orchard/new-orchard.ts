@@ -86,7 +86,7 @@ export function reportForm(o: NewOrchard): string {
 
 /** The zone's name beside the number, unless the reader could take it for a value or for another sample. */
 function headingOf(zone: string, n: number): string {
-  const name = zone.replace(/[^\p{L}\p{M}\d .'&-]+/gu, ' ').trim();
+  const name = zone.replace(/[^\p{L}\p{M}\d.'&-]+/gu, ' ').trim();
   return name === '' || /^sample\b/i.test(name) || /ph.*\d/i.test(name) ? `Sample ${n}` : `Sample ${n}: ${name}`;
 }
 

@@ -15,11 +15,6 @@ test.each(['', '# nothing yet\n', '---\n'])('nothing in it is no mistake: %j', (
 
 describe('the file as a whole', () => {
   test.each([['id: mine\n'], ['mine\n'], ['- mine\n'], [`${rule()}- x\n`]])('no list of rules: %j', (source) => expect(told(source)).toMatchObject([{ code: 'rules-shape', severity: 'error', at: [1, 1, source[0]] }]));
-  test('too large', () => {
-    const filled = (n: number): string => `${'#'.padEnd(99_999)}\n${rule()}${'#'.padEnd(n - 100_000 - rule().length)}`;
-    expect(loadRules(filled(200_000)).rules).toHaveLength(1);
-    expect(loadRules(filled(200_001))).toEqual({ rules: [], notices: [{ code: 'report-too-large', severity: 'error', facts: { file: 'rules.yaml', size: 200_001, most: 200_000 } }] });
-  });
   test('a line too long', () => expect(told(`#${' '.repeat(100_000)}\n${rule()}`)).toMatchObject([{ code: 'line-too-long', severity: 'error', facts: { length: 100_001, most: 100_000 }, at: [1, 1, '#'] }]));
   test('nested deeper than any rule needs', () => expect(told(`${'['.repeat(30)}\n`)).toMatchObject([{ code: 'yaml-broken', facts: { yaml: 'nesting' } }]));
   test('broken', () => {
