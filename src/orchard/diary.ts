@@ -72,7 +72,9 @@ function rowAt(text: string, start: number, separator: string): Row {
 
 /** Where each line of the file begins. */
 function lineStarts(text: string): number[] {
-  return [0, ...[...text.matchAll(/\r\n|\n|\r/g)].map((m) => m.index + m[0].length)];
+  const starts = [0];
+  for (let i = 0; i < text.length; i++) if (text[i] === '\n' || (text[i] === '\r' && text[i + 1] !== '\n')) starts.push(i + 1);
+  return starts;
 }
 
 const isBlank = (row: Row): boolean => row.openQuote === undefined && row.cells.every((c) => c.text.trim() === '');
