@@ -111,6 +111,7 @@ describe('what is asked and told', () => {
   });
   test.each([['0 apples', 'measure-zero'], ['apple, tub 0 L', 'measure-zero'], ['apple, spacing 0 x 5 m', 'measure-zero'], ['apple, leaf n 2,100 %', 'number-two-ways'], ['apple, spacing 1,500 x 2 m', 'measure-wrong']])('%s', (line, code) => expect(told(line).map((n) => n.code)).toContain(code));
 
+  test.each(['my trunk 4 in', 'wide spacing 3 m', 'some compost 20 L', 'raised bed 1 m x 2 m', 'big tub 40 L', 'newly planted 2019', 'long shoots 20 cm', 'no fruit 2 kg', 'the leaf n 2 %', 'maybe fed as apple', 'stands on M26'])('a fact begins with its word: %s is none', (fact) => expect(told(`pawpaw, ${fact}`).map((n) => n.severity)).toContain('error'));
   test('a fact told twice', () => {
     expect(told('apple, 3 m across, 4 m wide')).toEqual([{ code: 'fact-twice', severity: 'error', read: '4 m wide', tree: 'Gate' }]);
     expect(told('apple, pear')).toMatchObject([{ code: 'fact-twice', read: 'pear' }]);
