@@ -16,7 +16,7 @@ import { othersOf } from './label-others.ts';
 import type { Parts } from './label-parts.ts';
 import { partsIn } from './label-parts.ts';
 import { weighed } from './label-density.ts';
-import { bringsNitrate, carriesChloride, isFresh, isSlow, killsWeeds, organicKind, saysLiquid, saysSoluble, sayingsIn, slowShareOf } from './label-words.ts';
+import { bringsNitrate, carriesChloride, isFresh, isSlow, killsWeeds, organicKind, saysLiquid, saysSolid, saysSoluble, sayingsIn, slowShareOf } from './label-words.ts';
 import { isNeutralSalt } from './lime-label.ts';
 
 /** N, P2O5 and K2O as shares from 0 to 1. */
@@ -66,6 +66,8 @@ export type BagResult = { readonly bag: Bag | null; readonly notices: readonly N
 const ACIDIFIER = /\b(?:iron(?: ?\(?ii\)?)?|ferrous|alumini?um) sul(?:ph|f)ate\b|\bcopperas\b/i;
 /** No label is longer. */
 const LONGEST = 1000;
+/** g/mL. Water weighs a kilogram a litre, and with salts in it more; what is sold in litres and weighs less is pellets or meal. */
+const LIGHTEST_LIQUID = 0.9;
 
 /** Reads a label such as `Sulphate of ammonia, 21-0-0 +24S, 4 lb, $9`. */
 export function parseBag(text: string, country: string | null, inShed: boolean, place: Place, state: string | null = null): BagResult {
@@ -130,7 +132,7 @@ export function parseBag(text: string, country: string | null, inShed: boolean, 
       ...(isFresh(words, material, read.numbers !== null) ? { fresh: true as const } : {}),
       nitrate: bringsNitrate(words, material, grade),
       slowShare, slow: isSlow(slowShare),
-      liquid: saysLiquid(words) || material?.liquid === true || (parts.mL !== null && parts.ofLiquid && material?.bulk === undefined),
+      liquid: saysLiquid(words) || material?.liquid === true || (parts.mL !== null && parts.ofLiquid && material?.bulk === undefined && (weight.density ?? 1) >= LIGHTEST_LIQUID && !saysSolid(words)),
       ...(saysSoluble(words) ? { soluble: true as const } : {}),
       chloride: grade.K2O > 0 && carriesChloride(words, material),
       weedKiller: killsWeeds(words),

@@ -69,6 +69,9 @@ export const isSlow = (share: number): boolean => share >= MOSTLY;
 
 export const saysLiquid = (words: string): boolean => /liquid|emulsion|hydroly[sz]|fl[uü]ssig|l[ií]quid[oe]|\bw ?\/ ?v\b|\bsolution\b/.test(words);
 
+/** Sold in litres it is no liquid for that. */
+export const saysSolid = (words: string): boolean => /pellet|granul|powder|prill|crumb|\bmeal\b|pulver|polvo|poudre/.test(words);
+
 const WEED_KILLERS = /(?<!sea ?)weed(?!(?:s|[- ]?seeds?)?[- ]free)|herbi[cz]id|moss ?(?:kill|control|out)|moosvernichter|gegen moos|unkraut|moosfrei|d[eé]sherbant|anti-?mousse|malas? hierbas?|matamalezas|malezas|2,4-?d\b|dicamba|atrazine|mcpa|mcpp|mecoprop|quinclorac|triclopyr|fluroxypyr|clopyralid|dithiopyr|prodiamine|pendimethalin|trifluralin|glyphosate?|pre-?emergent|crabgrass/;
 /** Kills what grows beside the tree, and the tree. */
 export const killsWeeds = (words: string): boolean => WEED_KILLERS.test(words.replace(/(?:no|without|free of|ohne|sin|sans) (?:weed ?-?killers?|herbicides?|herbicidas?|unkrautvernichter|d[eé]sherbants?|weeds?(?: seeds?)?)/g, ' '));

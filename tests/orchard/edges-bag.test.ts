@@ -70,6 +70,12 @@ describe('numbers as a country prints them', () => {
   });
 });
 
+// Water weighs a kilogram a litre, and a solution of salts more: what is sold in litres and weighs less is a solid (practice: sheep pellets come in bags of 25 and 40 L).
+describe('sold in litres', () => {
+  test.each<[string, boolean]>([['Tomato feed, 4-3-8, 1 L, 1.2 kg', true], ['Tomato feed, 4-3-8, 1 L, 0.9 kg', true], ['Something, 4-3-8, 40 L, 24 kg', false], ['Something, 4-3-8, 40 L, 35.9 kg', false], ['Sheep pellets, 4-2-1, 40 L, 40 kg', false], ['Granules 4-2-1, 5 L, 6 kg', false], ['Feather meal 12-0-0, 5 L, 5 kg', false], ['Fish emulsion 5-1-1, 1 L, 1 kg', true], ['Tomato feed 4-3-8 w/v, 1 L', true]])('%s is a liquid: %s', (text, liquid) => expect(bag(text, 'NZ').liquid).toBe(liquid));
+  test('sheep pellets are dried manure', () => expect(bag('Sheep pellets, 4-2-1, 24 kg', 'NZ')).toMatchObject({ organic: 'manure', material: { id: 'sheep-manure-dried' } }));
+});
+
 describe('what cannot be', () => {
   test.each<[string, object]>([
     ['0-0-0, 5 lb', { code: 'grade-empty', read: '0-0-0' }], ['50-30-30', { code: 'grade-impossible', read: '50-30-30', bag: '50-30-30' }], ['Mix, 60-60-60', { code: 'grade-impossible', bag: 'Mix' }], ['Something nice', { code: 'grade-missing', bag: 'Something nice' }], ['Mix -10-10-10', { code: 'grade-negative', read: '-10-10-10' }], ['Mix 10-10-10, 30 % N', { code: 'grade-two-values', read: '10-10-10, 30 % N' }],
