@@ -36,5 +36,5 @@ function drawn(group: readonly Limed[], at: number, language: Language, system: 
   // What suits all of them, else what suits the one that is led furthest.
   const [low, high] = [Math.max(...group.map((t) => t.ph.plan.suits.low)), Math.min(...group.map((t) => t.ph.plan.suits.high))];
   const band = low < high ? { low, high } : { low: plan.suits.low, high: plan.suits.high };
-  return { drawing: drawCurve({ now: plan.now.value, ...band, points: curve, goals: ends.map((e) => e.ph), amount: ends[0]!.amount, label: text, id: String(at) }), text };
+  return { drawing: drawCurve({ now: plan.now.value, ...band, points: curve, goals: ends.map((e) => e.ph), amount: ends[0]!.amount, label: text, name: (ph) => showPh(ph, language), id: String(at) }), text };
 }

@@ -48,7 +48,7 @@ export function drawStrip(d: StripDrawing): string {
     + `<text x="${n(Math.min(stop + 1.5, width - 16))}" y="6.6">${escaped(d.stopText)}</text>${windows.join('')}${months.join('')}</svg>`;
 }
 
-export type CurveDrawing = { readonly now: number; readonly low: number; readonly high: number; readonly points: readonly { readonly ph: number; readonly low: number; readonly high: number }[]; readonly goals: readonly number[]; readonly amount: string; readonly label: string; readonly id: string };
+export type CurveDrawing = { readonly now: number; readonly low: number; readonly high: number; readonly points: readonly { readonly ph: number; readonly low: number; readonly high: number }[]; readonly goals: readonly number[]; readonly amount: string; readonly label: string; readonly name: (ph: number) => string; readonly id: string };
 
 /** pH upwards against amount to the right: what suits, hatched between dashed lines; the way there, as wide as publications lie apart; a line down from each goal. */
 export function drawCurve(d: CurveDrawing): string {
@@ -73,7 +73,7 @@ export function drawCurve(d: CurveDrawing): string {
     + `<path d="M${between}Z" fill="url(#span${d.id})" stroke="#000" stroke-width=".7" stroke-linejoin="round"/>`
     + goals.map((p) => `<path d="M${n(x(p.high))} ${n(y(p.ph))}V${bottom}" stroke="#000" stroke-width=".4"/>`).join('')
     + `<path d="M${left} ${top}V${bottom}H${right}" fill="none" stroke="#000" stroke-width=".5"/><circle cx="${left}" cy="${n(y(d.now))}" r="1"/>`
-    + named.map((ph) => `<text x="${left - 1.6}" y="${n(Math.max(3.3, y(ph) + 1.5))}" text-anchor="end">${ph}</text>`).join('')
+    + named.map((ph) => `<text x="${left - 1.6}" y="${n(y(ph) + 1.5)}" text-anchor="end">${escaped(d.name(ph))}</text>`).join('')
     + `${zero ? `<text x="${left}" y="24.4">0</text>` : ''}<text x="${right}" y="24.4" text-anchor="end">${escaped(d.amount)}</text></svg>`;
 }
 
