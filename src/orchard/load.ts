@@ -8,7 +8,7 @@ import type { Rule } from '../tables/rule.ts';
 import { monthDay } from '../units/date.ts';
 import { FLAGS } from './fact-words.ts';
 import type { Bag } from './bag.ts';
-import { parseBag } from './bag.ts';
+import { bagName, parseBag } from './bag.ts';
 import { KEYS, likelyKeys, shapeFaults } from './shape.ts';
 import { parseYaml, unreadable } from './yaml.ts';
 import type { Item, Tree } from './tree.ts';
@@ -205,8 +205,7 @@ function build(map: YAMLMap, at: At, notices: Notice[]): OrchardResult {
       return bag ? [bag] : [];
     });
   };
-  const shed = bagsOf('shed');
-  const store = bagsOf('store');
+  const [shed, store] = toldApart(bagsOf('shed'), bagsOf('store')) as [Bag[], Bag[]];
   const labels = new Set<string>();
   for (const bag of [...shed, ...store]) {
     const id = `${bag.label} ${bag.printed} ${bag.g ?? ''}`;
@@ -243,6 +242,13 @@ function inLanguage(where: Where, s: Scalar | null, whole: (s: Scalar) => Place,
 }
 
 type ScalarPair = { key: Scalar; value: unknown };
+/** Bags of one name and other numbers are called by both everywhere, so that nobody weighs out the wrong one. */
+function toldApart(...lists: readonly Bag[][]): Bag[][] {
+  const all = lists.flat();
+  const shared = (bag: Bag): boolean => all.some((b) => b.label.toLowerCase() === bag.label.toLowerCase() && b.printed !== bag.printed);
+  return lists.map((list) => list.map((bag) => (shared(bag) ? { ...bag, label: bagName(bag) } : bag)));
+}
+
 const pairsOf = (node: unknown): ScalarPair[] =>
   isMap(node) ? node.items.flatMap((p: Pair) => (isPair(p) && isScalar(p.key) ? [{ key: p.key, value: p.value }] : [])) : [];
 
