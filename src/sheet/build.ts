@@ -47,7 +47,7 @@ export function sheetView(plan: Plan, options: SheetOptions): View {
     feeding: w('feeding', { year: plan.season.year }), made: w('made', { day: showDay(plan.season.today, language, true) }), test: tests.length > 0 ? w('test', { day: showMonth(tests.at(-1)!, language) }) : plan.zones.length > 0 ? '' : w('no-test'),
     use: products,
     not: notOf(plan, w), strip: stripOf(plan, w), days,
-    idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, [], 0, false, w)) : [],
+    idle: days.length === 0 ? plan.trees.map((t) => rowOf(plan, t, [], 0, products.length > 1, w)) : [],
     stop: stopOf(plan, w), lost: plan.days.length > 1 ? w('lost') : '', how: plan.days.length > 0 ? [w('how-text'), ...(plan.trees.some((t) => (t.feeds[0]?.ring?.to.value ?? 0) > STEP.m) ? [w('how-step', { length: showLength(STEP.m, system, language) })] : [])].join(' ') : '', back: backOf(plan, w),
     words: headings(w),
   };
@@ -93,12 +93,14 @@ function rowOf(plan: Plan, t: TreePlan, feeds: readonly Feed[], day: number, sev
     cups: feed.mL === null ? '' : w('about', { cups: showVolume(overAll(feed) ? feed.mL * count : feed.mL, system, language) }),
   }));
   const { where, plain, ring } = ringOn(t, first, number, system, language, w);
-  const lines = doses.flatMap((d, k) => {
-    const below = [d.product, d.cups].filter(Boolean).join(', ');
-    return [...column(k === 0 ? `[ ] ${number} ${name}` : '', [d.amount, d.plants].filter(Boolean).join(' '), k === 0 ? plain : ''), ...[below, d.only].filter(Boolean).map((text) => `        ${text}`)];
-  });
-  return { number, name, fed: true, doses, where, ring, lines };
+  return { number, name, fed: true, doses, where, ring, lines: linesOf(`[ ] ${number} ${name}`, doses, plain) };
 }
+
+/** The row in plain text: who and where beside the first dose, product and cups below each. */
+const linesOf = (who: string, doses: Row['doses'], where: string): string[] => doses.flatMap((d, k) => {
+  const below = [d.product, d.cups].filter(Boolean).join(', ');
+  return [...column(k === 0 ? who : '', [d.amount, d.plants].filter(Boolean).join(' '), k === 0 ? where : ''), ...[below, d.only].filter(Boolean).map((text) => `        ${text}`)];
+});
 
 /** A tub that is fed in its water. */
 function waterRow(t: TreePlan, d: Dilute, number: string, name: string, several: boolean, language: Language, system: 'us' | 'metric', w: Words): Row {
@@ -108,7 +110,7 @@ function waterRow(t: TreePlan, d: Dilute, number: string, name: string, several:
     amount: `${diluteAmount(d, language)} †`, plants: t.tree.count > 1 ? w('each', { count: t.tree.count }) : '', product: several ? d.bag.label : '', only: '',
     cups: mL === null ? '' : w('about', { cups: showVolume(mL, system, language) }),
   };
-  return { number, name, fed: true, doses: [dose], where, ring: '', lines: [...column(`[ ] ${number} ${name}`, [dose.amount, dose.plants].filter(Boolean).join(' '), where), ...(dose.product ? [`        ${dose.product}`] : [])] };
+  return { number, name, fed: true, doses: [dose], where, ring: '', lines: linesOf(`[ ] ${number} ${name}`, [dose], where) };
 }
 
 /** The condition of a nitrogen dose: whole on the tree's first day, shortly on later ones; none once the diary has nitrogen for it. */
@@ -166,6 +168,7 @@ function stripOf(plan: Plan, w: Words): string {
   const end = addDays(season.firstFrost, 20);
   const windows = plan.days.map((d) => ({ from: d.from, until: d.until, text: String(d.number) }));
   const months = Array.from({ length: 12 }, (_, m) => showMonth(`2025-${String(m + 1).padStart(2, '0')}-01`, language).slice(0, 3));
-  const label = w('drawing-year', { a: showDay(start, language), b: showDay(end, language), windows: plan.days.map((d) => showWindow(d.from, d.until, language)).join('; '), stop: showDay(season.lastNitrogen, language) });
-  return drawStrip({ start, end, windows, stop: stopDays(plan).day, stopText: w('stop'), months, label });
+  const stop = stopDays(plan).day;
+  const label = w('drawing-year', { a: showDay(start, language), b: showDay(end, language), windows: plan.days.map((d) => showWindow(d.from, d.until, language)).join('; '), stop: showDay(stop, language) });
+  return drawStrip({ start, end, windows, stop, stopText: w('stop'), months, label });
 }

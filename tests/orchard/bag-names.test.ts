@@ -14,7 +14,7 @@ describe('the name of a bag', () => {
   test('holds in the diary: what was fed counts as the bag that was named', () => {
     const { trees, shed, store } = load(['Orchard feed, 21-0-0, 10 lb'], ['Orchard feed, 5-10-10, 4 lb']);
     const bags = [...shed, ...store];
-    const said = readSentence('fed A 1000 g Orchard feed 5-10-10 on 2026-04-10', { trees: [{ name: 'A', count: 1 }], zones: [], bags, today: '2026-04-20' } as never) as unknown as { entries: { bag: string }[] };
+    const said = readSentence('fed A 1000 g Orchard feed 5-10-10 on 2026-04-10', { trees: [{ name: 'A', count: 1 }], zones: [], bags, today: '2026-04-20' }) as unknown as { entries: { bag: string }[] };
     expect(said.entries[0]!.bag).toBe('Orchard feed 5-10-10');
     const { thisSeason } = historyOf(trees[0]!, undefined, said.entries as never, { year: 2026, budBreak: '2026-04-14', firstFrost: '2026-10-12' }, bags, 'US');
     // 5, 10 and 10 % of a kilogram.
