@@ -1,5 +1,5 @@
 /** `medlar why TREE [N|P2O5|K2O|dose|date]` or `medlar why ID`: a figure in one sentence, then all it came from, with the sources. */
-import { questionText } from '../json/notices.ts';
+import { noticeText, questionText } from '../json/notices.ts';
 import { collector } from '../json/figures.ts';
 import { planJson } from '../json/plan-json.ts';
 import { citeOf, reasonOf, valueOf } from '../json/reason.ts';
@@ -48,7 +48,7 @@ export async function whyCommand(tree: string, what: string | undefined, options
   const { units } = whole.orchard.where;
   const explained = roots.map((f) => (options.as === 'sentence' ? `${reasonOf(f, L, units)} ${citeOf(f.cite, L)}` : explain(f, L, units, options.as === 'sum')));
   // Without a dose there is no figure, but there is a reason.
-  const text = explained.length === 0 && t ? idleReason(t, L) : [...new Set(explained)].join(isId || asked !== undefined ? '\n' : '\n\n');
+  const text = explained.length === 0 && t ? (asked === 'lime' ? unlimed(t, whole) : idleReason(t, L)) : [...new Set(explained)].join(isId || asked !== undefined ? '\n' : '\n\n');
   const dates = t && (asked === 'date' || asked === undefined) ? `\n${dateText(t, whole)}${asked === undefined && options.as === undefined ? timingText(t, whole) : ''}` : '';
   const range = options.as === undefined && t && (asked === 'N' || asked === 'P2O5' || asked === 'K2O' || asked === undefined) ? rangeText(t, asked ?? 'N', whole) : '';
   const others = options.as === undefined && t && (asked === 'N' || asked === undefined) && t.need.rules.length > 0 ? `\n\n${otherRules(t, whole)}` : '';
@@ -63,6 +63,12 @@ function rootsOf(t: TreePlan, asked: Asked | undefined): Figure[] {
     case 'date': return [...t.feeds.map((f) => f.window.why), t.last.why];
     default: return [t.need.N, t.need.P2O5, t.need.K2O];
   }
+}
+
+/** Why nothing is known of its pH. */
+function unlimed({ tree }: TreePlan, { notices, orchard: { where } }: Plan): string {
+  const none = notices.find((n) => n.code === 'ph-no-range' && String(n.facts.tree).split(', ').includes(tree.name));
+  return none ? noticeText(none, where.language) : say(where.language, 'sheet', 'lime-unknown');
 }
 
 function dateText(t: TreePlan, plan: Plan): string {

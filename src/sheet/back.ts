@@ -1,4 +1,5 @@
 /** The back of the sheet: what is short, lime, the why and the balance of each tree, the slip for the next test. */
+import { isSameProduct } from '../bags/buy.ts';
 import type { Bag } from '../orchard/bag.ts';
 import { bagName } from '../orchard/bag.ts';
 import { hazardNotice, hazardsOf, mixingFaults, mixingNotice } from '../orchard/mixing.ts';
@@ -9,11 +10,10 @@ import { isWeak } from '../reason/figure.ts';
 import { LIME_TIME } from '../tables/lime.ts';
 import type { Day } from '../units/date.ts';
 import { NUTRIENTS } from '../units/substance.ts';
-import { retestYear, yearTold } from '../when/season.ts';
+import { autumnEnd, retestYear, yearTold } from '../when/season.ts';
 import { showDay, showGround, showLength, showMass, showNutrient, showPh, showPrice, showShort, showSpan, showWindow } from '../words/show.ts';
 import type { Language } from '../words/words.ts';
 import { ownMarks, say } from '../words/words.ts';
-import { diluteText } from './can.ts';
 import { curvesOf } from './curves.ts';
 import { drawBalance } from './drawings.ts';
 import type { View } from './view.ts';
@@ -25,7 +25,6 @@ export const richZones = (plan: Plan): Plan['zones'] => plan.zones.filter((z) =>
 /** Why a tree gets nothing, in a few words. */
 export function idleReason(t: TreePlan, language: Language): string {
   if (t.need.verdict === 'wait') return say(language, 'none', `wait-${t.need.stops[0]!.id}`);
-  if (t.dilute) return diluteText(t.dilute, language, 'metric');
   if (t.fed.length > 0 && t.feeds.length === 0) return say(language, 'none', 'fed-already', { day: showDay(t.fed.map((f) => f.date).sort().at(-1)!, language) });
   if (t.need.verdict === 'feed') return say(language, 'none', t.tree.tub === undefined ? 'no-bag' : t.tooLittle ? 'tub-small' : 'no-coated');
   return say(language, 'none', t.need.nitrogen.none ?? 'table-none');
@@ -43,7 +42,9 @@ function toldYears(plan: Plan): number[] {
 /** The year whose autumn the next soil sample is due. */
 export function nextTest(plan: Plan): number {
   const told = toldYears(plan);
-  return plan.zones.length === 0 ? plan.season.year : Math.min(...plan.zones.map((z) => retestYear(plan.season, z.sample.taken ?? null)), ...(told.length > 0 ? [Math.max(...told)] : []));
+  const due = Math.min(...(plan.zones.length === 0 ? [plan.season.year] : plan.zones.map((z) => retestYear(plan.season, z.sample.taken ?? null))), ...(told.length > 0 ? [Math.max(...told)] : []));
+  // South of the equator a season can begin when the autumn of its year is over.
+  return `${due}-${autumnEnd(plan.orchard.where.south)}` < plan.season.today ? due + 1 : due;
 }
 
 export function backOf(plan: Plan, w: Words): View['back'] {
@@ -105,11 +106,11 @@ function limeOf(plan: Plan, w: Words): View['back']['lime'] {
   const { language } = plan.orchard.where;
   const said = (text: string): View['back']['lime'][number] => ({ box: false, text });
   const known = plan.trees.filter((t) => t.ph);
-  if (known.length === 0) return [said(w('lime-unknown'))];
   const fine = known.filter((t) => t.ph!.plan.reason === 'inside');
   const values = [...new Set(fine.map((t) => showPh(t.ph!.plan.now.value, language)))].join(ownMarks(language) ? '; ' : ', ');
   const doses = known.filter((t) => t.ph!.g > 0).map((t) => ({ box: true, text: amendmentLine(plan, t, w) }));
   const nos = plan.notices.filter((n) => n.code.startsWith('ph-') && !PLANNING.includes(n.code) && !known.some((t) => t.ph!.g > 0 && n.code === phSentence(t.ph!.plan, t.tree.crop, t.ph!.bed !== undefined))).map((n) => say(language, 'notice', n.code, n.facts));
+  if (known.length === 0) return (nos.length > 0 ? nos : [w('lime-unknown')]).map(said);
   const neither = fine.length === 0 ? [] : [fine.length === known.length ? w('lime-none', { values }) : w('lime-fine', { trees: fine.map((t) => t.tree.name).join(', '), values })];
   const acid = known.some((t) => t.ph!.g > 0 && t.ph!.plan.verdict === 'lime') ? plan.notices.filter((n) => n.code === 'ph-zone-two-wants').map((n) => n.facts.acid).join(', ') : '';
   return [...neither.map(said), ...doses, ...(doses.length > 0 ? [said(w('lime-once', { months: LIME_TIME.months, acid }))] : []), ...nos.map(said)];
@@ -136,7 +137,6 @@ function whyOf(plan: Plan, t: TreePlan, w: Words): string {
   return w('why-line', { n: showNutrient(t.need.N.value, system, language), span: spanOf(plan, t, w), others });
 }
 
-/** Least and most of the other leaflets, where nitrogen is fed. */
 /** Need against supply, drawn for the screen; over this many trees nobody looks. */
 const MOST_DRAWN = 60;
 
@@ -155,6 +155,7 @@ function balancesOf(plan: Plan, w: Words): Pick<View['back'], 'balanceLead' | 'b
   return { balanceLead: w('balance-lead'), balances };
 }
 
+/** Least and most of the other leaflets, where nitrogen is fed. */
 function spanOf(plan: Plan, t: TreePlan, w: Words): string {
   const { language, units: system } = plan.orchard.where;
   const { followed, none } = t.need.nitrogen;
@@ -166,7 +167,9 @@ function spanOf(plan: Plan, t: TreePlan, w: Words): string {
 
 function slipOf(plan: Plan, w: Words): string[] {
   const { language, units: system } = plan.orchard.where;
-  const lines = plan.buy.map((p) => {
+  // What the shed holds of it is no enough where more is to be bought.
+  const listed = plan.buy.filter((p) => p.bag.left === null || !plan.buy.some((q) => q.bag.left === null && isSameProduct(q.bag, p.bag)));
+  const lines = listed.map((p) => {
     if (p.bag.left !== null) return w('slip-shed', { bag: p.bag.label });
     const bag = `${bagName(p.bag)}${p.bag.g ? `, ${showMass(p.bag.g, system, language)}` : ''}`;
     if (p.bags === null) return w('slip-unknown', { bag, need: showMass(p.needG, system, language) });

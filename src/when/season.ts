@@ -101,10 +101,13 @@ export function retestYear(season: Season, taken: Day | null): number {
 const tellsFrom = (amended: Day): Day => addDays(amended, Math.round(AMENDMENT_RETEST.nearEnough * 30.44));
 export const isTold = (amended: Day, taken: Day): boolean => tellsFrom(amended) <= taken;
 
+/** The last month and day of autumn, the time for a soil sample. */
+export const autumnEnd = (south: boolean): string => (south ? '05-31' : '11-30');
+
 /** The year of the first autumn whose sample tells it. */
 export function yearTold(amended: Day, south: boolean): number {
   const from = tellsFrom(amended);
-  return from.slice(5) <= (south ? '05-31' : '11-30') ? yearOf(from) : yearOf(from) + 1;
+  return from.slice(5) <= autumnEnd(south) ? yearOf(from) : yearOf(from) + 1;
 }
 
 /**
