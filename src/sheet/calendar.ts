@@ -17,7 +17,7 @@ export function calendarOf(plan: Plan): CalendarEntry[] {
   const { where, name } = plan.orchard;
   const { language: L, units: system, south } = where;
   const orchard = name || say(L, 'calendar', 'orchard');
-  const entry = (id: string, from: Day, until: Day, title: string, lines: readonly string[]): CalendarEntry => ({ id: `${id}-${from.slice(0, 4)}`, from, until, title: `${orchard}: ${title}`, text: lines.join('\n') });
+  const entry = (id: string, from: Day, until: Day, title: string, lines: readonly string[]): CalendarEntry => ({ id: `${id}-${until.slice(0, 4)}`, from, until, title: `${orchard}: ${title}`, text: lines.join('\n') });
 
   const days = plan.days.map((day) => {
     const doses = day.doses.map(({ plan: t, feed }) => {
@@ -32,9 +32,11 @@ export function calendarOf(plan: Plan): CalendarEntry[] {
   const cans = plan.trees.flatMap((t) => (t.dilute ? [entry(`can-${plan.trees.indexOf(t) + 1}`, t.dilute.from, t.dilute.until, say(L, 'calendar', 'can', { tree: t.tree.name }), [diluteText(t.dilute, L, system), say(L, 'sheet', 'tub-salts')])] : []));
   const amended = plan.trees.filter((t) => (t.ph?.g ?? 0) > 0);
   const windows = [...new Map(amended.map((t) => [`${t.ph!.plan.verdict} ${t.ph!.window!.from} ${t.ph!.window!.until}`, t.ph!])).values()];
-  const layers = windows.map(({ plan: { verdict }, window }) => {
+  // A window that is open begins today, so its end names it; of two that end together the second has a number.
+  const layers = windows.map(({ plan: { verdict }, window }, i) => {
+    const twins = windows.slice(0, i).filter((x) => x.plan.verdict === verdict && x.window!.until === window!.until).length;
     const mine = amended.filter((t) => t.ph!.plan.verdict === verdict && t.ph!.window!.from === window!.from && t.ph!.window!.until === window!.until);
-    return entry(`${verdict}-${window!.from}`, window!.from, window!.until, say(L, 'calendar', verdict === 'lime' ? 'lime' : 'sulphur', { window: showWindow(window!.from, window!.until, L) }),
+    return entry(`${verdict}-${window!.until.slice(5)}${twins > 0 ? `-${twins + 1}` : ''}`, window!.from, window!.until, say(L, 'calendar', verdict === 'lime' ? 'lime' : 'sulphur', { window: showWindow(window!.from, window!.until, L) }),
       mine.map((t) => say(L, 'calendar', 'dose', { tree: t.tree.name, amount: showMass(t.ph!.g, system, L), each: t.tree.count > 1 ? t.tree.count : '', bag: t.ph!.bag?.label ?? say(L, 'plan', `any-${verdict as 'lime' | 'sulphur'}`) })));
   });
   const { day: last, evergreen } = stopDays(plan);
@@ -44,9 +46,10 @@ export function calendarOf(plan: Plan): CalendarEntry[] {
   ];
   const again = nextTest(plan);
   const test: Day = `${again}-${south ? AUTUMN_TEST.south : AUTUMN_TEST.north}`;
+  const [until, { today }] = [addDays(test, 29), plan.season];
   return [
     ...days, ...cans, ...layers,
     ...(plan.days.length + cans.length > 0 ? stops.map(({ id, day, text }) => entry(id, day, day, say(L, 'calendar', 'stop'), [text])) : []),
-    ...(plan.zones.length > 0 && test >= plan.season.today ? [entry('soil', test, addDays(test, 29), say(L, 'calendar', 'soil'), [])] : []),
+    ...(plan.zones.length > 0 && until >= today ? [entry('soil', test > today ? test : today, until, say(L, 'calendar', 'soil'), [])] : []),
   ];
 }
