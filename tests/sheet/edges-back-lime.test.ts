@@ -27,11 +27,11 @@ describe('lime and sulphur', () => {
     const bag = { label: 'Garden lime' } as never;
     expect(limeOf([of('A', { bag }, { count: 3 })])[0]).toBe(`[ ] A: 700 g each of 3 Garden lime, ring 60 cm to 2.5 m, ${WHEN}`);
     expect(limeOf([of('A', { plan: { verdict: 'sulphur', reason: 'sulphur' } })])[0]).toBe(`[ ] A: 700 g Elemental sulfur, ring 60 cm to 2.5 m, ${WHEN}`);
-    expect(limeOf([of('A', { ring: { from: fig(0.6), to: fig(0.9) } as never })])[0]).toBe(`[ ] A: 700 g Ground limestone, ring 60 to 90 cm, ${WHEN}`);
+    expect(limeOf([of('A', { ring: { from: fig(0.6), to: fig(0.9) } })])[0]).toBe(`[ ] A: 700 g Ground limestone, ring 60 to 90 cm, ${WHEN}`);
   });
   test('by texture, or by what is recalled, with a dagger', () => {
     expect([of('A', { plan: { reason: 'texture' } }), of('A', { plan: { dose: fig(200, 'memory') } })].map((t) => limeOf([t])[0])).toEqual([`[ ] A: 700 g † Ground limestone, ring 60 cm to 2.5 m, ${WHEN}`, `[ ] A: 700 g † Ground limestone, ring 60 cm to 2.5 m, ${WHEN}`]);
-    expect(limeOf([of('A', { bed: fig(2) as never, plan: { reason: 'texture' } })])[0]).toContain('A: 700 g † Ground');
+    expect(limeOf([of('A', { bed: fig(2), plan: { reason: 'texture' } })])[0]).toContain('A: 700 g † Ground');
   });
   test('dug into the bed of what is to come, as deep as the rate is for, else a spit of 6 in', () => {
     const bed = { bed: fig(2) as never };
@@ -64,7 +64,7 @@ describe('lime and sulphur', () => {
 describe('the next soil test', () => {
   // A sample holds for three years; lime shows eleven months after it went on: 335 days.
   const year = (zones: readonly (string | undefined)[], trees: readonly TreePlan[] = [], more: More = {}): number => nextTest(plan(trees, { zones: zones.map((taken) => zone('hill', taken === undefined ? {} : { taken })), ...more }));
-  const lime = (until: string): TreePlan => of('A', { window: { from: '2026-10-15', until } as never });
+  const lime = (until: string): TreePlan => of('A', { window: { from: '2026-10-15', until } });
   const waits = (last: string | null, reason = 'retest', g = 0): TreePlan => of('A', { g, last, plan: { reason, verdict: 'leave' } });
   test('three years after the sample, this year where it is due or nobody told its day', () => {
     expect([year(['2025-11-04']), year(['2020-01-01']), year([undefined]), year([]), year(['2025-11-04', '2024-03-01'])]).toEqual([2028, 2026, 2026, 2026, 2027]);

@@ -88,7 +88,7 @@ describe('what stays short', () => {
   const NO_BAG = 'no listed bag brings it without too much else.';
   test('each reason once, with its trees and their amounts', () => {
     expect(said([short('A', { N: 50, K2O: 60 }), short('B', { K2O: 20 }), tree('C', {}, FEEDS)])).toEqual([`A 50 g N, 60 g K2O; B 20 g K2O: ${NO_BAG}`]);
-    const cut = { feeds: [dose(SULPHATE, 350, { planned: { step: 'dose-cut' } as never })] };
+    const cut = { feeds: [dose(SULPHATE, 350, { planned: { step: 'dose-cut' } })] };
     expect(said([short('A', { N: 50, K2O: 60 }, cut), short('B', { N: 20 }, cut)])).toEqual(['A 50 g N; B 20 g N: more would burn roots on so small a ring.', `A 60 g K2O: ${NO_BAG}`]);
   });
   // Eight parts in a hundred are rounding.
@@ -97,7 +97,7 @@ describe('what stays short', () => {
     expect(said([short('A', { N: 50 }, { feeds: [] })])).toEqual([`A 50 g N: ${NO_BAG}`]);
   });
   test('too late, half, too few weeks, coated alone, too little to buy', () => {
-    const step = (s: string): object => ({ feeds: [dose(SULPHATE, 350, { planned: { step: s } as never })] });
+    const step = (s: string): object => ({ feeds: [dose(SULPHATE, 350, { planned: { step: s } })] });
     expect(['dose-late', 'dose-half'].map((s) => said([short('A', { N: 50 }, step(s))])[0])).toEqual(['A 50 g N: the season has too few doses left, and a missed one is not made up.', 'A 50 g N: it belongs in spring; so late half goes on and no more.']);
     expect([said([short('Fig', { N: 50 }, { feeds: [], dilute: can(feed('Soluble', [20, 20, 20])) }, { tub: 40 })])[0], said([short('Fig', { N: 50 }, { feeds: [] }, { tub: 40 })])[0]]).toEqual(['Fig 50 g N: too few weeks are left.', 'Fig 50 g N: a tub takes coated (slow-release) or water-soluble feed, and neither is listed.']);
     expect(said([short('A', { K2O: 20 })], { orchard: { store: [POTASH] } })).toEqual(['A 20 g K2O: too little to be worth another bag.']);

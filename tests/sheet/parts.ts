@@ -27,14 +27,14 @@ export function tree(name: string, more: Loose<TreePlan['tree']> = {}, rest: Loo
 export const RING = { from: fig(0.6), to: fig(2.5) } as unknown as NonNullable<Feed['ring']>;
 export const dose = (bag: Bag, g: number, more: Loose<Feed> = {}): Feed => ({ bag, serves: 'N', g, planned: { step: 'dose' }, mL: null, window: { from: '2026-04-10', until: '2026-04-25' }, ring: RING, ...more }) as unknown as Feed;
 
-export const SEASON = { year: 2026, today: '2026-03-14', budBreak: '2026-04-14', firstFrost: '2026-10-12', lastNitrogen: '2026-07-20', lastNitrogenEvergreen: '2026-08-10', lastFigure: fig(-84), assumed: [] };
+const SEASON = { year: 2026, today: '2026-03-14', budBreak: '2026-04-14', firstFrost: '2026-10-12', lastNitrogen: '2026-07-20', lastNitrogenEvergreen: '2026-08-10', lastFigure: fig(-84), assumed: [] };
 export const day = (number: number, doses: readonly (readonly [TreePlan, Feed])[], more: Loose<WorkingDay> = {}): WorkingDay =>
   ({ number, from: '2026-04-10', until: '2026-04-25', phase: null, doses: doses.map(([plan, feed]) => ({ plan, feed })), ...more }) as WorkingDay;
 export const zone = (name: string, { taken, phosphorus = 'at' }: { taken?: string; phosphorus?: string } = {}): Plan['zones'][number] =>
   ({ zone: name, sample: { taken }, soil: { rated: [{ reading: { item: 'phosphorus' }, target: phosphorus }] } }) as unknown as Plan['zones'][number];
 
 /** Ohio in grams and metres. */
-export const WHERE = { text: 'Ohio, US', country: 'US', region: 'US-OH', south: false, units: 'metric', language: 'en-US' };
+const WHERE = { text: 'Ohio, US', country: 'US', region: 'US-OH', south: false, units: 'metric', language: 'en-US' };
 export function plan(trees: readonly TreePlan[], more: Loose<Omit<Plan, 'orchard' | 'season'>> & { orchard?: object; where?: object; season?: object } = {}): Plan {
   const { orchard, where, season, ...own } = more;
   return { orchard: { name: 'Hill', where: { ...WHERE, ...where }, shed: [], store: [], never: [], ...orchard }, season: { ...SEASON, ...season }, sure: true, zones: [], trees, days: [], buy: [], notices: [], questions: [], ...own } as unknown as Plan;
