@@ -9,9 +9,8 @@ import { escaped } from './escape.ts';
 const STYLE = ['body{font:16px/1.4 system-ui;max-width:70rem;margin:1rem auto;padding:0 1rem}', 'table{border-collapse:collapse;width:100%}', 'td,th{border-bottom:1px solid #999;padding:.15rem .5rem;text-align:left}', 'td:nth-child(3){text-align:right}'].join('');
 
 /** A whole HTML document without script or request. */
-export function figuresPage(language: Language, version: string): string {
+export function figuresPage(language: Language, version: string, rows: readonly Row[] = register()): string {
   const w = (key: Parameters<typeof say<'sources'>>[2], facts: Readonly<Record<string, string | number>> = {}): string => escaped(say(language, 'sources', key, facts));
-  const rows = register();
   const by = new Map<string, Row[]>();
   for (const r of rows) by.set(r.cite.source, [...(by.get(r.cite.source) ?? []), r]);
   const ids = SOURCE_IDS.filter((id) => by.has(id)).sort((a, b) => (name(a) < name(b) ? -1 : 1));

@@ -11,22 +11,21 @@ import type { SheetForm, Template } from './render.ts';
 import { viewSchema } from './view.ts';
 
 const BLOCKS = ['if', 'unless', 'each', 'with'];
-type Shape = { properties?: Record<string, Shape>; items?: Shape; additionalProperties?: Shape | boolean; type?: string };
+type Shape = { properties?: Record<string, Shape>; items?: Shape };
 
 export function compileOwn(source: string, file: string, form: SheetForm): { template: Template | null; notices: readonly Notice[] } {
   let program: hbs.AST.Program;
   try {
     program = Handlebars.parse(source);
   } catch (e) {
-    const why = e instanceof Error ? e.message.split('\n')[0]! : '';
-    return { template: null, notices: [notice('template-broken', 'error', { file, why })] };
+    return { template: null, notices: [notice('template-broken', 'error', { file, why: (e as Error).message.split('\n')[0]! })] };
   }
   const notices: Notice[] = [];
-  const lines = source.split('\n');
+  // Lines as Handlebars counts them.
+  const lines = source.split(/\r\n?|\n/);
   const at = (node: hbs.AST.Node): Place => {
     const { start } = node.loc;
-    const line = lines[start.line - 1] ?? '';
-    return placeIn(file, start.line, line, start.column, start.column + 1);
+    return placeIn(file, start.line, lines[start.line - 1]!, start.column, start.column);
   };
   walk(program, [z.toJSONSchema(viewSchema) as Shape], { file, notices, at });
   if (notices.length > 0) return { template: null, notices };
@@ -52,12 +51,10 @@ function block(node: hbs.AST.BlockStatement, scope: readonly Shape[], watch: Wat
   const param = node.params[0];
   if (!BLOCKS.includes(name) || !param || node.params.length > 1) return refuse(watch, node, node.path);
   const shape = look(param, scope, watch);
-  const inner = name === 'each' ? [shape?.items ?? valuesOf(shape) ?? {}, ...scope] : name === 'with' ? [shape ?? {}, ...scope] : scope;
+  const inner = name === 'each' ? [shape?.items ?? {}, ...scope] : name === 'with' ? [shape ?? {}, ...scope] : scope;
   if (shape) walk(node.program, inner, watch);
   if (node.inverse) walk(node.inverse, scope, watch);
 }
-
-const valuesOf = (shape: Shape | null): Shape | null => (shape && typeof shape.additionalProperties === 'object' ? shape.additionalProperties : null);
 
 function refuse(watch: Watch, node: hbs.AST.Node, path: hbs.AST.Expression | hbs.AST.PathExpression): void {
   watch.notices.push(notice('template-helper', 'error', { file: watch.file, read: 'original' in path ? String(path.original) : node.type }, watch.at(node)));
@@ -74,8 +71,7 @@ function look(expression: hbs.AST.Expression, scope: readonly Shape[], watch: Wa
   let shape: Shape | undefined = scope[Math.min(path.depth, scope.length - 1)];
   for (const part of path.parts) {
     const known: Record<string, Shape> = shape?.properties ?? {};
-    const open = valuesOf(shape ?? null);
-    const next: Shape | undefined = Object.hasOwn(known, part) ? known[part] : open ?? undefined;
+    const next: Shape | undefined = Object.hasOwn(known, part) ? known[part] : undefined;
     if (!next) {
       watch.notices.push(notice('template-path', 'error', { file: watch.file, read: path.original, guess: suggest(part, Object.keys(known)).join(', ') }, watch.at(path)));
       return null;

@@ -15,7 +15,6 @@ const WIDTH = 78;
 /** Breaks long lines at blanks, hanging under their text. */
 function wrap(text: string): string {
   return text.split('\n').map((line) => {
-    if (line.length <= WIDTH) return line.trimEnd();
     const lines: string[] = [];
     let rest = line.trimEnd();
     while (rest.length > WIDTH) {

@@ -3,9 +3,7 @@ import type { Source } from './source.ts';
 
 export const SOURCES_LIME = {
   'oregon-em9057': { title: 'EM 9057, Applying Lime to Raise Soil pH for Crop Production (Western Oregon)', publisher: 'Oregon State University Extension', year: 2013, url: 'https://extension.oregonstate.edu./catalog/pub/em-9057-applying-lime-raise-soil-ph-crop-production-western-oregon', note: 'recalled' },
-  'tri-state-1995': { title: 'E-2567, Tri-State Fertilizer Recommendations', publisher: 'Michigan State University Extension', year: 1995, url: 'http://web1.msue.msu.edu/msue/imp/modf1/06039707.html', note: 'recalled' },
   'kansas-mf2586': { title: 'MF-2586, Soil Test Interpretations and Fertilizer Recommendations', publisher: 'Kansas State University', note: 'recalled' },
-  'wisconsin-a2809': { title: 'A2809, Nutrient Application Guidelines', publisher: 'University of Wisconsin Extension', year: 2012, note: 'recalled' },
   'minnesota-fo5956': { title: 'FO-5956, Lime Needs in Minnesota', publisher: 'University of Minnesota Extension', url: 'https://extension.umn.edu/node/7726', note: 'recalled' },
   'ontario-811': { title: 'Factsheet 91-086 and Publication 811, soil acidity and liming', publisher: 'Ontario Ministry of Agriculture', url: 'https://www.topcropmanager.com/understanding-lime-10449/', note: 'recalled' },
   'brazil-cqfs': { title: 'Manual de adubação e calagem', publisher: 'Comissão de Química e Fertilidade do Solo, RS and SC', note: 'recalled' },

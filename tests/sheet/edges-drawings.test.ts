@@ -4,6 +4,8 @@ import type { BalanceDrawing, RingDrawing, StripDrawing, YearsDrawing } from '..
 import { drawBalance, drawRing, drawStrip, drawYears } from '../../src/sheet/drawings.ts';
 import { elements, named, paths } from './parts.ts';
 
+/** Nothing is written between the elements of a drawing but its own letters. */
+const letters = (svg: string): string => svg.replaceAll(/<[^>]*>/g, ' ').replaceAll(/ +/g, ' ').trim();
 /** All is drawn in black; a letter of 12 points is 12 × 25.4 ÷ 72 = 4.23 mm high, 4.24 as the drawings count it. */
 const size = (svg: string): (string | undefined)[] => { const [e] = elements(svg); return [e!.name, e!.class, e!.role, e!['aria-label'], e!.viewBox, e!.width, e!.height]; };
 const fonts = (svg: string): (string | undefined)[] => [elements(svg)[0]!['font-size'], elements(svg)[0]!['font-family']];
@@ -59,6 +61,7 @@ describe('the season as a strip', () => {
     expect(stop('2026-08-20')).toEqual(['172', '6', 'url(#stop)', '162', 'STOP', 'M172 2V14']);
   });
   test('on a line across the page', () => {
+    expect(letters(strip({ windows: [{ from: '2026-04-01', until: '2026-04-11', text: '1' }, { from: '2026-05-01', until: '2026-05-11', text: '2' }] }))).toBe('STOP 1 2 Mar Apr May Jun Jul Aug');
     expect([size(strip()), fonts(strip())]).toEqual([['svg', 'strip', 'img', 'l&#60;', '0 0 178 20', '100%', undefined], ['4.24', 'sans-serif']]);
     expect([named(strip(), 'pattern')[0]!.id, ...paths(strip()).slice(0, 2), strip().endsWith('</svg>')]).toEqual(['stop', 'M0 0V1.4', 'M0 14H178', true]);
     expect([strip({ stopText: '<', months: Array.from({ length: 12 }, () => '<') }).match(/&#60;<\/text>/g)!.length]).toEqual([7]);
@@ -75,6 +78,7 @@ describe('the years of a value', () => {
     expect(named(years(two), 'path')[1]!['stroke-dasharray']).toBe('1.6 1');
   });
   test('the value above its bar, the month at the foot', () => {
+    expect(letters(years(two))).toBe('10&#38; &#60;2026-03-01 20&#38; &#60;2026-08-02');
     expect(named(years(two), 'text').map((t) => [t.x, t.y, t['text-anchor'], t.text])).toEqual([['12', '17.5', 'middle', '10&#38;'], ['12', '35.4', 'middle', '&#60;2026-03-01'], ['166', '7.5', 'middle', '20&#38;'], ['166', '35.4', 'middle', '&#60;2026-08-02']]);
     expect([size(years(two)), fonts(years(two)), years(two).endsWith('</svg>')]).toEqual([['svg', 'years', 'img', 'l&#34;', '0 0 178 37', undefined, undefined], ['4.24', 'sans-serif'], true]);
   });
@@ -110,5 +114,5 @@ describe('need against supply', () => {
     expect([named(balance(rows), 'pattern')[0]!.id, ...paths(balance(rows))]).toEqual(['bx', 'M0 0V1', 'M26 6.6H106M26 5.8v1.6M106 5.8v1.6']);
     expect(named(balance([{ name: 'N', need: 51, supply: 20, span: [10, 204] }]), 'rect').map((r) => r.width)).toEqual(['10', '25.5']);
   });
-  test('of nothing, nothing', () => { expect(named(balance([{ name: 'N', need: 0, supply: 0, span: null }]), 'rect').map((r) => r.width)).toEqual(['0', '0']); });
+  test('of nothing, nothing', () => { expect([letters(balance(rows)), letters(balance([]))]).toEqual(['N K&#60;', '']); expect(named(balance([{ name: 'N', need: 0, supply: 0, span: null }]), 'rect').map((r) => r.width)).toEqual(['0', '0']); });
 });

@@ -80,7 +80,7 @@ describe('a day', () => {
     // A step is 2 1/2 ft, 0.762 m (practice): no help on a ring that ends within it.
     const ring = (to: number): string => view([fed(tree('A'), dose(SULPHATE, 350, { ring: { ...RING, to: fig(to) } }))]).how;
     expect([ring(0.762), ring(0.77), view([fed(tree('Fig', { tub: 9 }), dose(SULPHATE, 30, { ring: null }))]).how]).toEqual([HOW, `${HOW} An adult's step is about 75 cm.`, HOW]);
-    expect(view([APPLE, fed(tree('Fig', { tub: 9 }), dose(SULPHATE, 30, { ring: null })), tree('C')]).how).toBe(`${HOW} An adult's step is about 75 cm.`);
+    expect(view([tree('C'), fed(tree('Fig', { tub: 9 }), dose(SULPHATE, 30, { ring: null })), APPLE]).how).toBe(`${HOW} An adult's step is about 75 cm.`);
   });
 });
 
@@ -108,6 +108,9 @@ describe('the year as a strip', () => {
     expect(texts(strip, '6.6')).toEqual(['STOP', '1']);
     const late = view([APPLE], { days: [day(1, [[APPLE, APPLE.feeds[0]!]], { from: '2026-05-20', until: '2026-06-01' })], season: { budBreak: '2026-04-16' } }).strip;
     expect(named(late, 'svg')[0]!['aria-label']).toBe('The year from 1 April to 1 November: 20 May-1 June; stop after 20 July.');
+    // 10 March less 15 days is 23 February.
+    const early = view([APPLE], { days: [day(1, [[APPLE, APPLE.feeds[0]!]], { from: '2026-03-10', until: '2026-03-20' })] }).strip;
+    expect(named(early, 'svg')[0]!['aria-label']).toBe('The year from 1 February to 1 November: 10-20 March; stop after 20 July.');
     expect(view([APPLE], { days: [] }).strip).toBe('');
   });
   // 1 March to 1 November are 245 days on 178 mm: 20 July is the 141st, 10 August the 162nd.
