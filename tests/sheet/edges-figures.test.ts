@@ -8,7 +8,7 @@ import type { Row } from '../../src/tables/register.ts';
 const [MEXICO, KANSAS, PENN] = ['new-mexico-nrcs-76', 'kansas-mf2586', 'penn-stone'];
 const row = (source: string, at: string, mark: string, more: object = {}): Row => ({ table: 'rates', what: 'sand', value: 1, unit: 'g', label: null, cite: { source, at, mark }, ...more }) as unknown as Row;
 const page = (): string => figuresPage('en-US', '9.8.7', [
-  row(PENN!, 'page 1 & 2', 'read', { table: 'l<s', what: 'clay > loam', value: 1234567.89, unit: 'lb/a"c' }), row(MEXICO!, 'circle', 'judgement', { value: null, unit: null }), row(KANSAS!, 'page 2', 'derived'), row(PENN!, 'page 3', 'memory', { value: 0.1 + 0.2, label: 'field <crops>' }),
+  row(PENN, 'page 1 & 2', 'read', { table: 'l<s', what: 'clay > loam', value: 1234567.89, unit: 'lb/a"c' }), row(MEXICO, 'circle', 'judgement', { value: null, unit: null }), row(KANSAS, 'page 2', 'derived'), row(PENN, 'page 3', 'memory', { value: 0.1 + 0.2, label: 'field <crops>' }),
 ]);
 const cells = (html: string): string[][] => [...html.matchAll(/<tr>(.*?)<\/tr>/g)].map((m) => [...m[1]!.matchAll(/<t[dh][^>]*>(.*?)<\/t[dh]>/g)].map((c) => c[1]!));
 const HEAD = ['table', 'what', 'value', 'unit', 'where in it', 'how far it was seen'];
