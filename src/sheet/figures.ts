@@ -13,7 +13,7 @@ export function figuresPage(language: Language, version: string, rows: readonly 
   const w = (key: Parameters<typeof say<'sources'>>[2], facts: Readonly<Record<string, string | number>> = {}): string => escaped(say(language, 'sources', key, facts));
   const by = new Map<string, Row[]>();
   for (const r of rows) by.set(r.cite.source, [...(by.get(r.cite.source) ?? []), r]);
-  const ids = SOURCE_IDS.filter((id) => by.has(id)).sort((a, b) => (name(a) < name(b) ? -1 : 1));
+  const ids = SOURCE_IDS.filter((id) => by.has(id)).toSorted((a, b) => (name(a) < name(b) ? -1 : 1));
   const cells = w('columns-page').split('|');
   const sections = ids.map((id) => {
     const { url, note } = sourceOf(id)!;

@@ -11,7 +11,10 @@ import type { SheetForm, Template } from './render.ts';
 import { viewSchema } from './view.ts';
 
 const BLOCKS = ['if', 'unless', 'each', 'with'];
-type Shape = { properties?: Record<string, Shape>; items?: Shape };
+/** `loop`: what is around it runs once for each of a list. */
+type Shape = { readonly properties?: Record<string, Shape>; readonly items?: Shape; readonly loop?: true };
+/** What a loop knows of itself. */
+const OF_LOOP = ['index', 'key', 'first', 'last'];
 
 export function compileOwn(source: string, file: string, form: SheetForm): { template: Template | null; notices: readonly Notice[] } {
   let program: hbs.AST.Program;
@@ -51,7 +54,7 @@ function block(node: hbs.AST.BlockStatement, scope: readonly Shape[], watch: Wat
   const param = node.params[0];
   if (!BLOCKS.includes(name) || !param || node.params.length > 1) return refuse(watch, node, node.path);
   const shape = look(param, scope, watch);
-  const inner = name === 'each' ? [shape?.items ?? {}, ...scope] : name === 'with' ? [shape ?? {}, ...scope] : scope;
+  const inner = name === 'each' ? [{ ...shape?.items, loop: true as const }, ...scope] : name === 'with' ? [shape ?? {}, ...scope] : scope;
   if (shape) walk(node.program, inner, watch);
   if (node.inverse) walk(node.inverse, scope, watch);
 }
@@ -67,16 +70,18 @@ function look(expression: hbs.AST.Expression, scope: readonly Shape[], watch: Wa
     return null;
   }
   const path = expression as hbs.AST.PathExpression;
-  if (path.data) return {};
-  let shape: Shape | undefined = scope[Math.min(path.depth, scope.length - 1)];
-  for (const part of path.parts) {
-    const known: Record<string, Shape> = shape?.properties ?? {};
-    const next: Shape | undefined = Object.hasOwn(known, part) ? known[part] : undefined;
-    if (!next) {
-      watch.notices.push(notice('template-path', 'error', { file: watch.file, read: path.original, guess: suggest(part, Object.keys(known)).join(', ') }, watch.at(path)));
-      return null;
-    }
-    shape = next;
+  const wrong = (guess = ''): null => {
+    watch.notices.push(notice('template-path', 'error', { file: watch.file, read: path.original, guess }, watch.at(path)));
+    return null;
+  };
+  const [data, parts] = path.data ? [path.parts[0]!, path.parts.slice(1)] : [null, path.parts];
+  if (data !== null && data !== 'root') return OF_LOOP.includes(data) && parts.length === 0 && scope.some((s) => s.loop) ? {} : wrong();
+  let shape = data === 'root' ? scope.at(-1) : scope[path.depth];
+  if (!shape) return wrong();
+  for (const part of parts) {
+    const known: Record<string, Shape> = shape.properties ?? {};
+    if (!Object.hasOwn(known, part)) return wrong(suggest(part, Object.keys(known)).join(', '));
+    shape = known[part]!;
   }
-  return shape ?? null;
+  return shape;
 }

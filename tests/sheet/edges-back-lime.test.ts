@@ -45,6 +45,8 @@ describe('lime and sulphur', () => {
     expect(limeOf([of('A')], two).slice(1)).toEqual([`${ONCE.slice(0, -1)}, and away from Blueberries.`]);
     expect(limeOf([of('A', { plan: { verdict: 'sulphur', reason: 'sulphur' } })], two).slice(1)).toEqual([ONCE]);
     expect(limeOf([of('A', { g: 0, plan: { reason: 'stopped-lime' } })], two)).toEqual([]);
+    const sulphur = of('C', { plan: { verdict: 'sulphur', reason: 'sulphur' } });
+    expect([limeOf([of('A', { g: 0, plan: { reason: 'stopped-lime' } }), sulphur], two).at(-1), limeOf([sulphur, of('A')], { notices: [...two.notices, notice('ph-zone-two-wants', 'warning', { ...two.notices[0]!.facts, acid: 'Lingonberry' })] }).at(-1)]).toEqual([ONCE, `${ONCE.slice(0, -1)}, and away from Blueberries, Lingonberry.`]);
   });
   test('each no is told; what a dose says itself, or what is for planning, is not', () => {
     const near = notice('ph-near-goal', 'note', { tree: 'B', now: 5.9, low: 6 });
@@ -111,6 +113,6 @@ describe('handle with care', () => {
   test('a white crust on a tub that is fed', () => {
     const CRUST = 'A white crust on a tub is salt: flush it with plain water.';
     const tub = (more: object): TreePlan => tree('Fig', { tub: 40 }, more);
-    expect([cautions([tub({ dilute: can(feed('Soluble', [20, 20, 20])) })]), cautions([tub({ feeds: [dose(feed('Coated', [14, 14, 14]), 30)] })]), cautions([tub({}), fed(feed('Balanced', [10, 10, 10]))])]).toEqual([[LABEL, POISON, CRUST], [LABEL, POISON, CRUST], [LABEL, POISON]]);
+    expect([cautions([tub({ dilute: can(feed('Soluble', [20, 20, 20])) })]), cautions([tub({ feeds: [dose(feed('Coated', [14, 14, 14]), 30)] })]), cautions([tub({}), fed(feed('Balanced', [10, 10, 10]))]), cautions([fed(feed('Balanced', [10, 10, 10])), tub({ feeds: [dose(feed('Coated', [14, 14, 14]), 30)] })])]).toEqual([[LABEL, POISON, CRUST], [LABEL, POISON, CRUST], [LABEL, POISON], [LABEL, POISON, CRUST]]);
   });
 });

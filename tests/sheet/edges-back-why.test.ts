@@ -118,7 +118,7 @@ describe('of the whole orchard', () => {
   });
   test('zones that are rich in phosphorus', () => {
     const other = { ...zone('low'), soil: { rated: [{ reading: { item: 'potassium' }, target: 'above' }] } } as never;
-    expect(richZones(plan([], { zones: [zone('hill', { phosphorus: 'above' }), zone('top'), other] })).map((z) => z.zone)).toEqual(['hill']);
+    expect(richZones(plan([], { zones: [zone('hill', { phosphorus: 'above' }), zone('top'), other, { ...zone('both'), soil: { rated: [{ reading: { item: 'potassium' }, target: 'at' }, { reading: { item: 'phosphorus' }, target: 'above' }] } }] })).map((z) => z.zone)).toEqual(['hill', 'both']);
   });
   test('seven plants fill the page, a drawing of pH counts as two', () => {
     const drawnOne = tree('L', {}, { ph: limed({ curve: [{ ph: 5.4, low: 0, high: 0 }, { ph: 6, low: 100, high: 150 }] }) });

@@ -37,6 +37,7 @@ describe('the drawing', () => {
     expect(letters(curve({ amount: 'a&b' })).slice(3)).toEqual([['10', '24.4', undefined, '0'], ['61', '24.4', 'end', 'a&#38;b']]);
     // 51 mm less one letter of 4.24 hold 46.76 ÷ (0.56 × 4.24) = 19.7 letters.
     expect([19, 20].map((many) => letters(curve({ amount: 'x'.repeat(many) })).length)).toEqual([5, 4]);
+    expect(curve({ amount: 'x'.repeat(20) }).replaceAll(/<[^>]*>/g, ' ').trim().split(/ +/)).toEqual(['&#60;5', '&#60;6', '&#60;6.65', 'x'.repeat(20)]);
   });
   test('its frame, with nothing between its elements', () => {
     expect(curve({ goals: [6, 6.5] }).replaceAll(/<[^>]*>/g, ' ').trim().split(/ +/)).toEqual(['&#60;5', '&#60;6', '&#60;6.65', '0', '51', 'g']);

@@ -44,7 +44,7 @@ describe('the season as a strip', () => {
     // 1 March to 1 August are 153 days.
     expect(marks(strip({ end: '2026-08-01' }))).toHaveLength(5);
     expect(months(strip({ start: '2026-02-16', end: '2026-08-13' })).at(-1)).toEqual(['136', 'Jul']);
-    expect(marks(strip({ start: '2026-02-16', end: '2026-08-13' })).at(-1)).toBe('M166 8V11');
+    expect([marks(strip({ start: '2026-02-16', end: '2026-08-13' })).at(-1), letters(strip({ start: '2026-02-16', end: '2026-08-13' }))]).toEqual(['M166 8V11', 'STOP F Mar Apr May Jun Jul']);
     expect(months(strip({ start: '2026-02-17', end: '2026-08-14' })).at(-1)).toEqual(['166', 'Aug']);
   });
   test('a window is a box as long as it lasts, three millimetres at least, within the strip, its number above the middle', () => {

@@ -48,6 +48,15 @@ describe('where a template is wrong', () => {
   test('a loop over something that is no list has nothing of its own to name', () => {
     expect([compileOwn('{{#each words}}{{this}}{{/each}}', 'own.hbs', 'text').notices, place('{{#each words}}{{use}}{{/each}}')!.column]).toEqual([[], 18]);
   });
+  const read = (source: string): unknown[] => compileOwn(source, 'own.hbs', 'text').notices.map((n) => n.facts.read);
+  // `../` goes up a loop or a part at a time, and above the top there is nothing; `@root` is the top (Handlebars' guide, "Paths", "@data Variables").
+  test.each(['{{../orchard}}', '{{#each use}}{{../../orchard}}{{/each}}', '{{#if stop}}{{../orchard}}{{/if}}', '{{..}}', '{{@foo}}', '{{@index}}', '{{#each use}}{{@index.foo}}{{/each}}', '{{#each use}}{{else}}{{@first}}{{/each}}', '{{#with back}}{{@key}}{{/with}}', '{{@root.orchrd}}', '{{#each @root.days}}{{titel}}{{/each}}'])('what would stop the sheet is told before: %s', (source) => {
+    expect(read(source)).toEqual([/(\.\.[^}]*|@root\.orchrd|@(?!root)[^}]+|titel)\}\}/.exec(source)![1]]);
+  });
+  test('and what runs is let run', () => {
+    const run = (source: string): string => compileOwn(source, 'own.hbs', 'text').template!({ orchard: 'O', stop: 'S', use: ['a', 'b'], days: [{ title: 'T', rows: [{ name: 'N' }] }], back: { foot: 'F' } } as never);
+    expect([run('{{@root.orchard}}'), run('{{#each @root.days}}{{title}}{{#each rows}}{{name}}{{../title}}{{../../orchard}}{{@root.stop}}{{/each}}{{/each}}'), run('{{#each use}}{{@index}} {{@first}} {{@last}} {{#with ../back}}{{@index}}, {{foot}};{{/with}}{{/each}}'), run('{{#with back}}{{../orchard}}{{#if foot}}{{../orchard}}{{/if}}{{/with}}'), run('{{#each back}}{{@key}}{{/each}}')]).toEqual(['O', 'TNTOS', '0 true false 0, F;1 false true 1, F;', 'OO', 'foot']);
+  });
   test('what is not Handlebars at all is told by its first line', () => {
     expect(String(compileOwn('{{#if', 'own.hbs', 'text').notices[0]!.facts.why)).toMatch(/^Parse error on line 1:?$/);
   });

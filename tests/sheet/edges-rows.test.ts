@@ -43,6 +43,7 @@ describe('a dose', () => {
     expect(first([dose(SULPHATE, 14, { mL: 10 })], three)).toEqual({ amount: '42 g over all 3', plants: '', product: '', only: '', cups: 'about 30 mL' });
     expect(first([dose(SULPHATE, 14, { mL: 10 })])).toEqual({ amount: '14 g', plants: '', product: '', only: '', cups: 'about 10 mL' });
     expect([isTiny(14.17), isTiny(28.349523125 / 2), isTiny(14.2)]).toEqual([true, false, false]);
+    expect(row([dose(SULPHATE, 14)], tree('Row', { count: 10 })).lines).toEqual(['[ ] 1 ROW                140 g over all 10 ring 60 cm to 2.5 m from the trunk']);
     expect(row([dose(SULPHATE, 350)], three).lines).toEqual(['[ ] 1 ROW                350 g each of 3  ring 60 cm to 2.5 m from the trunk']);
   });
   test('in ounces and feet', () => {
