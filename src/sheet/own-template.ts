@@ -32,7 +32,7 @@ export function compileOwn(source: string, file: string, form: SheetForm): { tem
   };
   walk(program, [z.toJSONSchema(viewSchema) as Shape], { file, notices, at });
   if (notices.length > 0) return { template: null, notices };
-  const run = Handlebars.create().compile(source, { strict: true, knownHelpersOnly: true, noEscape: form === 'text', preventIndent: true });
+  const run = Handlebars.create().compile(source, { strict: true, knownHelpersOnly: true, noEscape: form === 'text' });
   return { notices, template: (view) => run(view, { allowProtoPropertiesByDefault: false }) };
 }
 

@@ -74,6 +74,8 @@ describe('what is said of it', () => {
   test('the drawing is labelled with it, numbered, and ends at the furthest amount', () => {
     const [a, b] = curvesOf([of('A', way), of('B', way, { zone: 'low' })], 'en-US', 'metric');
     expect([named(a!.drawing, 'svg')[0]!['aria-label'], named(a!.drawing, 'text').at(-1)!.text, named(a!.drawing, 'rect')[0]!.fill, named(b!.drawing, 'rect')[0]!.fill]).toEqual([a!.text, '200 to 280 g/m²', 'url(#band0)', 'url(#band1)']);
+    // A line down from each goal.
+    expect([curvesOf([of('A', way)], 'en-US', 'metric'), curvesOf([of('A', way), of('C', way.slice(0, 2))], 'en-US', 'metric')].map((list) => paths(list[0]!.drawing).filter((d) => /^M\S+ \S+V19$/.test(d)).length)).toEqual([1, 2]);
   });
   // From 5.4 to 7 are 16.5 mm: of pH 6 to 7 the band takes 10.31, of 6.2 to 6.8 it takes 16.5 × 0.6 ÷ 1.4 = 7.07 of a scale to 6.8.
   test('what suits all of them is striped, else what suits the one that goes furthest', () => {

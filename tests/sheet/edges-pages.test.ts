@@ -53,6 +53,9 @@ describe('where a template is wrong', () => {
   test.each(['{{../orchard}}', '{{#each use}}{{../../orchard}}{{/each}}', '{{#if stop}}{{../orchard}}{{/if}}', '{{..}}', '{{@foo}}', '{{@index}}', '{{#each use}}{{@index.foo}}{{/each}}', '{{#each use}}{{else}}{{@first}}{{/each}}', '{{#with back}}{{@key}}{{/with}}', '{{@root.orchrd}}', '{{#each @root.days}}{{titel}}{{/each}}'])('what would stop the sheet is told before: %s', (source) => {
     expect(read(source)).toEqual([/(\.\.[^}]*|@root\.orchrd|@(?!root)[^}]+|titel)\}\}/.exec(source)![1]]);
   });
+  test('the nearest field is offered, two that are as near, or none', () => {
+    expect(['{{hot}}', '{{..}}', '{{@foo}}'].map((source) => compileOwn(source, 'own.hbs', 'text').notices[0]!.facts.guess)).toEqual(['how, not', '', '']);
+  });
   test('and what runs is let run', () => {
     const run = (source: string): string => compileOwn(source, 'own.hbs', 'text').template!({ orchard: 'O', stop: 'S', use: ['a', 'b'], days: [{ title: 'T', rows: [{ name: 'N' }] }], back: { foot: 'F' } } as never);
     expect([run('{{@root.orchard}}'), run('{{#each @root.days}}{{title}}{{#each rows}}{{name}}{{../title}}{{../../orchard}}{{@root.stop}}{{/each}}{{/each}}'), run('{{#each use}}{{@index}} {{@first}} {{@last}} {{#with ../back}}{{@index}}, {{foot}};{{/with}}{{/each}}'), run('{{#with back}}{{../orchard}}{{#if foot}}{{../orchard}}{{/if}}{{/with}}'), run('{{#each back}}{{@key}}{{/each}}')]).toEqual(['O', 'TNTOS', '0 true false 0, F;1 false true 1, F;', 'OO', 'foot']);
