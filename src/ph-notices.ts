@@ -1,5 +1,6 @@
 /** What a plan has to say, and to ask, of pH, lime and sulphur. */
 import { limeOfYear } from './bags/acidity.ts';
+import type { AmendmentBag } from './bags/amend.ts';
 import { isWelcome, magnesiumRule } from './bags/amend.ts';
 import type { ZoneSoil } from './gather.ts';
 import type { Orchard } from './orchard/load.ts';
@@ -45,11 +46,11 @@ export function labLimeLeft(plans: readonly TreePlan[], { zone, ph }: ZoneSoil, 
 /** Once for each zone: whose lime table leads where none of the grower's own place is held for the test. */
 export function limeElsewhere(plans: readonly TreePlan[], { zone }: ZoneSoil, { where }: Orchard): Notice[] {
   const mine = plans.filter((p) => p.ph?.zone === zone && p.ph.plan.verdict === 'lime' && p.ph.plan.dugIn?.elsewhere);
-  const source = mine[0]?.ph?.plan.dugIn?.elsewhere?.source;
+  const source = mine[0]?.ph!.plan.dugIn!.elsewhere!.source;
   return source === undefined ? [] : [notice('ph-lime-elsewhere', 'note', { zone, tree: mine.map((p) => p.tree.name).join(', '), where: where.text, source: sourceOf(source)?.publisher ?? source })];
 }
 
-/** Once for each zone: its most acid plants, where what suits them ends below the least that others take. */
+/** Once for each zone: its most acid plants, where what suits them ends below the least that others take, with the pH at which all of the acid ones can stand together. */
 export function twoWants(plans: readonly TreePlan[], { zone }: ZoneSoil): Notice[] {
   const mine = plans.flatMap((p) => (p.ph?.zone === zone ? [{ name: p.tree.name, suits: p.ph.plan.suits }] : []));
   const high = Math.min(...mine.map((m) => m.suits.high));
@@ -58,7 +59,7 @@ export function twoWants(plans: readonly TreePlan[], { zone }: ZoneSoil): Notice
   const least = Math.min(...others.map((m) => m.suits.low));
   const acid = mine.filter((m) => m.suits.high < least);
   const names = (list: typeof mine): string => list.map((m) => m.name).join(', ');
-  return [notice('ph-zone-two-wants', 'warning', { zone, tree: names([...acid, ...others]), acid: names(acid), others: names(others), low: Math.min(...acid.map((m) => m.suits.low)), high, least })];
+  return [notice('ph-zone-two-wants', 'warning', { zone, tree: names([...acid, ...others]), acid: names(acid), others: names(others), low: Math.max(...acid.map((m) => m.suits.low)), high, least })];
 }
 
 /** A zone whose lime hangs on a buffer without a name, or whose lime or sulphur on a texture that nobody told. */
@@ -107,11 +108,13 @@ export function limeNotices(plans: readonly TreePlan[], zones: readonly ZoneSoil
   const [ground, area] = us ? [100 * FOOT * FOOT, '100 sq ft'] : [10, '10 m²'];
   const limed = plans.filter((p) => p.ph?.plan.verdict === 'lime');
   if (limed.length === 0) return [];
-  const used = new Map(limed.flatMap(({ ph }) => (ph!.bag ? [[ph!.bag, ph!] as const] : [])));
-  const labels = [...used].flatMap(([bag, { plan }]) => {
+  // One bag serves several zones: of what its ash brings the most is told.
+  const used = new Map<AmendmentBag, number>();
+  for (const { ph } of limed) if (ph!.bag) used.set(ph!.bag, Math.max(used.get(ph!.bag) ?? 0, ph!.plan.dose!.value));
+  const labels = [...used].flatMap(([bag, dose]) => {
     const { notes, material } = bag.amends.lime!;
     const most = material.most && convert(material.most.value, material.most.unit, 'g/m2') * ground;
-    const ash = material.potash && plan.dose ? [notice('lime-ash', 'warning', { bag: bag.label, potash: showMass((plan.dose.value * ground * material.potash.percent) / 100, where.units, where.language), area, most: most ? `${showMass(most, where.units, where.language)} / ${area}` : '' })] : [];
+    const ash = material.potash ? [notice('lime-ash', 'warning', { bag: bag.label, potash: showMass((dose * ground * material.potash.percent) / 100, where.units, where.language), area, most: most ? `${showMass(most, where.units, where.language)} / ${area}` : '' })] : [];
     return [...notes.map((n) => notice(n.code, 'note', { ...n.facts, bag: bag.label })), ...ash];
   });
   const listed = [...shed, ...store].filter((b) => b.amends?.kind === 'lime');
@@ -120,16 +123,18 @@ export function limeNotices(plans: readonly TreePlan[], zones: readonly ZoneSoil
     const mine = limed.filter((p) => p.ph!.zone === z.zone);
     const [first] = mine;
     if (!first || !z.ph) return [];
-    const ash = listed.find((b) => b.amends!.lime?.material.potash && !mine.some((p) => isWelcome(b, { potash: p.need.K2O.value > 0, ph: z.ph!.now.value })));
+    const ash = listed.filter((b) => b.amends!.lime!.material.potash && !mine.some((p) => isWelcome(b, { potash: p.need.K2O.value > 0, ph: z.ph!.now.value })));
     const { wants, source, under } = magnesiumRule(z.ph, where);
     // What dolomite is made of brings magnesium to a soil that has too much of it already.
     const rich = z.soil.rated.some((r) => r.reading.item === 'magnesium' && r.target === 'above') ? mine.find((p) => p.ph!.bag?.amends.dolomitic) : undefined;
-    const without = wants && !mine.some((p) => p.ph!.bag?.amends.dolomitic);
+    // Also where the shed's own lasts for some of the plants alone.
+    const without = wants && mine.some((p) => !p.ph!.bag?.amends.dolomitic);
     return [
-      ...(ash ? [notice('lime-ash-left', 'note', { zone: z.zone, bag: ash.label })] : []),
+      ...ash.map((b) => notice('lime-ash-left', 'note', { zone: z.zone, bag: b.label })),
       ...(rich ? [notice('lime-calcitic', 'note', { zone: z.zone, bag: rich.ph!.bag!.label })] : []),
       ...(without ? [notice('lime-dolomitic', 'note', { zone: z.zone, source: sourceOf(source)?.publisher ?? '', under: under ?? '', now: Math.round(z.ph.magnesium ?? 0) })] : []),
     ];
   });
-  return [...labels, ...burning, ...byZone];
+  // One lime may stand in the shed and in the store.
+  return [...new Map([...labels, ...burning, ...byZone].map((n) => [JSON.stringify(n), n])).values()];
 }
