@@ -5,6 +5,7 @@ import type { ZoneSoil } from './gather.ts';
 import { advised, counted, isFollowed } from './need/advice.ts';
 import { isMuchCompost } from './need/credits.ts';
 import { groundOf, growthOf } from './need/facts.ts';
+import type { Lead } from './need/lead.ts';
 import { kinOf } from './need/rules.ts';
 import type { Stop } from './need/stops.ts';
 import { tubRate } from './need/tub.ts';
@@ -74,7 +75,7 @@ function shortFacts(plan: TreePlan, n: Nutrient, code: ReturnType<typeof shortRe
   const limit = code === 'short-limit' ? limitOf(plan, n, orchard) : null;
   if (limit) return { bag: limit.bag.label, limit: say(language, 'none', `limit-${limit.limit}`) };
   const bag = code === 'short-kept' ? keptBag(plan.tree, n, orchard) : null;
-  return bag ? { bag: bag.label, why: say(language, 'none', bag.weedKiller ? 'kept-weed-killer' : isBanned(bag, orchard.never) ? 'kept-banned' : bag.liquid ? 'kept-liquid' : plan.tree.crop === 'blueberry' ? 'kept-nitrate' : 'kept-chloride') } : {};
+  return bag ? { bag: bag.label, why: say(language, 'none', bag.weedKiller ? 'kept-weed-killer' : isBanned(bag, orchard.never) ? 'kept-banned' : plan.tree.tub !== undefined ? 'kept-tub' : bag.liquid ? 'kept-liquid' : bag.chloride && bag.grade.N === 0 ? 'kept-chloride' : 'kept-nitrate') } : {};
 }
 
 /** The last days that places print for their crops, each with its plants. */
@@ -178,19 +179,22 @@ function carriedNotices({ tree, need }: TreePlan, orchard: Orchard): Notice[] {
 /** Crown and share of the spacing are both told where they differ by more than a fifth. */
 const AREAS_DIFFER = 0.2;
 
-/** Whose figures lead where the grower's own state prints none. */
-function leadNotices(plans: readonly TreePlan[], orchard: Orchard): Notice[] {
-  const near = new Map<string, Set<string>>();
-  for (const { need, tree } of plans) {
-    const lead = need.nitrogen.lead;
-    if (lead?.why === 'near') near.set(lead.rule.source, (near.get(lead.rule.source) ?? new Set()).add(tree.word));
-  }
+/** Whose figures lead where the grower's own state prints none; a publisher once for all crops that it leads. */
+function leadNotices(plans: readonly TreePlan[], { where }: Orchard): Notice[] {
+  const ledFrom = (why: Lead['why']): Map<string, string> => {
+    const crops = new Map<string, Set<string>>();
+    for (const { need: { nitrogen: { lead } }, tree } of plans) {
+      if (lead?.why !== why) continue;
+      const publisher = sourceOf(lead.rule.source)?.publisher ?? lead.rule.source;
+      crops.set(publisher, (crops.get(publisher) ?? new Set()).add(tree.word));
+    }
+    return new Map([...crops].map(([publisher, words]) => [publisher, [...words].join(', ')]));
+  };
   const orchards = [...new Set(plans.filter((p) => p.need.nitrogen.lead?.rule.label === 'orchard').map((p) => p.tree.word))];
   const rates = orchards.length > 0 ? [notice('lead-orchard', 'warning', { crops: orchards.join(', ') })] : [];
-  const far = new Map(plans.flatMap(({ need: { nitrogen: { lead } }, tree }) => (lead?.why === 'default' && orchard.where.country !== null ? [[tree.word, sourceOf(lead.rule.source)?.publisher ?? lead.rule.source] as const] : [])));
-  const list = [...new Set(far.values())].map((p) => `${[...far].filter(([, q]) => q === p).map(([word]) => word).join(', ')} (${p})`).join('; ');
-  const elsewhere = far.size > 0 ? [notice('lead-default', 'note', { where: orchard.where.text, list })] : [];
-  return [...rates, ...elsewhere, ...[...near].map(([source, crops]) => notice('lead-near', 'note', { where: orchard.where.text, crops: [...crops].join(', '), source: sourceOf(source)?.publisher ?? source }))];
+  const far = where.country === null ? [] : [...ledFrom('default')];
+  const elsewhere = far.length > 0 ? [notice('lead-default', 'note', { where: where.text, list: far.map(([publisher, crops]) => `${crops} (${publisher})`).join('; ') })] : [];
+  return [...rates, ...elsewhere, ...[...ledFrom('near')].map(([source, crops]) => notice('lead-near', 'note', { where: where.text, crops, source }))];
 }
 
 /** Epsom salts are MgSO4 with seven waters: 16.35 % MgO by their formula. */

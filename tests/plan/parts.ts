@@ -22,7 +22,7 @@ export const orchardOf = ({ where, ...more }: Deep<Orchard> = {}): Orchard => ({
   where: { text: 'Ohio, US', country: 'US', state: 'ohio', region: 'US-OH', south: false, units: 'metric', paper: 'a4', language: 'en-US', mildWinters: null, ...(where as object | undefined) },
 }) as Orchard;
 
-export const season = (today = '2026-03-14', assumed: Season['assumed'] = []): Season => ({ year: 2026, today, assumed }) as unknown as Season;
+export const seasonAt = (today = '2026-03-14', assumed: Season['assumed'] = []): Season => ({ year: 2026, today, assumed }) as unknown as Season;
 
 type Made = { tree?: object; need?: object; facts?: object } & Deep<Omit<TreePlan, 'tree' | 'need' | 'facts'>>;
 
