@@ -16,7 +16,7 @@ const rows = [
   ['planned.ts'],
   ['ph-notices.ts'],
   ['plan-notices.ts', 'plan-days.ts'],
-  ['plan-lime.ts'],
+  ['plan-lime.ts', 'plan-left.ts'],
   ['plan.ts'],
   ['years.ts', 'done.ts'],
   ['sheet', 'json'],

@@ -1,4 +1,6 @@
 /** What a plan has to say beside its doses, and what it asks of a zone's soil. */
+import type { Plant, Share } from './bags/allot.ts';
+import { isSameProduct } from './bags/buy.ts';
 import { mayFeed } from './bags/choose.ts';
 import { ROUNDING } from './bags/round.ts';
 import type { ZoneSoil } from './gather.ts';
@@ -246,4 +248,20 @@ function adviceNotices(zone: ZoneSoil, plans: readonly TreePlan[], orchard: Orch
   if (!zone.advice.some((a) => a.of === 'N')) return [];
   const list = counted(zone.advice).map((a) => `${numeral(Number(a.value.toPrecision(3)), language)} ${a.unit} ${a.of}`).join(', ');
   return [notice('advice-beside', 'note', { zone: zone.zone, list, tree: first.tree.name, lab: showNutrient(lab(first), units, language), ours: showNutrient(first.need.N.value, units, language), file: file ? [file.file, ...(file.sample === null ? [] : [file.sample])].join(', ') : '' })];
+}
+
+/** What is used up in the shed before every plant that could take it has had its share. */
+export function shedRunsOut(plants: readonly Plant[], shares: readonly (readonly Share[])[], names: readonly string[], shed: readonly Bag[]): Notice[] {
+  const brings = (b: Bag): string => NUTRIENTS.filter((n) => b.grade[n] > 0).join();
+  return shed.flatMap((bag) => {
+    const ofBag = (b: Bag): boolean => b === bag || isSameProduct(b, bag);
+    const mine = shed.filter(ofBag);
+    // Two bags of one product are one stock.
+    if (mine[0] !== bag) return [];
+    const left = mine.reduce((sum, b) => sum + (b.left ?? Infinity), 0);
+    const used = shares.reduce((sum, all, i) => sum + plants[i]!.count * all.filter((s) => ofBag(s.bag)).reduce((g, s) => g + s.g, 0), 0);
+    if (used < left - 1) return [];
+    const lacking = names.filter((_, i) => plants[i]!.usable.includes(bag) && shares[i]!.some((s) => !(ofBag(s.bag) && used <= left + 1) && brings(s.bag) === brings(bag)));
+    return lacking.length === 0 ? [] : [notice('shed-runs-out', 'note', { bag: bag.label, trees: lacking.join(', ') })];
+  });
 }
