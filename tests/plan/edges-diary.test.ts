@@ -4,12 +4,13 @@ import type { Feed } from '../../src/bags/doses.ts';
 import { doneAlready, dosesOf, lately, writtenLast } from '../../src/done.ts';
 import type { Entry } from '../../src/orchard/diary.ts';
 import { loadOrchard } from '../../src/orchard/load.ts';
-import { daysOf, withNumbers } from '../../src/plan-days.ts';
+import { daysOf, windowOptionsOf, withNumbers } from '../../src/plan-days.ts';
 import type { TreePlan, WorkingDay } from '../../src/planned.ts';
 import { weighedOut } from '../../src/planned.ts';
 import { told } from '../../src/reason/figure.ts';
 import { seasonOf } from '../../src/when/season.ts';
 import { feed } from '../bags/parts.ts';
+import { facts } from '../need/parts.ts';
 
 const orchard = loadOrchard('where: Ohio, US\nbud-break: 12 April\nfirst-frost: 12 October\ntrees:\n  A: apple, planted 2016\n  B: apple, planted 2016\n', 'orchard.yaml').orchard!;
 const season = seasonOf(orchard, '2026-03-01');
@@ -46,6 +47,27 @@ describe('feeds whose windows overlap are done on one day', () => {
   test('what the trees do then, where all do the same', () => {
     const at = (a: string | null, b: string | null): string => one({ from: '2026-05-01', until: '2026-05-30', phase: a }, { from: '2026-05-01', until: '2026-05-30', phase: b })[0]!.split(' ')[2]!;
     expect([at('bloom', 'bloom'), at('bloom', null), at('bloom', 'petal-fall'), at(null, null)]).toEqual(['bloom', 'bloom', 'null', 'null']);
+  });
+});
+
+test('days come in the order of their first day, each in walking order', () => {
+  const at = (from: string, until: string): Made => ({ from, until });
+  expect(days(plant('A', [made(at('2026-07-01', '2026-07-10'))]), plant('B', [made(at('2026-04-01', '2026-04-10'))]), plant('C', [made(at('2026-05-01', '2026-05-10'))]), plant('D', [made(at('2026-07-01', '2026-07-10'))])))
+    .toEqual(['2026-04-01 2026-04-10 null B:Urea', '2026-05-01 2026-05-10 null C:Urea', '2026-07-01 2026-07-10 null A:Urea D:Urea']);
+  // Two windows that only touch share no day, however short they are.
+  expect(days(plant('A', [made(at('2026-04-01', '2026-04-03'))]), plant('B', [made(at('2026-04-05', '2026-04-05'))]))).toHaveLength(2);
+});
+
+describe('whose time of feeding leads', () => {
+  const options = (line: string, heaviness: string | null = null, where = 'Ohio, US') => windowOptionsOf({ ...facts(line, [], {}, where), soil: heaviness && { rated: [], heaviness } } as never, { nitrogen: { doses: 3, lead: null } } as never);
+  test('what the soil, the place and the tub say', () => {
+    expect(options('medlar, planted 2016', 'light')).toMatchObject({ sandy: true, south: false, region: 'US-OH', tub: false, parts: 3 });
+    expect([options('medlar, planted 2016', 'heavy').sandy, options('medlar, planted 2016').sandy, options('medlar, planted 2016, tub 40 l').tub, options('medlar, planted 2016', null, 'New South Wales, Australia').south]).toEqual([false, false, true, true]);
+  });
+  test('a row of the place\'s own, else none; others are told of no tub', () => {
+    // Kansas feeds at bloom (Kansas State University).
+    const kansas = options('apple, planted 2016', null, 'Kansas, US');
+    expect([kansas.timing !== null, kansas.printed!.length > 0, options('apple, planted 2016, tub 40 l', null, 'Kansas, US').others]).toEqual([true, true, []]);
   });
 });
 

@@ -76,6 +76,29 @@ describe('which sample of a report', () => {
   });
 });
 
+describe('what is said of a report', () => {
+  const ODD = 'Sampled: 2019-11-05\npH 6.4\nPhosphorus 20 ppm (Mehlich 3)\nGloop 12 zz\n';
+  const all = (files: Record<string, string>, soil = '  bank:\n    - a.txt\n    - b.txt\n') => go(yaml(soil), files);
+  test('of the newest everything; what is unclear in an earlier one changes nothing any more', () => {
+    const [old, fresh] = [all({ 'a.txt': report('2025-11-05'), 'b.txt': ODD }), all({ 'a.txt': report('2016-11-05'), 'b.txt': ODD })];
+    const own = (g: ReturnType<typeof all>): number => g.notices.filter((n) => n.place?.file === 'b.txt' && n.severity !== 'error').length + g.questions.filter((q) => q.place?.file === 'b.txt').length;
+    expect([own(old), own(fresh) > 0]).toEqual([0, true]);
+  });
+  test('a notice that came with its text is passed on, of an earlier one where it is an error', () => {
+    const passed = (severity: 'error' | 'note', day: string): number => gather(yaml('  bank:\n    - a.txt\n    - b.txt\n'), (file): ReportText => ({ text: file === 'a.txt' ? report('2020-11-05') : report(day), ...(file === 'b.txt' ? { notices: [notice('report-too-large', severity, {})] } : {}) }), { entries: [], notices: [] }, TODAY).notices.filter((n) => n.code === 'report-too-large').length;
+    expect([passed('note', '2025-11-05'), passed('note', '2015-11-05'), passed('error', '2015-11-05')]).toEqual([1, 0, 1]);
+  });
+  test('what is rare in a value is told once, though two zones share the sample', () => {
+    const odd = 'Sampled: 2025-11-05\npH 9.6\nPhosphorus 20 ppm (Mehlich 3)\n';
+    expect(codes(all({ 'a.txt': odd }, '  bank: a.txt\n  hill: a.txt\n')).filter((c) => c === 'ph-odd')).toHaveLength(1);
+  });
+  test('a leaf is no soil', () => {
+    const leaf = 'Leaf analysis\nSample: L\nNitrogen 1.9 %\nPhosphorus 0.2 %\nPotassium 1.2 %\n';
+    const g = all({ 'a.txt': leaf }, '  bank: a.txt\n');
+    expect([g.zones, g.notices.filter((n) => n.code === 'leaf-as-soil').map((n) => [n.severity, n.facts, n.place?.line])]).toEqual([[], [['error', { file: 'a.txt', example: 'N 1.9 %' }, 5]]]);
+  });
+});
+
 test('lines of the diary whose tree stands nowhere', () => {
   const g = go(yaml('  bank: a.txt\n', '  Gate: apple, planted 2015, bank\n'), { 'a.txt': report('2025-11-05') }, [entry(['gate']), entry(['BANK']), entry(['all']), entry(['All trees']), entry(['everything']), entry(['Gaet', 'Gate'], { line: 9 }), entry(['allium'])]);
   expect(g.notices.filter((n) => n.code === 'diary-tree').map((n) => [n.severity, n.facts, n.place?.file, n.place?.line])).toEqual([['warning', { read: 'Gaet', guess: 'Gate' }, 'diary.csv', 9], ['warning', { read: 'allium', guess: '' }, 'diary.csv', 4]]);
@@ -85,6 +108,10 @@ test('what only the season shows', () => {
   const of = (facts: string): string[] => codes(go(yaml('  bank: a.txt\n', `  A: apple, ${facts}, bank\n`), { 'a.txt': report('2025-11-05') })).filter((c) => /^planted-|impossible/.test(c));
   // The season is 2026: planted in it is well, after it not; three hundred years are, 301 are not.
   expect([of('planted 2026'), of('planted 2027'), of('planted 1726'), of('planted 1725')]).toEqual([[], ['planted-future'], [], ['planted-long-ago']]);
+  const said = (facts: string): unknown[] => go(yaml('  bank: a.txt\n', `  A: apple, ${facts}, bank\n`), { 'a.txt': report('2025-11-05') }).notices.filter((n) => /^planted-|impossible/.test(n.code)).map((n) => [n.severity, n.facts, n.place?.line]);
+  expect([said('planted 2027'), said('planted 1725'), said('planted 2015, 41 m across')]).toEqual([[['error', { tree: 'A', read: 2027, season: 2026 }, 7]], [['error', { tree: 'A', read: 1725 }, 7]], [['error', { tree: 'A' }, 7]]]);
+  // A hundred metres of spacing or of bed are the most.
+  expect([of('planted 2015, spacing 100 m x 3 m'), of('planted 2015, spacing 101 m x 3 m'), of('planted 2015, spacing 3 m x 101 m'), of('planting October 2026, bed 101 m x 2 m')]).toEqual([[], ['ground-impossible'], ['ground-impossible'], ['ground-impossible']]);
   // Forty metres of crown are the widest.
   expect([of('planted 2015, 40 m across'), of('planted 2015, 41 m across')]).toEqual([[], ['crown-impossible']]);
 });
