@@ -241,14 +241,14 @@ function inLanguage(where: Where, s: Scalar | null, whole: (s: Scalar) => Place,
   return language ? { ...where, language: spoken(language) } : where;
 }
 
-type ScalarPair = { key: Scalar; value: unknown };
 /** Bags of one name and other numbers are called by both everywhere, so that nobody weighs out the wrong one. */
 function toldApart(...lists: readonly Bag[][]): Bag[][] {
-  const all = lists.flat();
-  const shared = (bag: Bag): boolean => all.some((b) => b.label.toLowerCase() === bag.label.toLowerCase() && b.printed !== bag.printed);
-  return lists.map((list) => list.map((bag) => (shared(bag) ? { ...bag, label: bagName(bag) } : bag)));
+  const numbers = new Map<string, Set<string>>();
+  for (const { label, printed } of lists.flat()) numbers.set(label.toLowerCase(), (numbers.get(label.toLowerCase()) ?? new Set()).add(printed));
+  return lists.map((list) => list.map((bag) => (numbers.get(bag.label.toLowerCase())!.size > 1 ? { ...bag, label: bagName(bag) } : bag)));
 }
 
+type ScalarPair = { key: Scalar; value: unknown };
 const pairsOf = (node: unknown): ScalarPair[] =>
   isMap(node) ? node.items.flatMap((p: Pair) => (isPair(p) && isScalar(p.key) ? [{ key: p.key, value: p.value }] : [])) : [];
 

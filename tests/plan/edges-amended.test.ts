@@ -4,6 +4,7 @@ import type { Bag } from '../../src/orchard/bag.ts';
 import { loadOrchard } from '../../src/orchard/load.ts';
 import { allAmended, amendmentPurchases } from '../../src/plan-lime.ts';
 import type { Amended, Draft } from '../../src/planned.ts';
+import { phFigures } from '../../src/planned.ts';
 import { plantingWindow, seasonOf } from '../../src/when/season.ts';
 import { facts } from '../need/parts.ts';
 import { fig, limeOf, orchardOf, phOf, plantOf, zoneOf } from './parts.ts';
@@ -119,4 +120,10 @@ describe('what is to buy', () => {
     expect(list[1]!.bag).toMatchObject({ g: null, price: null, left: null, place: { line: 7 }, amends: { strength: 1, dolomitic: false, burns: false } });
     expect(list.map((b) => b.bag.label)[1]).not.toBe(list.map((b) => b.bag.label)[2]);
   });
+});
+
+test('the figures that stand behind it: the dose, what free lime would swallow, else the goal; then every rate', () => {
+  const [dose, goal, rate, swallowed] = [fig(50, 'g/m2', 'lime'), fig(6.5, 'pH', 'soil'), fig(60, 'g/m2', 'lime'), fig(900, 'lb/acre', 'sulphur')];
+  const figures = (plan: object): unknown => phFigures(plantOf('A', { ph: phOf('bank', { plan: { goal, rates: [rate], ...plan } }) }));
+  expect([figures({ dose }), figures({ swallowed: { sulphur: swallowed } }), figures({}), figures({ dose, swallowed: { sulphur: swallowed } }), phFigures(plantOf('A'))]).toEqual([[dose, rate], [swallowed, rate], [goal, rate], [dose, swallowed, rate], []]);
 });

@@ -39,6 +39,8 @@ describe('why', () => {
   test('potash with chloride is kept from what takes it badly', () => {
     const cherry = short({}, { crop: 'cherry' });
     expect([why(cherry, 'K2O', store(muriate)), why(cherry, 'K2O', shed(muriate)), why(short(), 'K2O', shed(muriate)), why(cherry, 'P2O5', store(muriate))]).toEqual(['short-chloride', 'short-chloride', 'short', 'short']);
+    // One such bag among others is enough.
+    expect(why(cherry, 'K2O', store(urea, muriate))).toBe('short-chloride');
     // What has nitrogen too may feed it; what has no potash, or none with chloride, is not the reason.
     expect([why(cherry, 'K2O', shed({ ...muriate, grade: { N: 0.1, P2O5: 0, K2O: 0.1 } })), why(cherry, 'K2O', shed({ ...muriate, grade: { N: 0, P2O5: 0.1, K2O: 0 } })), why(cherry, 'K2O', shed(sulphate))]).toEqual(['short', 'short', 'short']);
   });
