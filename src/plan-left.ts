@@ -60,7 +60,7 @@ export function treeWants({ facts, need, last: stop }: Draft, season: Season, fe
   const windowOptions = windowOptionsOf(facts, need);
   const { timing } = windowOptions;
   const doses = need.nitrogen.lead?.rule.doses === undefined ? partsOf(season, need.nitrogen.doses, { ...windowOptions, last: stop.day }) : need.nitrogen.doses;
-  const until = (last: Day): Window[] => windowsOf(season, 6 + dates.length, { ...windowOptions, last }).slice(dates.length)
+  const until = (last: Day): Window[] => windowsOf(season, 6, { ...windowOptions, last }, latest === undefined ? undefined : { days: dates.length, latest })
     .filter((w) => latest === undefined || daysBetween(latest, w.until) > APART);
   const forN = until(stop.day);
   // A printed last day holds for nitrogen alone.

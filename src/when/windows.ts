@@ -116,28 +116,33 @@ function apart(before: Day, { from, until }: { from: Day; until: Day }): { from:
 /** Days from bud break at which the first dose may go on by what is printed, never later than the usual first window. */
 export const firstDay = (season: Season, options: WindowOptions): number => Math.min(FIRST_DOSE.from, daysBetween(season.budBreak, plannedWindows(season, 1, options)[0]!.from));
 
+/** What the season has had: on how many days, and the latest of them. */
+export type Given = { readonly days: number; readonly latest: Day };
+
 /**
- * The windows of a plant's doses, at most `doses`, all closed by its last day for nitrogen.
+ * The windows of a plant's doses, at most `doses`, all closed by its last day for nitrogen; what was given on a day took the place of one.
  * A window that has passed opens again from today while the season lasts.
  */
-export function windowsOf(season: Season, doses: number, options: WindowOptions): Window[] {
+export function windowsOf(season: Season, doses: number, options: WindowOptions, given?: Given): Window[] {
   const { last, others } = options;
+  const done = given?.days ?? 0;
   const windows: Window[] = [];
   let wasMoved = false;
-  for (const [i, w] of plannedWindows(season, doses, options).entries()) {
+  for (const [i, w] of plannedWindows(season, done + doses, options).entries()) {
+    if (i < done) continue;
     let { from, until } = w;
-    const before = windows.at(-1);
+    const before = windows.at(-1)?.until ?? given?.latest;
     let isMoved = until < season.today;
     if (isMoved) [from, until] = [season.today, addDays(season.today, FIRST_DOSE.until)];
     if (from < season.today) from = season.today;
     // Printed windows keep the distance that is printed, as long as none of them was moved.
-    if (before && (wasMoved || isMoved || !w.printed) && daysBetween(before.until, from) < APART) {
+    if (before !== undefined && (wasMoved || isMoved || !w.printed) && daysBetween(before, from) < APART) {
       isMoved = true;
-      ({ from, until } = apart(before.until, { from, until }));
+      ({ from, until } = apart(before, { from, until }));
     }
     wasMoved = isMoved;
     // A later dose that opens on the last days is none.
-    if (from > last || (before && daysBetween(from, last) < SHORTEST)) break;
+    if (from > last || (before !== undefined && daysBetween(from, last) < SHORTEST)) break;
     const phase = isMoved || (w.phase === 'bud-break' && from > season.budBreak) ? null : w.phase;
     const why = figure(daysBetween(season.budBreak, w.from), 'day', 'time', 'dose-window', w.cite);
     windows.push({ from, until: until < last ? until : last, phase, why: i === 0 && others && others.length > 0 ? { ...why, others } : why });

@@ -65,6 +65,11 @@ describe('what it may still have', () => {
     expect(windows('2026-04-20', [fed('2026-04-12', 60)])).toEqual(['2026-05-20 2026-06-01']);
     expect(wants('2026-04-20', [fed('2026-04-12', 30), fed('2026-04-02', 30)])!.open.done).toBe(2);
   });
+  // A window that was served opens no more, so it pushes none behind it; the next begins 24 days after the last feed, or in its own time, or today.
+  test.each([
+    ['2026-04-14', '2026-05-01', '2026-05-20 2026-06-01'], ['2026-05-01', '2026-05-02', '2026-05-25 2026-06-01'], ['2026-05-05', '2026-05-06', '2026-05-29 2026-06-12'], ['2026-05-01', '2026-06-10', '2026-06-10 2026-06-24'], ['2026-06-10', '2026-06-11', '2026-07-04 2026-07-18'], ['2026-06-19', '2026-06-20', '2026-07-13 2026-07-20'],
+  ])('fed on %s, the rest as planned on %s: %s', (latest, today, window) => expect(windows(today, [fed(latest, 60)])).toEqual([window]));
+  test('nothing where a week before the last day is no longer left', () => expect(wants('2026-06-21', [fed('2026-06-20', 60)])).toBeNull());
   test('no more of what rounding alone leaves: 8 % of the need', () => {
     expect([92, 91.9].map((n) => Number(wants('2026-04-20', [fed('2026-04-12', n)])!.wants.N.toFixed(3)))).toEqual([0, 8.1]);
   });
