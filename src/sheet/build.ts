@@ -154,7 +154,7 @@ function stopOf(plan: Plan, w: Words): string {
 /** The last day for nitrogen, and that of evergreens where they stand beside others. */
 export function stopDays(plan: Plan): { readonly day: Day; readonly evergreen: { readonly trees: string; readonly day: Day } | null } {
   const { lastNitrogen, lastNitrogenEvergreen } = plan.season;
-  const green = plan.trees.filter((t) => EVERGREEN.includes(t.tree.crop));
+  const green = plan.trees.filter((t) => EVERGREEN.includes(t.facts.crop));
   if (green.length === plan.trees.length) return { day: lastNitrogenEvergreen, evergreen: null };
   return { day: lastNitrogen, evergreen: green.length > 0 ? { trees: green.map((t) => t.tree.name).join(', '), day: lastNitrogenEvergreen } : null };
 }

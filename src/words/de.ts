@@ -285,7 +285,7 @@ export const de: Words = {
     'sample-unknown': '"{read}" ist keine Probe in {file}.[guess| Ist "{guess}" gemeint?][known| Darin stehen: {known}.]',
     'sample-unnamed': '{file} enthält mehrere Proben ({known}). Sagen, welche, zum Beispiel "{file}, sample 1".',
     'share-impossible': '{item}: "{read}" ist mehr als 100 %. Die Zahl prüfen.',
-    'shed-runs-out': 'Was von {bag} im Vorrat ist, reicht nicht für alle: {trees} bekommt den Rest aus einem anderen Sack.',
+    'shed-runs-out': 'Was von {bag} im Vorrat ist, reicht nicht für alle: der Rest für {trees} kommt aus einem anderen Sack.',
     'mix-unsure': 'Es sind so viele Säcke genannt, dass nicht jeder Einkauf durchgerechnet wurde. Vielleicht gibt es einen günstigeren, um höchstens {amount}. Weniger Säcke nennen, um sicher zu sein.',
     short: '{tree}: {amount} {nutrient} fehlen weiter, da kein genannter Sack mehr davon bringt.',
     'short-small': '{tree}: {amount} {nutrient} fehlen weiter: zu wenig, um dafür noch einen Sack zu kaufen.',

@@ -286,7 +286,7 @@ export const enUS = {
     'test-undated': '{zone} has several soil tests, and {file} does not say when it was taken. Add a line to it, for instance: taken: 3 Nov 2022.',
     'sample-unnamed': '{file} holds several samples ({known}). Say which, for instance "{file}, sample 1".',
     'share-impossible': '{item}: "{read}" is more than 100 %. Check the number.',
-    'shed-runs-out': 'What is left of {bag} in the shed does not reach to the end: {trees} get the rest out of another bag.',
+    'shed-runs-out': 'What is left of {bag} in the shed does not reach to the end: the rest for {trees} comes out of another bag.',
     'mix-unsure': 'So many bags are listed that not every way to buy them was tried. A cheaper one may exist, by {amount} at most. List fewer bags to be sure.',
     short: '{tree}: {amount} of {nutrient} stays short, since no bag listed brings more of it.',
     'short-small': '{tree}: {amount} of {nutrient} stays short: too little to be worth another bag.',

@@ -88,6 +88,8 @@ describe('the last day', () => {
   const lemon = (name = 'Lemon'): TreePlan => fed(tree(name, { crop: 'citrus' }), dose(SULPHATE, 350));
   test('that of the season, of evergreens beside it, of evergreens alone', () => {
     expect([stopDays(plan([APPLE])), stopDays(plan([APPLE, lemon(), lemon('Orange')])), stopDays(plan([lemon()]))]).toEqual([{ day: '2026-07-20', evergreen: null }, { day: '2026-07-20', evergreen: { trees: 'Lemon, Orange', day: '2026-08-10' } }, { day: '2026-08-10', evergreen: null }]);
+    // A loquat that is fed as a pear ends with the pear, as it is planned.
+    expect(stopDays(plan([APPLE, tree('Loquat', { crop: 'loquat' }, { facts: { crop: 'pear' } })]))).toEqual({ day: '2026-07-20', evergreen: null });
     expect(view([APPLE, lemon()]).stop).toBe('No nitrogen after 20 July, even if a day was missed. Lemon: 10 August.');
     expect(view([lemon()]).stop).toBe('No nitrogen after 10 August, even if a day was missed.');
   });

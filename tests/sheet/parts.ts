@@ -18,7 +18,7 @@ type Loose<T> = { readonly [K in keyof T]?: unknown };
 export function tree(name: string, more: Loose<TreePlan['tree']> = {}, rest: Loose<Omit<TreePlan, 'need' | 'facts'>> & { need?: object; nitrogen?: object; facts?: object } = {}): TreePlan {
   const { need, nitrogen, facts, ...own } = rest;
   return {
-    tree: { name, crop: 'apple', count: 1, flags: [], ...more }, facts: { crown: { diameter: fig(4), guessed: false }, ...facts },
+    tree: { name, crop: 'apple', count: 1, flags: [], ...more }, facts: { crop: more.crop ?? 'apple', crown: { diameter: fig(4), guessed: false }, ...facts },
     need: { verdict: 'feed', stops: [], N: fig(100), P2O5: fig(0), K2O: fig(0), nitrogen: { none: null, followed: null, ifBelow: null, ...nitrogen }, leaflets: [], ...need },
     ring: null, last: { day: '2026-07-20', printed: false }, feeds: [], dilute: null, tooLittle: false, fed: [], supplied: NONE, over: NONE, short: NONE, ph: null, ...own,
   } as unknown as TreePlan;
