@@ -23,6 +23,8 @@ export function drawRing(d: RingDrawing): string {
     + `<circle cx="${c}" cy="${c}" r=".7"/></svg>`;
 }
 
+/** Room for the word at the last day. */
+const STOP_WIDE = 16;
 export type StripDrawing = { readonly start: Day; readonly end: Day; readonly windows: readonly { from: Day; until: Day; text: string }[]; readonly stop: Day; readonly stopText: string; readonly months: readonly string[]; readonly label: string };
 
 /** The season as a strip: months, the windows of the working days, and the bar after which nothing is given. */
@@ -37,15 +39,19 @@ export function drawStrip(d: StripDrawing): string {
     const name = x(at) + 12 < width ? `<text x="${n(x(at) + 1)}" y="19">${escaped(label)}</text>` : '';
     months.push(`<path d="M${n(x(at))} 8V11" stroke="#000" stroke-width=".3"/>${name}`);
   }
+  const numbers = d.windows.map((w) => (x(w.from) + Math.max(x(w.until), x(w.from) + 3)) / 2);
   const windows = d.windows.map((w) => {
     const [a, b] = [x(w.from), Math.max(x(w.until), x(w.from) + 3)];
     return `<rect x="${n(a)}" y="8" width="${n(b - a)}" height="6" fill="#fff" stroke="#000" stroke-width=".6"/><text x="${n((a + b) / 2)}" y="6.6" text-anchor="middle">${escaped(w.text)}</text>`;
   });
   const stop = x(d.stop);
+  // The word stands behind its bar, or before it where the number of a later window, as of evergreens, would stand in it.
+  const isFree = (from: number): boolean => numbers.every((at) => at < from - LETTER / 2 || at > from + STOP_WIDE + LETTER / 2);
+  const turned = !isFree(stop + 1.5) && isFree(stop - 1.5 - STOP_WIDE);
   return `<svg class="strip" role="img" aria-label="${escaped(d.label)}" viewBox="0 0 ${width} 20" width="100%" font-size="${LETTER}" font-family="sans-serif">`
     + `<defs><pattern id="stop" width="1.4" height="1.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V1.4" stroke="#000" stroke-width=".6"/></pattern></defs>`
     + `<path d="M0 14H${width}" stroke="#000" stroke-width=".5"/><rect x="${n(stop)}" y="8" width="${n(width - stop)}" height="6" fill="url(#stop)"/><path d="M${n(stop)} 2V14" stroke="#000" stroke-width="1"/>`
-    + `<text x="${n(Math.min(stop + 1.5, width - 16))}" y="6.6">${escaped(d.stopText)}</text>${windows.join('')}${months.join('')}</svg>`;
+    + `<text x="${n(turned ? stop - 1.5 : Math.min(stop + 1.5, width - STOP_WIDE))}" y="6.6"${turned ? ' text-anchor="end"' : ''}>${escaped(d.stopText)}</text>${windows.join('')}${months.join('')}</svg>`;
 }
 
 export type CurveDrawing = { readonly now: number; readonly low: number; readonly high: number; readonly points: readonly { readonly ph: number; readonly low: number; readonly high: number }[]; readonly goals: readonly number[]; readonly amount: string; readonly label: string; readonly name: (ph: number) => string; readonly id: string };

@@ -40,6 +40,15 @@ describe('the season as a strip', () => {
     // From the middle of a month the next mark is its end all the same; the new year follows December.
     expect(months(strip({ start: '2025-12-15', end: '2026-06-11' }))).toEqual([['1', 'D'], ['18', 'J'], ['49', 'F'], ['77', 'Mar'], ['108', 'Apr'], ['138', 'May']]);
   });
+  // 1 March to 26 August are 178 days on 178 mm: 1 July is the 122nd. The word takes 16 mm behind the bar, 123.5 to 139.5, and a number half a letter to either side.
+  test.each([['2026-07-05', '2026-07-15', '120.5', 'end'], ['2026-06-28', '2026-06-30', '123.5', undefined], ['2026-06-20', '2026-06-28', '123.5', undefined], ['2026-07-20', '2026-07-30', '123.5', undefined], ['2026-07-15', '2026-07-25', '120.5', 'end']])('with a window from %s to %s the word at the last day begins or ends at %s', (from, until, at, anchor) => {
+    const word = named(strip({ windows: [{ from, until, text: '3' }] }), 'text').find((t) => t.text === 'STOP')!;
+    expect([word.x, word['text-anchor']]).toEqual([at, anchor]);
+  });
+  test('between two windows there is no better place', () => {
+    const word = named(strip({ windows: [{ from: '2026-06-15', until: '2026-06-25', text: '2' }, { from: '2026-07-05', until: '2026-07-15', text: '3' }] }), 'text').find((t) => t.text === 'STOP')!;
+    expect([word.x, word['text-anchor']]).toEqual(['123.5', undefined]);
+  });
   test('a month that begins on the last day is none of the strip; one within 12 mm of the edge has no name', () => {
     // 1 March to 1 August are 153 days.
     expect(marks(strip({ end: '2026-08-01' }))).toHaveLength(5);
