@@ -23,8 +23,10 @@ export function drawRing(d: RingDrawing): string {
     + `<circle cx="${c}" cy="${c}" r=".7"/></svg>`;
 }
 
-/** Room for the word at the last day. */
+/** Room for the word at the last day, at the edge. */
 const STOP_WIDE = 16;
+/** A capital of a plain face is about so wide of its height. */
+const CAPITAL = 0.72;
 export type StripDrawing = { readonly start: Day; readonly end: Day; readonly windows: readonly { from: Day; until: Day; text: string }[]; readonly stop: Day; readonly stopText: string; readonly months: readonly string[]; readonly label: string };
 
 /** The season as a strip: months, the windows of the working days, and the bar after which nothing is given. */
@@ -46,8 +48,9 @@ export function drawStrip(d: StripDrawing): string {
   });
   const stop = x(d.stop);
   // The word stands behind its bar, or before it where the number of a later window, as of evergreens, would stand in it.
-  const isFree = (from: number): boolean => numbers.every((at) => at < from - LETTER / 2 || at > from + STOP_WIDE + LETTER / 2);
-  const turned = !isFree(stop + 1.5) && isFree(stop - 1.5 - STOP_WIDE);
+  const wide = d.stopText.length * CAPITAL * LETTER;
+  const isFree = (from: number): boolean => numbers.every((at) => at < from - LETTER / 2 || at > from + wide + LETTER / 2);
+  const turned = !isFree(stop + 1.5) && isFree(stop - 1.5 - wide);
   return `<svg class="strip" role="img" aria-label="${escaped(d.label)}" viewBox="0 0 ${width} 20" width="100%" font-size="${LETTER}" font-family="sans-serif">`
     + `<defs><pattern id="stop" width="1.4" height="1.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V1.4" stroke="#000" stroke-width=".6"/></pattern></defs>`
     + `<path d="M0 14H${width}" stroke="#000" stroke-width=".5"/><rect x="${n(stop)}" y="8" width="${n(width - stop)}" height="6" fill="url(#stop)"/><path d="M${n(stop)} 2V14" stroke="#000" stroke-width="1"/>`
