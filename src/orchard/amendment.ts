@@ -14,13 +14,13 @@ export type Amendment = {
 };
 
 const PERCENT = /(\d+(?:[.,]\d+)?) *%/;
-const SULPHUR = /\b(?:sul(?:ph|f)ur|schwefel)\b/i;
+const SULPHUR = /\b(?:sul(?:ph|f)ur|schwefel|azufre|soufre)\b/i;
 
 const share = (m: RegExpExecArray | null): number | null => (m ? Number(m[1]!.replace(',', '.')) / 100 : null);
 
 /** Null for a label that names neither; nitrate of lime, lime sulphur and gypsum do not change the pH as lime or sulphur do. */
 export function amendmentOf(label: string, reader: Reader): Amendment | null {
-  if (/nitrate|gypsum|lime[- ]sul/i.test(label)) return null;
+  if (/nitrat|gypsum|lime[- ]sul|sulfoc[aá]lc/i.test(label)) return null;
   const lime = limeLabel(label, reader);
   if (lime) return { kind: 'lime', strength: lime.strength.value / 100, dolomitic: lime.dolomitic, burns: lime.burns, lime };
   if (!SULPHUR.test(label)) return null;

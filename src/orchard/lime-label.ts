@@ -50,7 +50,7 @@ export const isNeutralSalt = (text: string): boolean => names(text.toLowerCase()
 /** The lime that a label names. Nitrate of lime feeds, lime sulphur is a spray, and what is mixed with gypsum says nothing for sure. */
 function limeNamed(text: string): LimeMaterial | undefined {
   const words = text.toLowerCase();
-  return /nitrate|lime[- ]sul/.test(words) ? undefined : LIME_MATERIALS.find((m) => names(words, m.names));
+  return /nitrat|lime[- ]sul|sulfoc[aá]lc/.test(words) ? undefined : LIME_MATERIALS.find((m) => names(words, m.names));
 }
 
 /** Null for a label that names no lime. */

@@ -76,6 +76,18 @@ describe('sold in litres', () => {
   test('sheep pellets are dried manure', () => expect(bag('Sheep pellets, 4-2-1, 24 kg', 'NZ')).toMatchObject({ organic: 'manure', material: { id: 'sheep-manure-dried' } }));
 });
 
+// Names of the trade in Spanish and French (practice), as in English and German.
+describe('lime and sulphur by their names in other languages', () => {
+  const kind = (text: string) => { const { amends } = read(text, 'ES').bag ?? {}; return amends ? [amends.kind, amends.lime?.dolomitic ?? null, amends.burns] : read(text, 'ES').notices.map((n) => n.code); };
+  test.each<[string, readonly unknown[]]>([
+    ['Azufre 90 %, 5 kg', ['sulphur', null, false]], ['Soufre mouillable 80 %, 1 kg', ['sulphur', null, false]], ['Schwefel 90 %, 5 kg', ['sulphur', null, false]],
+    ['Caliza molida, 25 kg', ['lime', false, false]], ['Cal agrícola, 25 kg', ['lime', false, false]], ['Carbonato cálcico, 25 kg', ['lime', false, false]], ['Dolomita, 25 kg', ['lime', true, false]], ['Caliza dolomítica, 25 kg', ['lime', true, false]], ['Chaux dolomitique, 25 kg', ['lime', true, false]], ['Calcaire broyé, 25 kg', ['lime', false, false]], ['Ceniza de leña, 5 kg', ['lime', false, false]], ['Cendres de bois, 5 kg', ['lime', false, false]],
+    ['Cal viva, 25 kg', ['lime', false, true]], ['Cal hidratada, 25 kg', ['lime', false, true]], ['Chaux éteinte, 25 kg', ['lime', false, true]],
+    ['Yeso agrícola, 25 kg', ['not-lime']], ['Gypse, 25 kg', ['not-lime']], ['Caldo sulfocálcico, azufre 20 %, 1 L', ['grade-missing']],
+  ])('%s', (text, expected) => expect(kind(text)).toEqual(expected));
+  test('strength as the label says it', () => expect(read('Azufre 90 %, 5 kg', 'ES').bag!.amends!.strength).toBeCloseTo(0.9, 9));
+});
+
 describe('what cannot be', () => {
   test.each<[string, object]>([
     ['0-0-0, 5 lb', { code: 'grade-empty', read: '0-0-0' }], ['50-30-30', { code: 'grade-impossible', read: '50-30-30', bag: '50-30-30' }], ['Mix, 60-60-60', { code: 'grade-impossible', bag: 'Mix' }], ['Something nice', { code: 'grade-missing', bag: 'Something nice' }], ['Mix -10-10-10', { code: 'grade-negative', read: '-10-10-10' }], ['Mix 10-10-10, 30 % N', { code: 'grade-two-values', read: '10-10-10, 30 % N' }],
