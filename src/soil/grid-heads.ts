@@ -151,7 +151,10 @@ export function rolesOf(heads: readonly Cell[], by: Parting, w: Words, below: re
   if (by !== ' ' && below.length === heads.length) columns = columns.map((c, i) => (c.role === null && i > 0 ? { ...c, role: unitOnly(below[i]!.text) ? 'unit' : ratingOnly(below[i]!.text, w) ? 'rating' : null } : c));
   if (heads[0]!.text === '') columns[0] = { ...columns[0]!, role: 'name' };
   if (columns[0]!.role !== 'name') {
-    if (columns[0]!.role === null && (columns.length > 2 || by !== ' ') && columns.slice(1).some((c) => c.role === 'value' || c.role === 'mark')) columns[0] = { ...columns[0]!, role: 'name' };
+    const overValues = (columns.length > 2 || by !== ' ') && columns.slice(1).some((c) => c.role === 'value' || c.role === 'mark');
+    // "Sample, Front, Back" over rows of items.
+    const besideSamples = columns.length > 2 && namesSamples(heads[0]!.text) && isItem(below[0]?.text ?? '', w) && columns.slice(1).every((c) => c.role === null && isLabel(c.head.text, w));
+    if (columns[0]!.role === null && (overValues || besideSamples)) columns[0] = { ...columns[0]!, role: 'name' };
     else columns = [{ head: { text: '', start: -1, end: Math.max(1, columns[0]!.head.start - 2) }, role: 'name' }, ...columns];
   }
   // "Result, Level": the second is a word of rating; of two results nobody knows which counts, and the second is told.

@@ -72,7 +72,18 @@ export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] 
       default:
     }
   });
-  return named(withTold(drafts), events);
+  return named(withTold(drafts.map((d) => ({ ...ofAll(events), ...d }))), events);
+}
+
+/** A day or a depth that stands once and above all samples is of each of them. */
+function ofAll(events: readonly Event[]): Pick<Draft, 'taken' | 'depth'> {
+  const begin = events.findIndex((e) => e.kind === 'sample' || e.kind === 'heading' || e.kind === 'readings');
+  const only = (kind: 'taken' | 'depth'): string | undefined => {
+    const [first, ...others] = events.flatMap((e, i) => (e.kind === kind ? [{ is: e.is, i }] : []));
+    return first && others.length === 0 && first.i < begin ? first.is : undefined;
+  };
+  const [taken, depth] = [only('taken'), only('depth')];
+  return { ...(taken === undefined ? {} : { taken }), ...(depth === undefined ? {} : { depth }) };
 }
 
 /** Readings without a method or unit have what a line below says, in their own sample or else for the whole report; two that differ say nothing. */

@@ -107,6 +107,17 @@ describe('its day and its depth', () => {
     expect([taken(day('2025-11-03', true)), taken(day('2025-11-03', false), day('2025-12-01', true)), taken(day('2025-12-01', true), day('2025-11-03', false)), taken(day('2025-12-01', false), day('2025-11-03', false))]).toEqual(['2025-11-03', '2025-11-03', '2025-11-03', '2025-11-03']);
     expect(parted({ kind: 'depth', is: '6 in', weak: false }, said(ph(6))).drafts[0]!.depth).toBe('6 in');
   });
+  test('once and above all samples it is of each; twice, or below the first, it is not', () => {
+    const day = (is: string): Event => ({ kind: 'taken', is, weak: false });
+    const depth: Event = { kind: 'depth', is: '6 in', weak: false };
+    const [a, b] = [[sample('A'), said(ph(6))], [sample('B'), said(ph(7))]] as const;
+    const of = (...events: Event[]): unknown => parted(...events).drafts.map((d) => [d.name, d.taken, d.depth]);
+    expect(of(day('2025-11-03'), depth, ...a, ...b)).toEqual([['A', '2025-11-03', '6 in'], ['B', '2025-11-03', '6 in']]);
+    expect(of(...a, day('2025-11-03'), depth, ...b)).toEqual([['A', '2025-11-03', '6 in'], ['B', undefined, undefined]]);
+    expect(of(day('2025-11-03'), ...a, ...b, day('2025-11-04'))).toEqual([['A', '2025-11-03', undefined], ['B', '2025-11-04', undefined]]);
+    expect(of(day('2025-11-03'), said(ph(6)), { kind: 'gap' }, ...b)).toEqual([['', '2025-11-03', undefined], ['B', '2025-11-03', undefined]]);
+    expect(readReport('taken: 12 October 2026\nNutrient | Front | Back\npH | 6.3 | 5.9\nP ppm | 42 | 12\n', 'r.txt').samples.map((s) => [s.name, s.taken])).toEqual([['Front', '2026-10-12'], ['Back', '2026-10-12']]);
+  });
   test('of its own sample', () => {
     const { drafts } = parted(sample('A'), { kind: 'depth', is: '6 in', weak: false }, said(ph(6)), sample('B'), said(ph(7)));
     expect(drafts.map((d) => d.depth)).toEqual(['6 in', undefined]);

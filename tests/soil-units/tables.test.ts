@@ -49,6 +49,11 @@ describe('samples', () => {
   const two = [['Front', [P, 42, 'ppm'], [K, 180, 'ppm']], ['Back', [P, 12, 'ppm'], [K, 90, 'ppm']]];
   test.each(parted([['Sample', 'P ppm', 'K ppm'], ['Front', '42', '180'], ['Back', '12', '90']]))('a row each, %s', (_, text) => { expect(read(`${text}\n`)).toEqual(two); });
   test.each(parted([['Nutrient', 'Front', 'Back'], ['P ppm', '42', '12'], ['K ppm', '180', '90']]).filter(([by]) => by !== 'wide gaps'))('a column each, %s', (_, text) => { expect(read(`${text}\n`)).toEqual(two); });
+  test.each(parted([['Sample', 'Front', 'Back'], ['P ppm', '42', '12'], ['K ppm', '180', '90']]))('a column each under the word for samples, %s', (_, text) => { expect(read(`${text}\n`)).toEqual(two); });
+  test('in French, in wide gaps; what names no item below its heads is no such table', () => {
+    expect(read('Échantillon           Verger      Petits fruits\npH                    6,3         5,9\nP (ppm)               96          212\n')).toEqual([['Verger', ['ph', 6.3, 'pH'], [P, 96, 'ppm']], ['Petits fruits', ['ph', 5.9, 'pH'], [P, 212, 'ppm']]]);
+    expect(read('Sample   Depth    Date\nFront    6 in     12 May\nBack     6 in     12 May\npH 6.4\n')).toEqual([['sample 1', ['ph', 6.4, 'pH']]]);
+  });
   test('by number', () => { expect(read('Sample | P ppm | K ppm\n1 | 42 | 180\n2 | 12 | 90\n').map((s) => s[0])).toEqual(['sample 1', 'sample 2']); });
   test('a row of units below the heads', () => {
     expect(read('Sample | P | K\n | ppm | ppm\nFront | 42 | 180\nBack | 12 | 90\n')).toEqual(two);
