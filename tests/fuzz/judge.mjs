@@ -119,8 +119,9 @@ export function judgeReport({ readReport, LONGEST_LINE }, text) {
   for (const r of readings) for (const n of [r.value, r.to ?? null, ...(r.lab.range ?? [])]) if (n !== null && (!Number.isFinite(n) || Math.abs(n) >= 1e7)) faults.push(`no number of a soil: ${r.item} ${n} in ${JSON.stringify(told(r.asPrinted))}`);
   const known = new Set([...places.map((p) => p.line), ...report.samples.flatMap((s) => s.unread.map((u) => u.line))]);
   const whole = report.notices.some((n) => n.severity === 'error' && !n.place);
-  // The same line again says nothing new.
-  if (!whole) lines.forEach((line, i) => { if (lines.findIndex((l) => alike(l) === alike(line)) === i && line.length <= LONGEST_LINE && CONTENT.test(line) && !known.has(i + 1)) faults.push(`line ${i + 1} is neither read nor told: ${JSON.stringify(told(line))}`); });
+  // The same line again says nothing new, nor the same value of the same content in another line.
+  const said = (line) => { const [, name, n, unit] = /^\s*([a-z ]+?)\s*[:=|]?\s*(\d+(?:\.\d+)?)\s*(.*?)\s*$/i.exec(line); return readings.some((r) => r.item.startsWith(name.toLowerCase().replace(' ', '-')) && r.value === Number(n) && String(r.unit).toLowerCase() === unit.toLowerCase().replace('100 g', '100g')); };
+  if (!whole) lines.forEach((line, i) => { if (lines.findIndex((l) => alike(l) === alike(line)) === i && line.length <= LONGEST_LINE && CONTENT.test(line) && !known.has(i + 1) && !said(line)) faults.push(`line ${i + 1} is neither read nor told: ${JSON.stringify(told(line))}`); });
   return faults;
 }
 
