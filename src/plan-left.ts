@@ -11,16 +11,13 @@ import type { Amounts, Fed } from './orchard/history.ts';
 import type { Orchard } from './orchard/load.ts';
 import { windowOptionsOf } from './plan-days.ts';
 import type { Amended, Draft, TreePlan } from './planned.ts';
-import { FIRST_DOSE, SECOND_DOSE } from './tables/timing.ts';
+import { FIRST_DOSE } from './tables/timing.ts';
 import type { Day } from './units/date.ts';
 import { addDays, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import type { Season, Window } from './when/season.ts';
 import { lastDayOf, plantingWindow } from './when/season.ts';
-import { isLate, partsOf, windowsOf } from './when/windows.ts';
-
-/** Days from the end of one dose's window to the start of the next. */
-const APART = SECOND_DOSE.from - FIRST_DOSE.until;
+import { APART, isLate, partsOf, windowsOf } from './when/windows.ts';
 
 /** A dose whose window has passed opens again for two weeks while the season lasts; the next of the same bag keeps its distance. */
 export function reopened(feeds: readonly Feed[], season: Season, draft: Draft): Feed[] {

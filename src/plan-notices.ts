@@ -27,21 +27,27 @@ import type { Target } from './tables/ratings.ts';
 import { sourceOf } from './tables/sources.ts';
 import { WATER_UNDOES } from './tables/sulphur.ts';
 import type { Day } from './units/date.ts';
+import { addDays, daysBetween } from './units/date.ts';
 import type { Nutrient } from './units/substance.ts';
 import { CACO3_PER_SULPHUR, NUTRIENTS } from './units/substance.ts';
 import { convert, FOOT, OUNCE } from './units/units.ts';
 import type { Season } from './when/season.ts';
+import { SHORTEST } from './when/season.ts';
+import { APART } from './when/windows.ts';
 import { showDay, showGround, showMass, showNutrient } from './words/show.ts';
 import type { Language } from './words/words.ts';
 import { numeral, say } from './words/words.ts';
 
 /** Why a nutrient stays short: the ring holds no more, the season is too far on, a tub takes coated feed alone, what may hold chloride is kept from what takes it badly, or no bag brings it. */
-export function shortReason({ tree, need, feeds, dilute, tooLittle, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-weeks' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' | 'short-small' {
+export function shortReason({ tree, need, feeds, fed, dilute, tooLittle, last }: TreePlan, n: Nutrient, { orchard, season }: Pick<Plan, 'orchard' | 'season'>): 'short' | 'short-ring' | 'short-tub' | 'short-chloride' | 'short-late' | 'short-weeks' | 'short-half' | 'short-date' | 'short-limit' | 'short-kept' | 'short-small' {
   const isStep = (step: string): boolean => n === 'N' && feeds.some((f) => f.planned.step === step);
   if (isStep('dose-cut')) return 'short-ring';
   if (isStep('dose-late')) return 'short-late';
   if (isStep('dose-half')) return 'short-half';
   if (n === 'N' && last.printed && last.day < season.today) return 'short-date';
+  // After the last feed there is no time for another.
+  const latest = fed.map((f) => f.date).sort().at(-1);
+  if (n === 'N' && tree.tub === undefined && feeds.length === 0 && latest !== undefined && daysBetween([season.today, addDays(latest, APART)].sort().at(-1)!, last.day) < SHORTEST) return 'short-late';
   if (dilute) return dilute.bag.grade[n] > 0 ? 'short-weeks' : 'short';
   if (tree.tub !== undefined && feeds.length === 0) return tooLittle ? 'short-weeks' : 'short-tub';
   const withheld = n === 'K2O' && CHLORIDE_SENSITIVE.includes(tree.crop) && [...orchard.shed, ...orchard.store].some((b) => b.chloride && b.grade.N === 0 && b.grade.K2O > 0);

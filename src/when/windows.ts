@@ -18,7 +18,8 @@ export type WindowOptions = {
 type Planned = { readonly from: Day; readonly until: Day; readonly phase: Phase; readonly cite: Cite; readonly printed: boolean };
 
 const WORKING_WEEK = 5;
-const APART = SECOND_DOSE.from - FIRST_DOSE.until;
+/** Days from the end of one dose's window to the start of the next. */
+export const APART = SECOND_DOSE.from - FIRST_DOSE.until;
 /** Days before bud break in which the middle of a printed month may lie; what is earlier is next year's. */
 const BEFORE_BUDS = 100;
 

@@ -31,6 +31,14 @@ describe('why', () => {
     const of = (today: string, printed = true, n: Nutrient = 'N'): string => why(short({ last: last(printed) }), n, orchardOf(), today);
     expect([of('2026-07-16'), of('2026-07-15'), of('2026-07-16', false), of('2026-07-16', true, 'K2O')]).toEqual(['short-date', 'short', 'short', 'short']);
   });
+  // 24 days after the last feed, as two doses stand apart, and a week before the last day: 19 June and 24 days are 13 July, a week before the 20th.
+  test('after a feed no time is left for another', () => {
+    const last = { day: '2026-07-20', printed: false, why: fig(0, 'day', 'time') };
+    const fed = (...dates: string[]): Part => ({ last, fed: dates.map((date) => ({ date, bag: 'Urea', g: 10, brought: null })) });
+    const of = (more: Part, today: string, tree: object = {}, n: Nutrient = 'N'): string => why(short(more, tree), n, orchardOf(), today);
+    expect([of(fed('2026-05-01'), '2026-07-13'), of(fed('2026-05-01'), '2026-07-14'), of(fed('2026-06-19'), '2026-06-20'), of(fed('2026-06-20'), '2026-06-20'), of(fed('2026-06-20', '2026-05-01'), '2026-06-20')]).toEqual(['short', 'short-late', 'short', 'short-late', 'short-late']);
+    expect([of(fed(), '2026-07-19'), of(fed('2026-06-20'), '2026-06-20', {}, 'K2O'), of({ ...fed('2026-06-20'), feeds: [step('dose')] }, '2026-06-20'), of(fed('2026-06-20'), '2026-06-20', { tub: 40 })]).toEqual(['short', 'short', 'short', 'short-tub']);
+  });
   test('a tub: too few weeks, too little for its can, or no coated feed', () => {
     const tub = { tub: 40 };
     expect([why(short({ dilute: { bag: urea } }, tub), 'N'), why(short({ dilute: { bag: urea } }, tub), 'K2O')]).toEqual(['short-weeks', 'short']);
