@@ -10,7 +10,6 @@ import { blank } from './vocabulary.ts';
 
 const inner = (text: string): string => text.toLowerCase().replace(/[*"]/g, '').trim();
 
-
 export const namesIn = (text: string, w: Words): number => new Set(w.names(text).filter((n) => n.is.item !== 'ratio').map((n) => n.is.item)).size;
 /** A head that names one item, perhaps with its unit and method, and holds no value. */
 export const isItem = (text: string, w: Words): boolean => {
@@ -53,13 +52,16 @@ export function besideOf(heads: readonly Cell[], w: Words): (Beside | null)[] {
   const several = bare.filter(Boolean).length > 1;
   // The head of a value may hold a word for it: "Phosphorus level (ppm)".
   const owners = heads.map((c, i) => (!says[i] || (says[i].role === 'value' && isItem(c.text, w)) ? itemOf(c.text, w) : null));
-  return heads.map((_, i) => {
+  const found: (Beside | null)[] = [];
+  heads.forEach((_, i) => {
     const said = says[i] ?? null;
-    if (owners[i] !== null || (!said && !(several && bare[i]))) return null;
-    const before = owners.lastIndexOf(said ? said.item : owners[i - 1] ?? '', i);
+    if (owners[i] !== null || (!said && !(several && bare[i]))) return found.push(null);
+    // "P, Index, Rating": the second bare word is of the same value as the first.
+    const before = said ? owners.lastIndexOf(said.item, i) : owners[i - 1] ? i - 1 : found[i - 1]?.of ?? -1;
     const of = before >= 0 || !said ? before : owners.indexOf(said.item);
-    return of < 0 ? null : { of, role: said?.role ?? bare[i]! };
+    return found.push(of < 0 ? null : { of, role: said?.role ?? bare[i]! });
   });
+  return found;
 }
 
 /** Heads under which a letter A to E is a German class; elsewhere D is American, "deficient". */
@@ -107,6 +109,8 @@ export function twoRows(top: readonly Cell[], low: readonly Cell[], by: Parting,
     if (times < 2 || over.length < times || texts.at(-1) === '') continue;
     from = texts.length - times * period;
     const own = low.slice(from);
+    // Where each row has a cell a column, each head above stands over its own.
+    if (by !== ' ' && top.length === low.length && over.some((c, k) => Math.floor((top.indexOf(c) - from) / period) !== k)) continue;
     const ofSamples = own.every((c) => isKind(c.text)) && over.every((c) => isLabel(c.text, w)) && new Set(over.map((c) => c.text)).size === times;
     if (!ofSamples && !(period > 1 && own.every((c) => isItem(c.text, w)) && over.every((c) => isKind(c.text)))) continue;
     const taken = own.map((c, i): Cell => (ofSamples ? { ...c, sample: over[Math.floor(i / period)]!.text } : { ...c, text: `${c.text} ${over[Math.floor(i / period)]!.text}` }));
