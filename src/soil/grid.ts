@@ -80,7 +80,7 @@ function itemsAcross(lines: readonly Line[], at: number, heads: readonly Cell[],
     const cells = all.filter((c) => !wide.includes(c));
     // A short row that begins at the edge does not say under which heads it stands.
     const placed = by !== ' ' && cells.length < heads.length && cells[0]?.text ? null : under(heads, cells, by);
-    if (cells.length > heads.length + 1 && findUnits(text).length > 0) kinds = cells;
+    if ((cells.length > heads.length + 1 || (cells.length === heads.length + 1 && cells.length === 2 * count)) && findUnits(text).length > 0) kinds = cells;
     else if (placed) placed.forEach((c, i) => {
       // The same unit twice under one head belongs to others too.
       const own = c ? findUnits(c.text).map((u) => u.is) : [];
