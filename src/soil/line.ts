@@ -101,8 +101,8 @@ function sharesValue(pieces: readonly Piece[], i: number, line: Line): boolean {
 
 /** "Micronutrients (DTPA, ppm): Zn 2.1; Mn 14.8": what stands before the first name holds for the whole line. */
 function leadOf(pieces: readonly Piece[], context: Context): Context {
-  const [first, second] = pieces;
-  if (!first || !second) return context;
+  const [first] = pieces;
+  if (!first) return context;
   const lead = first.prefix.flatMap((t) => (t.kind === 'group' ? t.tokens : [t]));
   const unit = lead.find((t): t is Token & { kind: 'unit' } => t.kind === 'unit' && t.is !== '%');
   const method = lead.find((t) => t.kind === 'method');
