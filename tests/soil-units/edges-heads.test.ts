@@ -106,5 +106,5 @@ describe('cells under their heads', () => {
     // As many cells as heads, of which one stands under its neighbour's.
     expect(under(at([0, 4], [10, 14], [30, 34]), at([10, 12], [30, 32], [40, 42]), ' ')).toBeNull();
   });
-  test('quotes hold commas, not bars', () => { expect([said(cellsOf('a,"b,c", d', ',')), said(cellsOf('a|"b|c"', '|')), said(cellsOf('a;"b;c"', ';')), said(cellsOf('a||b', '\t')), said(cellsOf(' | a | b | ', '|')), said(cellsOf('|a|', '\t')), said(cellsOf('a b  c', ' '))]).toEqual([['a', 'b,c', 'd'], ['a', 'b', 'c'], ['a', 'b;c'], ['a', '', 'b'], ['a', 'b'], ['', 'a', ''], ['a b', 'c']]); });
+  test('quotes hold commas, not bars', () => { expect([said(cellsOf('a,"b,c", d', ',')), said(cellsOf('a|"b|c"', '|')), said(cellsOf('a;"b;c"', ';')), said(cellsOf('a||b', '\t')), said(cellsOf(' | a | b | ', '|')), said(cellsOf('|a|', '\t')), said(cellsOf('a b  c', ' ')), said(cellsOf('P 0-6" deep|x', '|'))]).toEqual([['a', 'b,c', 'd'], ['a', 'b', 'c'], ['a', 'b;c'], ['a', '', 'b'], ['a', 'b'], ['', 'a', ''], ['a b', 'c'], ['P 0-6" deep', 'x']]); });
 });

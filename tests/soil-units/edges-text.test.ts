@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Context } from '../../src/soil/context.ts';
 import { headingOf } from '../../src/soil/heading.ts';
 import { findMethods, findUnits, lower } from '../../src/soil/patterns.ts';
-import { linesOf } from '../../src/soil/text.ts';
+import { LONGEST_LINE, linesOf } from '../../src/soil/text.ts';
 import { wordsOf } from '../../src/soil/vocabulary.ts';
 import { withinLine } from '../../src/soil/within.ts';
 
@@ -43,3 +43,5 @@ test('signs of a line', () => {
   const ready = (raw: string): string => linesOf(`${raw}\nabc`)[0]!.text;
   expect(['K⁺', '4²', '1\u00a0234', '1\u00a02345', 'P\u00a042', 'a*b_c', '！ａ～', 'é', 'Ω', '☃', 'mol(+)/kg', '....x', '..x', 'a\tb', '42 ||| x', 'P|||4', 'u\u0308ber x', 'ab\u00adcd x', '\u00adx'].map(ready)).toEqual(['K+', '4¤', '1\'234', '1 2345', 'P 42', 'a b c', '!a~', 'e', 'Ω', '☃', 'molccc/kg', '    x', '..x', 'a|b', '42     x', 'P|||4', 'uber  x', 'abcd  x', ' x']);
 });
+
+test('a line of the most signs is read, a longer one is not', () => { expect([LONGEST_LINE, LONGEST_LINE + 1].map((n) => linesOf('a'.repeat(n))[0]!.text.length)).toEqual([LONGEST_LINE, 0]); });
