@@ -181,13 +181,16 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   }
   if (piece.loose && !inUnit && number !== null && shaped.form && shaped.unit !== 'index') notices.push(notice('form-meant', 'warning', { item: shaped.item, form: shaped.form, read: line.raw.slice(piece.start, piece.start + piece.name.length) }, place(piece)));
   const index = said.index !== null && said.index !== value ? numberOf(said.index.is) : null;
+  const range = rangeOf(said.range);
+  const isReversed = range !== null && range[0] !== null && range[1] !== null && range[0] > range[1];
+  if (isReversed) notices.push(notice('range-reversed', 'warning', { item: shaped.item, read: `${range[0]}-${range[1]}` }, place(piece)));
   return {
     item: shaped.item, value: number, unit: shaped.unit, form: shaped.form, method: shaped.method,
     asPrinted: asStands(line.raw.slice(said.start ?? piece.start, piece.end)),
     place: place({ start: piece.start, end: piece.end }),
     lab: {
       rating: rating ?? indexWord(unit === 'index' ? number : index, shaped.method ?? context.method, context),
-      range: rangeOf(said.range),
+      range: isReversed ? null : range,
     },
     ...(said.tag !== null && shaped.method === null ? { tag: said.tag } : {}),
     ...(piece.index && shaped.unit === 'index' ? { scheme: 'north-carolina.index' as const } : {}),

@@ -192,3 +192,17 @@ test('names first, their values after: each shown with its name', () => {
   const { samples } = readReport('pH CaCl2\nEquiv. water pH\nCa ppm\n4.87\n5.47\n591\n', 'a.txt');
   expect(samples[0]!.readings.map((r) => [r.asPrinted, r.place.line])).toEqual([['pH CaCl2 4.87', 4], ['Equiv. water pH 5.47', 5], ['Ca ppm 591', 6]]);
 });
+
+// A range runs from the lower to the higher number; one that does not is a slip of the pen or no range.
+describe('a range that runs downwards', () => {
+  const read = (text: string) => readReport(text, 'r.txt');
+  test.each(['Potassium 41 ppm (30-5)', 'Potassium 41 ppm optimum range 50-30 ppm', 'Test | Result | Unit | Range\nPotassium | 41 | ppm | 50-30'])('%s rates nothing and is told', (text) => {
+    const { samples, notices } = read(`${text}\n`);
+    expect(samples[0]!.readings).toMatchObject([{ item: 'potassium', value: 41, lab: { rating: null, range: null } }]);
+    expect(notices).toMatchObject([{ code: 'range-reversed', severity: 'warning', facts: { item: 'potassium', read: expect.stringMatching(/^(?:30-5|50-30)$/) }, place: { line: text.includes('|') ? 2 : 1 } }]);
+  });
+  test.each(['Potassium 41 ppm (30-50)', 'Potassium 41 ppm (41-41)', 'Potassium 41 ppm (>30)', 'Potassium 41 ppm (<50)'])('%s rates', (text) => {
+    expect(read(`${text}\n`).notices).toEqual([]);
+    expect(read(`${text}\n`).samples[0]!.readings[0]!.lab.range).not.toBeNull();
+  });
+});
