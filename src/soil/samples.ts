@@ -72,12 +72,14 @@ export function samplesOf(events: readonly Event[], notices: Notice[]): Draft[] 
       default:
     }
   });
-  return named(withTold(drafts.map((d) => ({ ...ofAll(events), ...d }))), events);
+  const all = ofAll(events);
+  return named(withTold(drafts.map((d) => ({ ...all, ...d }))), events);
 }
 
-/** A day or a depth that stands once and above all samples is of each of them. */
+/** A day or a depth that stands once and above all samples is of each of them; a heading names one only where nothing plainer does. */
 function ofAll(events: readonly Event[]): Pick<Draft, 'taken' | 'depth'> {
-  const begin = events.findIndex((e) => e.kind === 'sample' || e.kind === 'heading' || e.kind === 'readings');
+  const areNamed = events.some((e) => e.kind === 'sample');
+  const begin = events.findIndex((e) => e.kind === 'sample' || e.kind === 'readings' || (e.kind === 'heading' && !areNamed));
   const only = (kind: 'taken' | 'depth'): string | undefined => {
     const [first, ...others] = events.flatMap((e, i) => (e.kind === kind ? [{ is: e.is, i }] : []));
     return first && others.length === 0 && first.i < begin ? first.is : undefined;

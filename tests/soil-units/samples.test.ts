@@ -115,6 +115,9 @@ describe('its day and its depth', () => {
     expect(of(day('2025-11-03'), depth, ...a, ...b)).toEqual([['A', '2025-11-03', '6 in'], ['B', '2025-11-03', '6 in']]);
     expect(of(...a, day('2025-11-03'), depth, ...b)).toEqual([['A', '2025-11-03', '6 in'], ['B', undefined, undefined]]);
     expect(of(day('2025-11-03'), ...a, ...b, day('2025-11-04'))).toEqual([['A', '2025-11-03', undefined], ['B', '2025-11-04', undefined]]);
+    // A title above the day is no sample where samples are named; where they are not it may be the first's name.
+    expect(of(heading('Soil report'), day('2025-11-03'), ...a, ...b)).toEqual([['A', '2025-11-03', undefined], ['B', '2025-11-03', undefined]]);
+    expect(of(heading('Front', 1), day('2025-11-03'), said(ph(6)), heading('Back', 4), said(ph(7)))).toEqual([['Front', '2025-11-03', undefined], ['Back', undefined, undefined]]);
     expect(of(day('2025-11-03'), said(ph(6)), { kind: 'gap' }, ...b)).toEqual([['', '2025-11-03', undefined], ['B', '2025-11-03', undefined]]);
     expect(readReport('taken: 12 October 2026\nNutrient | Front | Back\npH | 6.3 | 5.9\nP ppm | 42 | 12\n', 'r.txt').samples.map((s) => [s.name, s.taken])).toEqual([['Front', '2026-10-12'], ['Back', '2026-10-12']]);
   });
