@@ -85,7 +85,7 @@ describe('need against supply', () => {
 describe('what stays short', () => {
   const short = (name: string, grams: Partial<typeof NONE>, rest: Parameters<typeof tree>[2] = {}, more: Parameters<typeof tree>[1] = {}): TreePlan => tree(name, more, { ...FEEDS, short: { ...NONE, ...grams }, ...rest, need: { P2O5: fig(100), K2O: fig(100), ...rest.need } });
   const said = (trees: readonly TreePlan[], more: More = {}): string[] => back(trees, more).short;
-  const NO_BAG = 'no listed bag brings more of it without too much else.';
+  const NO_BAG = 'no listed bag that fits brings more.';
   test('each reason once, with its trees and their amounts', () => {
     expect(said([short('A', { N: 50, K2O: 60 }), short('B', { K2O: 20 }), tree('C', {}, FEEDS)])).toEqual([`A 50 g N, 60 g K2O; B 20 g K2O: ${NO_BAG}`]);
     const cut = { feeds: [dose(SULPHATE, 350, { planned: { step: 'dose-cut' } })] };
