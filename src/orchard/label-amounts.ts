@@ -1,6 +1,6 @@
 /** Weight, volume, price and what is left, found anywhere in the words of a label: "40-lb bag $21.50", "2,5 kg", "2 cu ft", "12,50 €". */
 import type { Measured } from './measure.ts';
-import { massOf } from './measure.ts';
+import { massOf, numberOf } from './measure.ts';
 import type { Volume } from './label-volume.ts';
 import { volumesIn, VOLUME_UNIT, volumeOfUnit } from './label-volume.ts';
 
@@ -24,6 +24,8 @@ export type Amounts = {
 };
 
 const SHARE: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3, all: 1, none: 0, 'three quarters': 3 / 4, 'two thirds': 2 / 3 };
+/** Said of a bag by itself. */
+const STATE: Readonly<Record<string, number>> = { full: 1, unopened: 1, empty: 0 };
 const CURRENCIES: Readonly<Record<string, string>> = { USD: '$', US$: '$', EUR: '€', GBP: '£', AUD: 'A$', AU$: 'A$', NZD: 'NZ$', CAD: 'C$', CA$: 'C$' };
 const CODE = '(?:USD|EUR|GBP|AUD|NZD|CAD)';
 const NUMBER = '\\d+(?:[.,]\\d+)*';
@@ -34,7 +36,10 @@ const PER = ' *(?:/|(?:per|an?|the)\\b) *(kg|kilo|ounce|oz|pound|lb|(?:short |me
 const PRICED = new RegExp(`${PRICE.source}${PER}`, 'gi');
 const PRICED_VOLUME = new RegExp(`${PRICE.source} *(?:/|(?:per|an?|the)\\b) *${VOLUME_UNIT}`, 'giu');
 const MASS = new RegExp(`(?<![\\w.,/-])${WEIGHT}`, 'gi');
-const LEFT = new RegExp(`(?<![\\w.,/-])(?:(${Object.keys(SHARE).reverse().join('|')})(?: +of it| +full)? +left|(half|quarter) +full|${WEIGHT}(?: +of it)? +left)\\b`, 'i');
+const ABOUT = '(?:(?:about|roughly|ca\\.?|nearly|almost|~) *)?';
+/** "half left", "about a third of it left", "1/3 left", "50 % remaining", "20 lb left", "half a bag used": a word, a fraction, a percent or a weight, and what became of it. */
+const LEFT = new RegExp(`(?<![\\w.,/-])${ABOUT}(?:(?:an? |one )?(${Object.keys(SHARE).reverse().map((w) => w.replace(' ', '[- ]')).join('|')})|(\\d+/\\d+)|(\\d+(?:[.,]\\d+)?) *%|${WEIGHT})(?: +(?:of it|of the bag|an? bag|the bag|bag|full))? +(left|full|remaining|used)(?!\\w)`, 'i');
+const IS_STATE = new RegExp(`^\\s*${ABOUT}(${Object.keys(STATE).join('|')})\\s*$`, 'i');
 const BEFORE = /^(?:(?:bags?|sacks?|box|tubs?|buckets?|pails?|jars?|bottles?|packs?|packets?|of|each)(?!\w) *)+/i;
 const AFTER = /(?: *(?<!\w)(?:bags?|sacks?|box|tubs?|of|for|at|each|@))+$/i;
 /** Said beside a weight or a volume. */
@@ -50,12 +55,22 @@ function weightOf(n: string, unit: string, country: string | null): Measured {
   return typeof one === 'number' ? one * (short ? 2000 : 1000) : one;
 }
 
+/** What is left of a bag; nothing in it where what was said is no amount, as a weight that was used. */
+function leftIn(kept: RegExpExecArray, country: string | null): NonNullable<Amounts['left']> {
+  const said = kept[1]?.toLowerCase().replace('-', ' ') ?? '';
+  if (kept.length === 2) return { share: STATE[said]! };
+  const [fraction, percent, n, unit, how] = kept.slice(2);
+  const isUsed = how!.toLowerCase() === 'used';
+  const weight = n === undefined ? null : weightOf(n, unit!, country);
+  if (weight !== null) return typeof weight === 'number' && !isUsed ? { g: weight } : {};
+  const share = said !== '' ? SHARE[said]! : fraction !== undefined ? numberOf(fraction) : Number(percent!.replace(',', '.')) / 100;
+  return typeof share === 'number' && share <= 1 ? { share: isUsed ? 1 - share : share } : {};
+}
+
 export function amountsIn(text: string, country: string | null): Amounts {
-  const kept = LEFT.exec(text);
-  let words = (kept ? text.replace(LEFT, ' ') : text).replace(TOUCHING, ' ');
-  const said = (kept?.[1] ?? kept?.[2] ?? '').toLowerCase();
-  const weighed = kept?.[3] ? weightOf(kept[3], kept[4]!, country) : null;
-  const left = kept === null ? null : typeof weighed === 'number' ? { g: weighed } : Object.hasOwn(SHARE, said) ? { share: SHARE[said]! } : {};
+  const kept = LEFT.exec(text) ?? IS_STATE.exec(text);
+  let words = (kept ? text.replace(kept[0], ' ') : text).replace(TOUCHING, ' ');
+  const left = kept && leftIn(kept, country);
   const prices: Amounts['prices'][number][] = [];
   let per: number | null = null;
   let perVolume: number | null = null;

@@ -177,7 +177,7 @@ export const de: Words = {
     'measure-zero': '{tree}: "{read}" ist null. Weglassen, was nicht gemessen wurde.',
     'item-unknown': '{tree}: "{read}" ist unbekannt.[guess| Ist "{guess}" gemeint?][form| Eine Zeile enthält die Obstart und Angaben auf Englisch wie: semi-dwarf, planted 2019, 3.5 m across, shoots 15 cm, mulch, fed lawn, oder den Namen einer Fläche unter "soil:".]',
     'line-shared': '"{name}" enthält zwei Namen und etwas, das zu beiden gehören kann; deshalb wird nichts daraus genommen. Jeden auf eine eigene Zeile schreiben, mit eigenem Wert.',
-    'range-reversed': '{item}: ein Bereich geht von der kleineren zur größeren Zahl, "{read}" nicht. Er bleibt weg. Schreiben wie: Phosphorus 42 ppm (30-50)',
+    'range-reversed': '{item}: der Bereich "{read}" läuft abwärts und bleibt weg. Schreiben wie: Phosphorus 42 ppm (30-50)',
     'line-unclear': 'Hier stehen "{name}" und eine Zahl ({read}), aber ob sie der Wert ist, lässt sich nicht sagen; deshalb wird aus dieser Zeile nichts genommen. Schreiben wie: Phosphorus 42 ppm Mehlich 3',
     'name-control': 'Dieser Name enthält ein unsichtbares Zeichen. Noch einmal tippen.',
     'name-of-digits': 'Ein Baum kann nicht nur aus Ziffern heißen ("{name}"). Zum Beispiel "Baum {name}" schreiben.',

@@ -175,7 +175,7 @@ export const enUS = {
     'measure-zero': '{tree}: "{read}" is zero. Leave the fact out where you did not measure.',
     'item-unknown': '{tree}: I do not know "{read}".[guess| Did you mean "{guess}"?][form| A line holds a crop and facts such as: semi-dwarf, planted 2019, 12 ft across, shoots 6 in, mulch, fed lawn, or the name of a zone under "soil:".]',
     'line-shared': '"{name}" holds two names and what may belong to either, so nothing is taken from it. Write each on a line of its own, with its own value.',
-    'range-reversed': '{item}: a range goes from its lower to its higher number, and "{read}" does not. It is left out. Write it like: Phosphorus 42 ppm (30-50)',
+    'range-reversed': '{item}: the range "{read}" runs downwards, so it is left out. Write it like: Phosphorus 42 ppm (30-50)',
     'line-unclear': 'I see "{name}" and a number ({read}) here but cannot tell whether it is the value, so nothing is taken from this line. Write it like: Phosphorus 42 ppm Mehlich 3',
     'name-control': 'This name holds a character that cannot be seen. Type it again.',
     'name-of-digits': 'A tree cannot be called by digits alone ("{name}"). Write for instance "Tree {name}".',

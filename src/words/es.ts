@@ -177,7 +177,7 @@ export const es: Words = {
     'measure-zero': '{tree}: "{read}" es cero. Dejar fuera el dato que no se midió.',
     'item-unknown': '{tree}: "{read}" no se conoce.[guess| ¿Es "{guess}"?][form| Una línea lleva un frutal y datos en inglés como: semi-dwarf, planted 2019, 3.5 m across, shoots 15 cm, mulch, fed lawn, o el nombre de una parcela de "soil:".]',
     'line-shared': '"{name}" lleva dos nombres y algo que puede ser de cualquiera de los dos, así que no se toma nada. Escribir cada uno en su línea, con su valor.',
-    'range-reversed': '{item}: un intervalo va del número menor al mayor, y "{read}" no. No se toma. Escribir como: Phosphorus 42 ppm (30-50)',
+    'range-reversed': '{item}: el intervalo "{read}" va hacia abajo y no se toma. Escribir como: Phosphorus 42 ppm (30-50)',
     'line-unclear': 'Aquí se ve "{name}" y un número ({read}), pero no se sabe si es el valor, así que no se toma nada de esta línea. Escribirla así: Phosphorus 42 ppm Mehlich 3',
     'name-control': 'Este nombre lleva un carácter que no se ve. Escribirlo de nuevo.',
     'name-of-digits': 'Un árbol no puede llamarse solo con cifras ("{name}"). Escribir por ejemplo "Árbol {name}".',
