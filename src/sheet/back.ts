@@ -7,6 +7,7 @@ import { phSentence, plantingDepth } from '../ph/ph.ts';
 import { isShort, shortReason } from '../plan-notices.ts';
 import type { Plan, TreePlan } from '../plan.ts';
 import { isWeak } from '../reason/figure.ts';
+import { GROWTH_RANGES } from '../tables/growth.ts';
 import { LIME_TIME } from '../tables/lime.ts';
 import type { Day } from '../units/date.ts';
 import { NUTRIENTS } from '../units/substance.ts';
@@ -57,7 +58,8 @@ export function backOf(plan: Plan, w: Words): View['back'] {
   if (season.assumed.includes('bud-break')) assumed.push(`${w('assumed-bud-break', { day: showDay(season.budBreak, language) })} †`);
   assumed.push(season.assumed.includes('first-frost') ? `${w('assumed-first-frost', { day: showDay(season.firstFrost, language) })} †` : w('assumed-first-frost', { day: showDay(season.firstFrost, language) }));
   if (plan.trees.some((t) => t.tree.flags.includes('fed lawn'))) assumed.push(w('assumed-lawn'));
-  const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.facts.bed === undefined && t.need.verdict !== 'wait').map((t) => `${t.tree.name} ______`).join('  ');
+  // Of a crop whose growth nobody prints, as strawberries, no shoots are asked for.
+  const measure = plan.trees.filter((t) => t.tree.tub === undefined && t.facts.bed === undefined && t.need.verdict !== 'wait' && GROWTH_RANGES.some((r) => r.crops.includes(t.facts.crop))).map((t) => `${t.tree.name} ______`).join('  ');
   const told = toldYears(plan);
   const again = nextTest(plan);
   const used = usedBags(plan);

@@ -33,6 +33,8 @@ test('shoots are measured on what stands in the ground and grows', () => {
   const waits = tree('W', {}, { need: { verdict: 'wait', stops: [{ id: 'salts' }] } });
   expect(back([tree('A'), waits, tree('B'), tree('Fig', { tub: 40 }), tree('Bed', {}, { facts: { bed: fig(2) } })]).measure).toBe('In fall, new shoots: A ______  B ______');
   expect(back([waits]).measure).toBe('');
+  // Growth is printed for apples and peaches (Iowa), for strawberries, grapes, brambles and citrus by nobody here.
+  expect(back([tree('A'), tree('Peach', { crop: 'peach' }), tree('Berries', { crop: 'strawberry' }), tree('Vine', { crop: 'grape' }), tree('Canes', { crop: 'raspberry' }), tree('Lemon', { crop: 'citrus' })]).measure).toBe('In fall, new shoots: A ______  Peach ______');
 });
 
 describe('the slip for the store', () => {
