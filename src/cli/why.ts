@@ -99,5 +99,6 @@ function rangeText(t: TreePlan, of: Nutrient, plan: Plan): string {
 function otherRules(t: TreePlan, plan: Plan): string {
   const { language: L, units: system } = plan.orchard.where;
   const lines = [...t.need.rules].sort((a, b) => a.value - b.value).map((r) => `  ${valueOf(r, L, system).padEnd(12)} ${citeOf(r.cite, L)}`);
-  return [say(L, 'say', 'why-other'), ...lines].join('\n');
+  // Both ends of a span that round to the same stand once.
+  return [say(L, 'say', 'why-other'), ...new Set(lines)].join('\n');
 }

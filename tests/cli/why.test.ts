@@ -1,4 +1,4 @@
-// Why no lime, where nothing is known of the pH: by the report, not by the bags.
+// `why`: no lime where nothing is known of the pH (by the report, not by the bags); each rule of others once.
 import { describe, expect, test } from 'vitest';
 import { medlar } from '../medlar.ts';
 
@@ -14,4 +14,12 @@ describe('why TREE lime', () => {
     const { ph } = (await medlar(['plan', '--json'], files)).json.result;
     expect([ph, said]).toEqual([[], expect.stringMatching(/^Apple: the soil has pH 6\.2\. No publication held here/)]);
   });
+});
+
+test('a rule stands once where both ends of its span round to the same', async () => {
+  // Iowa's span for raspberries is narrower than a tenth of an ounce on so little ground.
+  const { stdout } = await medlar(['why', 'Canes', 'N', '--today', '2027-02-20'], { 'orchard.yaml': 'where: Washington, US\ntrees:\n  Canes: 20 raspberries, planted 2022, spacing 2.5 x 9 ft\n' });
+  const lines = stdout.split('\n').filter((l) => / oz N {2,}/.test(l));
+  expect(lines.length).toBeGreaterThan(5);
+  expect(new Set(lines).size).toBe(lines.length);
 });
