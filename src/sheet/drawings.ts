@@ -41,15 +41,15 @@ export function drawStrip(d: StripDrawing): string {
     const name = x(at) + 12 < width ? `<text x="${n(x(at) + 1)}" y="19">${escaped(label)}</text>` : '';
     months.push(`<path d="M${n(x(at))} 8V11" stroke="#000" stroke-width=".3"/>${name}`);
   }
-  const numbers = d.windows.map((w) => (x(w.from) + Math.max(x(w.until), x(w.from) + 3)) / 2);
-  const windows = d.windows.map((w) => {
+  const boxes = d.windows.map((w) => {
     const [a, b] = [x(w.from), Math.max(x(w.until), x(w.from) + 3)];
-    return `<rect x="${n(a)}" y="8" width="${n(b - a)}" height="6" fill="#fff" stroke="#000" stroke-width=".6"/><text x="${n((a + b) / 2)}" y="6.6" text-anchor="middle">${escaped(w.text)}</text>`;
+    return { a, b, middle: (a + b) / 2, text: w.text };
   });
+  const windows = boxes.map(({ a, b, middle, text }) => `<rect x="${n(a)}" y="8" width="${n(b - a)}" height="6" fill="#fff" stroke="#000" stroke-width=".6"/><text x="${n(middle)}" y="6.6" text-anchor="middle">${escaped(text)}</text>`);
   const stop = x(d.stop);
   // The word stands behind its bar, or before it where the number of a later window, as of evergreens, would stand in it.
   const wide = d.stopText.length * CAPITAL * LETTER;
-  const isFree = (from: number): boolean => numbers.every((at) => at < from - LETTER / 2 || at > from + wide + LETTER / 2);
+  const isFree = (from: number): boolean => boxes.every(({ middle }) => middle < from - LETTER / 2 || middle > from + wide + LETTER / 2);
   const turned = !isFree(stop + 1.5) && isFree(stop - 1.5 - wide);
   return `<svg class="strip" role="img" aria-label="${escaped(d.label)}" viewBox="0 0 ${width} 20" width="100%" font-size="${LETTER}" font-family="sans-serif">`
     + `<defs><pattern id="stop" width="1.4" height="1.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V1.4" stroke="#000" stroke-width=".6"/></pattern></defs>`

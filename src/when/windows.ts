@@ -117,22 +117,22 @@ function apart(before: Day, { from, until }: { from: Day; until: Day }): { from:
 /** Days from bud break at which the first dose may go on by what is printed, never later than the usual first window. */
 export const firstDay = (season: Season, options: WindowOptions): number => Math.min(FIRST_DOSE.from, daysBetween(season.budBreak, plannedWindows(season, 1, options)[0]!.from));
 
-/** What the season has had: on how many days, and the latest of them. */
-export type Given = { readonly days: number; readonly latest: Day };
+/** Windows that a feed has served: one for each day of feeding, and the latest of these days. */
+export type Served = { readonly days: number; readonly latest: Day };
 
 /**
  * The windows of a plant's doses, at most `doses`, all closed by its last day for nitrogen; what was given on a day took the place of one.
  * A window that has passed opens again from today while the season lasts.
  */
-export function windowsOf(season: Season, doses: number, options: WindowOptions, given?: Given): Window[] {
+export function windowsOf(season: Season, doses: number, options: WindowOptions, served?: Served): Window[] {
   const { last, others } = options;
-  const done = given?.days ?? 0;
+  const done = served?.days ?? 0;
   const windows: Window[] = [];
   let wasMoved = false;
   for (const [i, w] of plannedWindows(season, done + doses, options).entries()) {
     if (i < done) continue;
     let { from, until } = w;
-    const before = windows.at(-1)?.until ?? given?.latest;
+    const before = windows.at(-1)?.until ?? served?.latest;
     let isMoved = until < season.today;
     if (isMoved) [from, until] = [season.today, addDays(season.today, FIRST_DOSE.until)];
     if (from < season.today) from = season.today;
