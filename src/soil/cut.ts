@@ -167,7 +167,7 @@ function turnedOf(drafts: readonly Draft[], before: readonly Token[]): { readonl
   // The name before the first of them has a number of its own.
   const from = drafts.findIndex((_, i) => leads(i) && (i === 0 || numbers(i - 1) > 1));
   let to = Math.max(0, from);
-  while (from >= 0 && to < drafts.length && leads(to) && (to === from || numbers(to - 1) === 1)) to++;
+  while (to < drafts.length && leads(to) && (to === from || numbers(to - 1) === 1)) to++;
   return to > 0 && !has(drafts[to - 1]!.gap, 'number', 'between', 'trace') ? { from, to } : { from: 0, to: 0 };
 }
 

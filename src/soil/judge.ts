@@ -96,14 +96,17 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
       label = null;
     } else if (t.kind === 'group') {
       inBrackets(solid(t.tokens), state, indexBeside);
-      // "Index (RB209) 2".
-      if (label !== 'index') label = null;
+      // "Index (RB209) 2", "(index) 2".
+      if (label !== 'index') label = saysIndex(t) ? 'index' : null;
     } else if (t.kind === 'word') {
       if (state.value === null && state.rating === null) state.odd ??= t;
       else if (state.unit === null && state.rating === null) state.behind ??= { ...t, kind: 'word' };
       state.word = true;
     }
   });
+  // "2 index", and no value of an index to come.
+  const last = tokens.at(-1)?.kind === 'rating' ? tokens.slice(0, -1) : tokens;
+  if (state.index === null && state.unit === null && state.value?.kind === 'number' && last.at(-2) === state.value && saysIndex(last.at(-1))) state.index = state.value;
   // Several words in a row are the heads of a scale.
   const row = tokens.some((t, i) => {
     const after = tokens[i + 1];
@@ -127,6 +130,8 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
 const solid = (tokens: readonly Token[]): readonly Token[] => tokens.filter((t) => t.kind !== 'filler');
 /** A span, or a number with a sign of a limit. */
 const isLimit = (t: Token | undefined): boolean => t?.kind === 'between' || (t?.kind === 'number' && t.sign !== null);
+/** "index", "(index)". */
+const saysIndex = (t: Token | undefined): boolean => (t?.kind === 'group' ? t.tokens.length === 1 && saysIndex(t.tokens[0]) : t?.kind === 'label' && t.is === 'index');
 const isGoal = (t: Token | undefined): boolean => t?.kind === 'rating' && t.is === 'optimum';
 
 function tagOf(first: Token | undefined): string | null {

@@ -225,7 +225,7 @@ function parted(line: Line): Line {
 
 /** Below a heading of advice, or behind a word of advice, a rate or a bare number is an amount to bring out; a lime need is kept. */
 function isAdvice(r: Reading, line: Line, below: boolean): boolean {
-  if (!OF_ADVICE.includes(r.unit) || r.item === 'lime-requirement' || (!ELEMENT_OF[r.item] && r.item !== 'carbonate')) return false;
+  if (!OF_ADVICE.includes(r.unit) || (!ELEMENT_OF[r.item] && r.item !== 'carbonate')) return false;
   const at = ADVICE.exec(line.text)?.index;
   return below || (at !== undefined && (line.parts !== undefined || at < r.place.column));
 }

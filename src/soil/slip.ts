@@ -17,11 +17,11 @@ type Told = { readonly file: string; readonly words: Words };
 /** A name with a unit but no number that can be read: the odd word is pointed at. */
 export function slipOf(piece: Piece, said: Judged, line: Line, file: string): Notice | null {
   const odd = piece.tokens.find((t) => !['filler', 'separator', 'unit', 'method', 'group'].includes(t.kind));
-  if (odd?.kind !== 'word' || piece.item === 'ratio' || piece.item === 'lime') return null;
+  if (odd?.kind !== 'word' || piece.item === 'lime') return null;
   const text = line.text.slice(odd.start, odd.end);
   // "7.5ozs" is a number and a unit of advice; "4l" is a number misread.
   const mixed = /\d/.test(text) && (!/^[\d.,]+\p{L}+$/u.test(text) || /[\d.,][lIioOBSsZzeE]$/.test(line.raw.slice(odd.start, odd.end)));
-  const spelt = /^\p{L}+$/u.test(text) && piece.tokens[piece.tokens.indexOf(odd) + 1] === said.unitAt;
+  const spelt = /^\p{L}/u.test(text) && piece.tokens[piece.tokens.indexOf(odd) + 1] === said.unitAt;
   const none = /^-?(?:inf(?:inity)?|nan)$/i.test(text);
   return mixed || spelt || none ? notice('not-a-number', 'error', { item: piece.item, read: text, number: likeNumber(line.raw.slice(odd.start, odd.end)) }, spot(line, file, odd.start, odd.end)) : null;
 }

@@ -43,7 +43,7 @@ function endOf(word: string, text: string, i: number): number {
   for (let k = 0; k < word.length; k++) {
     if (text[at] !== word[k]) return -1;
     at++;
-    if (word[k] === ' ' && text[at] === ' ' && text[at + 1] !== ' ') at++;
+    if (word[k] === ' ' && text[at] === ' ') at++;
   }
   return isWordAt(text, at - 1) && isWordAt(text, at) ? -1 : at;
 }

@@ -55,8 +55,8 @@ function depthOf(text: string): Within['depth'] {
   const says = new RegExp(SAMPLED.source, 'i').test(text);
   for (const pattern of [...DEPTHS, ...(says ? LOOSE : [])]) {
     const m = pattern.exec(text);
-    const printed = m?.groups!['depth'];
-    if (!m || printed === undefined) continue;
+    if (!m) continue;
+    const printed = m.groups!['depth']!;
     const start = m.index + m[0].indexOf(printed);
     return { start, end: start + printed.length, unit: m.groups!['unit'] ?? '' };
   }

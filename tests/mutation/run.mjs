@@ -3,7 +3,7 @@
  * A part: npm run mutate -- src/units src/soil/line.ts; `src` alone means the files in src itself.
  * A sample: npm run mutate -- 1/20 src/soil tries each twentieth mutant and prints how far the score may be off
  * (two standard errors of a share, drawn without putting back); sample.mjs says how it is drawn.
- * Stryker's instrumenter plants; trials.ts tries them where the code stands loaded. What works only as the code loads cannot be switched later
+ * What lives is looked at a second time, with more patience. Stryker's instrumenter plants; trials.ts tries them where the code stands loaded. What works only as the code loads cannot be switched later
  * and is tried from anew, a start for each: MEDLAR_STARTS=0 leaves these out, and says how many they are.
  */
 import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
@@ -49,6 +49,12 @@ async function tryAll(files) {
   const killed = new Set(told.flatMap((t) => t.killed));
   const reached = new Set(told.flatMap((t) => t.reached));
   const loaded = new Set(told.flatMap((t) => t.loaded));
+  const lived = mutants.filter((m) => isSampled(m.id) && reached.has(m.id) && !killed.has(m.id)).map((m) => m.id);
+  if (lived.length > 0) {
+    process.env.MEDLAR_ONLY = lived.join(',');
+    for (const id of (await go(byPath)).told.flatMap((t) => t.killed)) killed.add(id);
+    delete process.env.MEDLAR_ONLY;
+  }
   const mine = mutants.filter((m) => isSampled(m.id)).map((m) => ({ ...m, status: killed.has(m.id) ? 'killed' : reached.has(m.id) ? 'survived' : loaded.has(m.id) ? 'loads' : 'never run' }));
   let left = starts;
   for (const m of mine.filter((one) => one.status === 'loads')) {

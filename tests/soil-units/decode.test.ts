@@ -66,6 +66,7 @@ describe('letters taken by a guess', () => {
       const n = guessNotice(decodeReport(bytes(text)), 'r.txt');
       return [n?.facts['read'], n?.place?.column, n?.place?.length];
     };
+    expect(word(`${'P 1 '.repeat(2000)}f\xfcr`).slice(1)).toEqual([1, 1]);
     expect([word('P|f\xfcr|2'), word('P\tf\xfcr\t2'), word(`${'\xfc'.repeat(50)}${' and many plain words behind it'.repeat(5)}`)]).toEqual([['für', 3, 3], ['für', 3, 3], ['ü'.repeat(40), 1, 40]]);
   });
   test('decoded wrongly once', () => {

@@ -49,3 +49,22 @@ test('what is no table', () => { expect(['Phosphorus 42 ppm', 'P | 42', 'Sample 
 test('a rating behind an index is the value\'s', () => {
   expect(readReport('Sample | P ppm | Index | Rating | K ppm | Index | Rating\nFront | 42 | 3 | high | 180 | 2 | low\n', 'r.txt').samples[0]!.readings.map((r) => [r.item, r.value, r.unit, r.index, r.lab.rating])).toEqual([['phosphorus', 42, 'ppm', 3, 'high'], ['potassium', 180, 'ppm', 2, 'low']]);
 });
+
+test('of a table each value is shown as its cell has it, a lone one as its line has it', () => {
+  const shown = (text: string): unknown => readReport(text, 'r.txt').samples.map((s) => [s.name, s.readings.map((r) => r.asPrinted)]);
+  expect(shown('pH | P ppm | K ppm\n6.2 | 40 | 120\n')).toEqual([['sample 1', ['6.2', '40', '120']]]);
+  expect(shown('Sample | pH | P ppm\nFront | 6.2 | 40\n')).toEqual([['Front', ['6.2', '40']]]);
+  expect(shown('Test | Front | Back\npH | 6.2 | 6.4\n')).toEqual([['Front', ['6.2']], ['Back', ['6.4']]]);
+  expect(shown('Test | Result\npH | 6.2\nP ppm | 40\n')).toEqual([['sample 1', ['pH | 6.2', 'P ppm | 40']]]);
+});
+
+test('a row whose value is told as impossible is not listed as unread besides', () => {
+  const { samples, notices } = readReport('Test | Result\npH | 55\nPhosphorus ppm | 40\n', 'r.txt');
+  expect([samples[0]!.unread, notices.map((n) => n.code)]).toEqual([[], ['ph-impossible']]);
+});
+
+test('an index as a unit of its own', () => {
+  const units = (text: string): unknown => readReport(text, 'r.txt').samples.map((s) => [s.name, s.readings.map((r) => [r.item, r.value, r.unit].join(' '))]);
+  expect(units('Nutrient | Unit | Front | Back\nP | index | 2 | 3\nMg | mg/l | 60 | 90\n')).toEqual([['Front', ['phosphorus 2 index', 'magnesium 60 mg/L']], ['Back', ['phosphorus 3 index', 'magnesium 90 mg/L']]]);
+  expect(units('Nutrient | Unit | Result\nP | index | 2\nK | Index | 1\npH | | 6.4\n')).toEqual([['sample 1', ['phosphorus 2 index', 'potassium 1 index', 'ph 6.4 pH']]]);
+});

@@ -29,7 +29,7 @@ test('a value that two names would share is nobody\'s', () => {
 
 test('what stands before the first name holds for the line', () => {
   each({
-    'Micronutrients (DTPA, ppm): Zn 2.1; Mn 14': 'zinc 2.1 ppm dtpa; manganese 14 ppm dtpa', 'Micronutrients ppm: Zn 2.1; Mn 14 mg/kg': 'zinc 2.1 ppm; manganese 14 mg/kg', 'Olsen P 18 ppm; K 180 ppm': 'phosphorus 18 ppm olsen; potassium 180 ppm', '% K 4.5; Mg 12': 'saturation-k 4.5 %; magnesium 12', 'Micronutrients (DTPA): Zn 2.1 ppm': 'zinc 2.1 ppm dtpa', 'Micronutrients (DTPA, ppm): Zn 2.1': 'zinc 2.1 ppm dtpa',
+    'Micronutrients (DTPA, ppm): Zn 2.1; Mn 14': 'zinc 2.1 ppm dtpa; manganese 14 ppm dtpa', 'Micronutrients ppm: Zn 2.1; Mn 14 mg/kg': 'zinc 2.1 ppm; manganese 14 mg/kg', 'Olsen P 18 ppm; K 180 ppm': 'phosphorus 18 ppm olsen; potassium 180 ppm', '% K 4.5; Mg 12': 'saturation-k 4.5 %; magnesium 12', 'Micronutrients (DTPA): Zn 2.1 ppm': 'zinc 2.1 ppm dtpa', 'Micronutrients (DTPA, ppm): Zn 2.1': 'zinc 2.1 ppm dtpa', '20-30 ppm phosphorus, K 120': 'phosphorus 20 to 30 ppm; potassium 120',
   });
   each({ 'Zn 2.1; Mn 14': 'zinc 2.1 ppm dtpa; manganese 14 ppm dtpa', 'pH 6.4': 'ph 6.4 pH' }, { unit: 'ppm', method: 'dtpa' });
 });
@@ -44,7 +44,7 @@ test('numbers that are told instead of taken', () => {
   each({
     'Phosphorus 42 ppm 43': '! two-values', 'pH 64': '! ph-impossible', 'pH 2.4': '! ph-impossible', 'pH 2.5': 'ph 2.5 pH', 'pH 11': 'ph 11 pH', 'pH 11.1': '! ph-impossible', 'Zinc -2 ppm': '! value-negative', 'Zinc 0 ppm': 'zinc 0 ppm', 'ESP -2 %': 'saturation-na -2 %', 'Sand 101 %': '! share-impossible', 'Sand 100 %': 'sand 100 %', 'Zinc 1000001 ppm': '! value-impossible', 'Zinc 1000000 ppm': 'zinc 1000000 ppm', 'Zinc 101 ppm': 'zinc 101 ppm',
     'Calcium 2.405 ppm': '! number-unclear', 'Calcium 2.405': '! number-unclear', 'Magnesium 2.405 lb/acre': '! number-unclear', 'Potassium 12.405 kg/ha': '! number-unclear', 'Calcium 2.405 meq/100g': 'calcium 2.405 meq/100g', 'Calcium 2.40 ppm': 'calcium 2.4 ppm', 'Calcium 0.405 ppm': 'calcium 0.405 ppm', 'Zinc 2.405 ppm': 'zinc 2.405 ppm', 'Calcium 2.4051 ppm': 'calcium 2.4051 ppm', 'Calcium 2405 ppm': 'calcium 2405 ppm',
-    'Phosphorus 4l ppm': '! not-a-number', 'Phosphorus NaN ppm': '! not-a-number', 'Phosphorus inf': '! not-a-number', 'Phosphorus infinity': '! not-a-number', 'Phosphorus information': '', 'Phosphorus nanny 42': '! line-unclear', 'Zinc 42 ppn': '! unit-unknown', 'Zinc 42 furlongs': '! line-unclear', 'Zinc 42 furlongs beyond our neighbour': '', 'Phosphate 42 ppm': 'phosphorus 42 ppm',
+    'Phosphorus 4l ppm': '! not-a-number', 'Phosphorus NaN ppm': '! not-a-number', 'Phosphorus inf': '! not-a-number', 'Phosphorus infinity': '! not-a-number', 'Phosphorus forty-two ppm': '! not-a-number', 'Phosphorus l4 42': '! not-a-number', 'Zinc trace detected': 'zinc <', 'Zinc trace ppn': 'zinc <', 'Phosphorus information': '', 'Phosphorus nanny 42': '! line-unclear', 'Zinc 42 ppn': '! unit-unknown', 'Zinc 42 furlongs': '! line-unclear', 'Zinc 42 furlongs beyond our neighbour': '', 'Phosphate 42 ppm': 'phosphorus 42 ppm',
   });
   each({ 'Calcium 2,405 ppm': '! number-unclear', 'Calcium 1,5-2,405 ppm': '! number-unclear', 'Calcium 2.405 ppm': 'calcium 2405 ppm', 'Zinc 2,4 ppm': 'zinc 2.4 ppm' }, { style: 'comma' });
 });
@@ -62,9 +62,16 @@ test('words alone', () => {
 });
 
 test('limits, spans, ranges, indices and tags', () => {
-  each({ 'Zinc < 5 ppm': 'zinc < 5 ppm', 'Zinc > 5 ppm': 'zinc > 5 ppm', 'Zinc 4-5 ppm': 'zinc 4 to 5 ppm', 'Zinc 2 ppm (1-3)': 'zinc 2 ppm 1-3', 'Zinc 2 ppm >1': 'zinc 2 ppm 1-', 'Zinc 2 ppm <3': 'zinc 2 ppm -3', 'Phosphorus 18 ppm index 2': 'phosphorus 18 ppm i2', 'Phosphorus index 2': 'phosphorus 2 index', 'Phosphorus (AAE10) 18 ppm': 'phosphorus 18 ppm aae10', 'Phosphorus (foo) 18 ppm': 'phosphorus 18 ppm', 'Mn-AI 40': 'manganese 40 index north-carolina.index', 'Mn-AI 40 ppm': 'manganese 40 ppm' });
+  each({ 'Zinc < 5 ppm': 'zinc < 5 ppm', 'Zinc > 5 ppm': 'zinc > 5 ppm', 'Zinc 4-5 ppm': 'zinc 4 to 5 ppm', 'Zinc 2 ppm (1-3)': 'zinc 2 ppm 1-3', 'Zinc 2 ppm >1': 'zinc 2 ppm 1-', 'Zinc 2 ppm <3': 'zinc 2 ppm -3', 'Phosphorus 18 ppm index 2': 'phosphorus 18 ppm i2', 'Phosphorus index 2': 'phosphorus 2 index', 'Phosphorus 42 ppm optimum range 30-50': 'phosphorus 42 ppm 30-50', 'Phosphorus (AAE10) 18 ppm': 'phosphorus 18 ppm aae10', 'Phosphorus (foo) 18 ppm': 'phosphorus 18 ppm', 'Mn-AI 40': 'manganese 40 index north-carolina.index', 'Mn-AI 40 ppm': 'manganese 40 ppm' });
   each({ 'Phosphorus index 2': 'phosphorus 2 index optimum', 'Phosphorus 18 mg/l index 0': 'phosphorus 18 mg/L very-low i0', 'Phosphorus 18 mg/l index 0 high': 'phosphorus 18 mg/L high i0' }, { indexFrom: 0 });
   each({ 'Phosphorus 18 mg/l (2)': 'phosphorus 18 mg/L i2', 'Phosphorus 18 (2)': 'phosphorus 18 i2' }, { indexBeside: true });
+});
+
+test('an index that says so behind its number, or in brackets', () => {
+  each({
+    'Phosphorus 2 index': 'phosphorus 2 index', 'Phosphorus (index) 2': 'phosphorus 2 index', 'Phosphorus 2 (index)': 'phosphorus 2 index', 'Phosphorus 2 index low': 'phosphorus 2 index low', 'P (index) 2, K (index) 1': 'phosphorus 2 index; potassium 1 index', 'Phosphorus 18 mg/l (index) 2': 'phosphorus 18 mg/L i2',
+    'Phosphorus 18 index: n/a': 'phosphorus 18', 'Phosphorus 18 | index': 'phosphorus 18', 'Phosphorus 18 ppm index': 'phosphorus 18 ppm', 'Phosphorus 18 (index guideline)': 'phosphorus 18', 'pH 6.4 index': 'ph 6.4 pH',
+  });
 });
 
 test('a German class behind its value', () => {

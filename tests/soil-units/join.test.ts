@@ -23,6 +23,8 @@ test('the texture is the whole of both lines, at its place', () => {
   expect([texture!.asPrinted, texture!.place.line]).toEqual(['Texture: sandy clay loam', 1]);
 });
 
+test('blanks at the end of a line part no name', () => { expect(told('Electrical  \nConductivity: 0.1 mS/cm\n')).toEqual(['sample 1: salts 0.1 mS/cm']); });
+
 test('each value of a line put together stands where it is printed', () => {
   const read = readReport('  Böden: Zinc 2.1 ppm and potassium   \n   180 ppm, sodium\n  12 ppm, boron 0.5 ppm\n', 'r.txt').samples[0]!.readings;
   expect(read.map((r) => [r.item, r.value, r.place.line, r.place.column])).toEqual([['zinc', 2.1, 1, 10], ['potassium', 180, 1, 27], ['sodium', 12, 2, 13], ['boron', 0.5, 3, 11]]);

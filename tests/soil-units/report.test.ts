@@ -13,7 +13,7 @@ const one = (readings: readonly string[], unread: readonly number[] = []): unkno
 describe('advice is no reading', () => {
   test.each<[string, string, unknown]>([
     ['a heading of it holds for the lines below', 'Recommendations:\nN 40 lb/acre\nP2O5 60 lb/acre\n', one([], [1, 2, 3])], ['without its colon', 'pH 6.4\nRecommendations\nN 40\n', one([PH], [2, 3])],
-    ['a lime need is kept', 'pH 6.4\nRecommendations\nLime 2 tons/acre\nN 40\n', one([PH, 'lime-requirement 2 ton/acre'], [2, 4])],
+    ['a long heading with a point within it', 'Recommended amounts approx. for all of the old apple trees\nN 40\n', one([], [1, 2])], ['a lime need is kept', 'pH 6.4\nRecommendations\nLime 2 tons/acre\nN 40\n', one([PH, 'lime-requirement 2 ton/acre'], [2, 4])],
     ['a content ends it', 'Recommendations:\nN 40 lb/acre\nPhosphorus 42 ppm\nPotassium 180 lb/acre\n', one([P, 'potassium 180 lb/acre'], [1, 2])],
     ['a word of it before the name', 'pH 6.4\nApply phosphorus 60 lb/acre\n', one([PH], [2])], ['behind the name the value stays', 'pH 6.4\nPhosphorus 42 ppm, apply none\n', one([PH, P])],
     ['the next sample is free of it', 'sample: A\nRecommendations:\nN 40 lb/acre\nsample: B\nPotassium 180 lb/acre\n', [['A', [], [2, 3]], ['B', ['potassium 180 lb/acre'], []]]],
@@ -25,7 +25,7 @@ describe('titles', () => {
   test.each<[string, string, unknown]>([
     ['with a colon', 'Front bed:\npH 6.4\nBack bed:\npH 7\n', two('Front bed', 'Back bed')], ['bare', 'Front bed\npH 6.4\n\nBack bed\npH 7\n', two('Front bed', 'Back bed')], ['of Markdown', '## Front\npH 6.4\n## Back\npH 7\n', two('Front', 'Back')], ['with a number', 'Bed #1\npH 6.4\nBed #2\npH 7\n', two('Bed #1', 'Bed #2')], ['in bold', '**Front**\npH 6.4\n**Back**\npH 7\n', two('Front', 'Back')],
     ['underlined', 'The long bed by the old front wall of all\n-----\npH 6.4\nThe long bed by the old back wall of all\n-----\npH 7\n', two('The long bed by the old front wall of all', 'The long bed by the old back wall of all')], ['with their accents', 'Jardín\npH 6.4\n\nÄcker\npH 7\n', two('Jardín', 'Äcker')],
-    ['a sentence is none', 'This is the front bed of all.\npH 6.4\nThis is the back bed of all.\npH 7\n', one([PH], [1, 3])],
+    ['words behind a colon are none', 'Client: J. Smith, 12 Mill Lane, Oldtown\npH 6.4\n\nBack bed\npH 7\n', [['sample 1', [PH], [1]], ['Back bed', ['ph 7 pH'], []]]], ['a sentence is none', 'This is the front bed of all.\npH 6.4\nThis is the back bed of all.\npH 7\n', one([PH], [1, 3])],
     ['above a lone sample it is a line like any other', 'Results\n=======\npH 6.4\n', one([PH], [1])], ['so is a customer\'s number', 'Customer 12345\npH 6.4\n', one([PH], [1])],
   ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
 });
@@ -142,7 +142,7 @@ describe('refused', () => {
   });
   test('a form that nobody filled in', () => {
     expect(readReport('# my notes\nsample:\ntaken:\n Soil pH:\n', 'r.txt').notices).toMatchObject([{ code: 'form-blank', facts: { file: 'r.txt' }, place: { line: 4, column: 1, length: 9 } }]);
-    expect([codes('taken:\ndepth:\n'), codes('Dear Sir:\npH:\n'), codes('pH: not tested\n')]).toEqual([['nothing-read'], ['form-blank'], ['nothing-read']]);
+    expect([codes('taken:\ndepth:\n'), codes('pH:   \nPhosphorus:   \n'), codes('Dear Sir:\npH:\n'), codes('pH: not tested\n')]).toEqual([['nothing-read'], ['form-blank'], ['form-blank'], ['nothing-read']]);
     expect(read('pH 6.4\nDear Sir:\nDepth:\nSample A:\n#1 of 2\nPhosphorus:\n')).toEqual(one([PH], [2, 5]));
   });
 });
