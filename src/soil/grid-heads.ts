@@ -103,7 +103,7 @@ export function twoRows(top: readonly Cell[], low: readonly Cell[], by: Parting,
   const texts = low.map((c) => inner(c.text));
   for (let period = 1; period * 2 <= texts.length; period++) {
     let from = texts.length - period;
-    while (from > 0 && texts[from - 1] !== '' && texts[from - 1] === texts[from - 1 + period]) from--;
+    while (texts[from - 1] !== '' && texts[from - 1] === texts[from - 1 + period]) from--;
     const times = Math.floor((texts.length - from) / period);
     const over = top.filter((c) => c.text).slice(-times);
     if (times < 2 || over.length < times || texts.at(-1) === '') continue;

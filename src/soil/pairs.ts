@@ -19,9 +19,6 @@ const valuesOf = (tokens: readonly Token[]): Token[] => tokens.filter((t) => t.k
 const isValue = (tokens: readonly Token[]): boolean => tokens.every((t) => valuesOf([t]).length > 0 || t.kind === 'unit' || t.kind === 'rating');
 const isName = (tokens: readonly Token[]): boolean => has(tokens, 'name') && !has(tokens, 'number', 'between', 'rating', 'trace', 'absent') && tokens.filter((t) => t.kind === 'word').length < 2;
 
-/** "Phosphorus, potassium" over one value is two things; "Potassium, base saturation" is one. */
-const isOne = (tokens: readonly Token[]): boolean => new Set(tokens.flatMap((t) => (t.kind === 'name' && t.is.item !== 'base-saturation' && t.is.item !== 'cec' ? [t.is.item] : []))).size < 2;
-
 /** A block of names and the block of values below it, from line `at`; null where the lines are something else. */
 export function pairsAt(lines: readonly Line[], at: number, find: Look): Pairs | null {
   const solid = (line: Line): Token[] => find(line.text).filter((t) => t.kind !== 'filler' && t.kind !== 'separator');
@@ -50,7 +47,7 @@ export function pairsAt(lines: readonly Line[], at: number, find: Look): Pairs |
   }
   if (values.length < 2) return null;
   const single = values.map((v) => valuesOf(solid(v))).every((told) => told.length === 1 && told[0]!.kind !== 'between');
-  const proven = values.length === names.length && names.every((name) => isOne(solid(name))) && single && !broken && others.every((o) => solid(o).every((t) => t.kind === 'unit' || t.kind === 'method' || (t.kind === 'word' && t.text.startsWith('extract'))));
+  const proven = values.length === names.length && single && !broken && others.every((o) => solid(o).every((t) => t.kind === 'unit' || t.kind === 'method' || (t.kind === 'word' && t.text.startsWith('extract'))));
   return {
     length: last + 1 - at, headings: others, first: names[0]!, lines: [...names, ...others, ...values],
     pairs: proven ? names.map((name, k) => ({ name, value: values[k]! })) : null,

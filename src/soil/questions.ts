@@ -24,7 +24,7 @@ export function asked(reading: Reading, answers: ReadonlyMap<Item, Answer>, samp
     questions.push({ code: 'unit-missing', about: item, facts, choices, changes, place: reading.place });
   }
   // A leaf is burnt whole: no extractant.
-  if (!leaf && decides && reading.value !== null && reading.method === null && reading.lab.rating === null && reading.lab.range === null && reading.unit !== 'index' && reading.unit !== 'MAF' && reading.index === undefined && says?.method === undefined) {
+  if (!leaf && decides && reading.value !== null && reading.method === null && reading.lab.rating === null && reading.lab.range === null && reading.unit !== 'index' && reading.unit !== 'MAF' && reading.index === undefined) {
     questions.push({ code: 'method-missing', about: item, facts, choices: METHOD_CHOICES[item], changes: 'changes-p-and-k', place: reading.place });
   }
   return questions;

@@ -171,7 +171,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
       i += pairs.length - 1;
       continue;
     }
-    line = parted(line);
+    line = parted(line, context.style);
     const within = withinLine(line.text, dates);
     if (within?.taken) events.push({ kind: 'taken', is: within.taken, weak: true });
     if (within?.unsure) notices.push(takenTwoWays(line, file, within.unsure));
@@ -217,8 +217,9 @@ function saysElsewhere(line: Line, look: Look): boolean {
   return name !== undefined && ELSEWHERE.test(line.text.slice(0, name.start)) && !OF_SOIL.test(line.text) && !line.text.includes('|');
 }
 
-/** A row of a table whose head was not understood, "Zinc,12,50,ppm": its commas part cells and are none of the numbers'. */
-function parted(line: Line): Line {
+/** A row of a table whose head was not understood, "Zinc,12,50,ppm": its commas part cells and are none of the numbers'; of "Kalium 1,5 mg/100g,Magnesium 2,4 mg/100g" they are. */
+function parted(line: Line, style: Context['style']): Line {
+  if (style === 'comma' && /\d,\d+ ?[a-z%]/i.test(line.text)) return line;
   const rowLike = /[a-z%)],\S/i.test(line.text) && line.text.split(/\S,(?=\S)/).length > 3 && !line.text.includes('"');
   return rowLike ? { ...line, text: line.text.replaceAll(',', '|') } : line;
 }

@@ -28,7 +28,7 @@ const half = (value: number): number => 0.5 * 10 ** -(/\.(\d+)$/.exec(String(val
 /** True where both values, in different units or forms, are one content within what rounding leaves open. */
 export function saysTheSame(a: Reading, b: Reading): boolean {
   const [x, y] = [perUnit(a), perUnit(b)];
-  if (x === null || y === null || a.value === null || b.value === null || a.value <= 0 || b.value <= 0) return false;
+  if (x === null || y === null || a.value === null || b.value === null) return false;
   if (a.unit === b.unit && a.form === b.form) return a.value === b.value;
   const apart = Math.abs(a.value * x - b.value * y);
   return apart <= half(a.value) * x + half(b.value) * y && apart <= MOST_APART * Math.min(a.value * x, b.value * y);

@@ -96,5 +96,7 @@ test('a text decoded wrongly once goes back to its bytes, whole or not at all', 
 });
 
 test('a pasted text that is none', () => {
+  // The first four thousand signs tell.
+  expect([kindOfText(`${'pH 6.4\n'.repeat(600)}${'\ufffd'.repeat(9000)}`), kindOfText(`${'pH 6.4\n'.repeat(500)}${'\ufffd'.repeat(9000)}`)]).toEqual([null, 'binary']);
   expect([kindOfText('pH 6.4\n'), kindOfText('%PDF-1.4\n'), kindOfText('\ufffd\ufffd\ufffd pH'), kindOfText(`pH 6.4${' '.repeat(40)}\0`), kindOfText('\u001b[1mpH\u001b[0m 6.4')]).toEqual([null, 'pdf', 'binary', 'nul', null]);
 });

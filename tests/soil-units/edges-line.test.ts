@@ -36,7 +36,7 @@ test('what stands before the first name holds for the line', () => {
 
 test('a pH in brackets says of what', () => {
   each({
-    'pH (buffer) 6.8': 'buffer-ph 6.8 pH', 'pH 6.8 (buffer)': 'buffer-ph 6.8 pH', 'pH 6.8 (Mehlich buffer)': 'buffer-ph 6.8 pH mehlich-buffer', 'pH 6.8 (SMP buffer)': 'buffer-ph 6.8 pH smp', 'pH 6.8 (lime index)': 'buffer-ph 6.8 pH', 'pH 6.8 (lime test index)': 'buffer-ph 6.8 pH', 'pH 5.8 (salt)': 'ph-salt 5.8 pH', 'pH [salt pH] 5.8': 'ph-salt 5.8 pH', 'pH 6.8 (no buffer)': 'ph 6.8 pH', 'pH 6.8 (low salt)': 'ph 6.8 pH', 'pH 6.8 (water)': 'ph 6.8 pH water',
+    'pH (buffer) 6.8': 'buffer-ph 6.8 pH', 'pH 6.8 (buffer)': 'buffer-ph 6.8 pH', 'pH 6.8 (Mehlich buffer)': 'buffer-ph 6.8 pH mehlich-buffer', 'pH 6.8 (SMP buffer)': 'buffer-ph 6.8 pH smp', 'pH 6.8 (lime index)': 'buffer-ph 6.8 pH', 'pH 6.8 (lime test index)': 'buffer-ph 6.8 pH', 'pH 5.8 (salt)': 'ph-salt 5.8 pH', 'pH [salt pH] 5.8': 'ph-salt 5.8 pH', 'pH 6.8 (no buffer)': 'ph 6.8 pH', 'pH 6.8 (low salt)': 'ph 6.8 pH', 'pH 6.8 (water)': 'ph 6.8 pH water', '2 of t CaO/ha': 'lime-requirement 2 t CaO/ha', 'pH 6.4, zinc 2 ppm (salt)': 'ph 6.4 pH; zinc 2 ppm',
   });
 });
 

@@ -36,6 +36,20 @@ test('words of one language are known in it alone; English where none is', () =>
   expect([wordsOf('de') === wordsOf('de'), wordsOf('de') === wordsOf('fr')]).toEqual([true, false]);
 });
 
+// Made anew each time, so that no test has the words of another.
+let made = 0;
+const nobodys = (): Language => `none ${made++}` as Language;
+test('in a language that nobody has, what is good everywhere', () => {
+  const language = nobodys();
+  each((t) => named(t, language), {
+    'Organic  Matter 3': 'organic-matter Organic  Matter', 'organic   matter': '', 'nitrate nitrogen 4': 'nitrate-n nitrate nitrogen', 'total phosphorus': 'ratio total phosphorus', 'K 90 zinc 2 P 4': 'potassium K; zinc zinc; phosphorus P', 'k 90 zinc 2': 'zinc zinc', 'leitfahigkeit 2': 'salts leitfahigkeit', 'leitfaehigkeit 2': 'salts leitfaehigkeit', 'schuttdichte': 'density schuttdichte', 'schuettdichte': 'density schuettdichte', 'loesliche salze': 'salts loesliche salze',
+    'Mn-AI 40': 'manganese Mn-AI', 'MN-AI 40': 'manganese MN-AI', 'ton': '', 'fer and rame': '', 'LR 3': '',
+  });
+  each((t) => rated(t, nobodys()), { 'fair, gut, fort, low': 'low low', 'sehr niedrig': 'very-low sehr niedrig', 'muy bajo': 'very-low muy bajo', 'tres faible': 'very-low tres faible' });
+  const suggested = knownNames(nobodys());
+  expect(['phosphorus', 'potassium', 'boron', 'organic matter', 'zinc', 'iron', 'phosphorous', 'fosforo', 'Mg', 'eisen', 'leitfahigkeit'].filter((n) => suggested.includes(n))).toEqual(['phosphorus', 'potassium', 'boron', 'organic matter']);
+});
+
 describe('whose language a report is', () => {
   test.each<[string, readonly string[], Language | null]>([
     ['nothing', [], null], ['figures', ['6.4', '42'], null], ['a name of one', ['Kalium 12'], 'de'], ['of another', ['Phosphorus 12'], 'en'], ['of two alike', ['Potassium 180'], null], ['of three', ['Calcium 900', 'Magnesium 90'], null], ['a word of rating of one', ['x niedrig'], 'de'], ['of three', ['x alto'], null],

@@ -23,7 +23,11 @@ test('the texture is the whole of both lines, at its place', () => {
   expect([texture!.asPrinted, texture!.place.line]).toEqual(['Texture: sandy clay loam', 1]);
 });
 
-test('blanks at the end of a line part no name', () => { expect(told('Electrical  \nConductivity: 0.1 mS/cm\n')).toEqual(['sample 1: salts 0.1 mS/cm']); });
+test('blanks at the edge of a line part no name', () => {
+  for (const text of ['Electrical  \nConductivity: 0.1 mS/cm\n', '               Electrical\nConductivity: 0.1 mS/cm\n']) expect(told(text)).toEqual(['sample 1: salts 0.1 mS/cm']);
+  expect(readReport('Texture: sandy clay   \nloam\nZinc 2 ppm\n', 'r.txt').samples[0]!.readings[0]!.asPrinted).toBe('Texture: sandy clay loam');
+  expect(readReport('Phosphorus  \n Potassium\nMagnesium\n  42 \n180\n90\n', 'r.txt').samples[0]!.readings.map((r) => r.asPrinted)).toEqual(['Phosphorus 42', 'Potassium 180', 'Magnesium 90']);
+});
 
 test('each value of a line put together stands where it is printed', () => {
   const read = readReport('  Böden: Zinc 2.1 ppm and potassium   \n   180 ppm, sodium\n  12 ppm, boron 0.5 ppm\n', 'r.txt').samples[0]!.readings;

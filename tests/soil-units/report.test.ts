@@ -25,7 +25,7 @@ describe('titles', () => {
   test.each<[string, string, unknown]>([
     ['with a colon', 'Front bed:\npH 6.4\nBack bed:\npH 7\n', two('Front bed', 'Back bed')], ['bare', 'Front bed\npH 6.4\n\nBack bed\npH 7\n', two('Front bed', 'Back bed')], ['of Markdown', '## Front\npH 6.4\n## Back\npH 7\n', two('Front', 'Back')], ['with a number', 'Bed #1\npH 6.4\nBed #2\npH 7\n', two('Bed #1', 'Bed #2')], ['in bold', '**Front**\npH 6.4\n**Back**\npH 7\n', two('Front', 'Back')],
     ['underlined', 'The long bed by the old front wall of all\n-----\npH 6.4\nThe long bed by the old back wall of all\n-----\npH 7\n', two('The long bed by the old front wall of all', 'The long bed by the old back wall of all')], ['with their accents', 'Jardín\npH 6.4\n\nÄcker\npH 7\n', two('Jardín', 'Äcker')],
-    ['words behind a colon are none', 'Client: J. Smith, 12 Mill Lane, Oldtown\npH 6.4\n\nBack bed\npH 7\n', [['sample 1', [PH], [1]], ['Back bed', ['ph 7 pH'], []]]], ['a sentence is none', 'This is the front bed of all.\npH 6.4\nThis is the back bed of all.\npH 7\n', one([PH], [1, 3])],
+    ['however wide its blanks', 'The     front     bed\npH 6.4\n\nThe     back     bed\npH 7\n', two('The     front     bed', 'The     back     bed')], ['words behind a colon are none', 'Client: J. Smith, 12 Mill Lane, Oldtown\npH 6.4\n\nBack bed\npH 7\n', [['sample 1', [PH], [1]], ['Back bed', ['ph 7 pH'], []]]], ['a sentence is none', 'This is the front bed of all.\npH 6.4\nThis is the back bed of all.\npH 7\n', one([PH], [1, 3])],
     ['above a lone sample it is a line like any other', 'Results\n=======\npH 6.4\n', one([PH], [1])], ['so is a customer\'s number', 'Customer 12345\npH 6.4\n', one([PH], [1])],
   ])('%s', (_, text, expected) => { expect(read(text)).toEqual(expected); });
 });

@@ -1,5 +1,5 @@
 // Lines that say by which method and in which unit others were measured, as labs write them above and below their values (practice).
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { readReport } from '../../src/soil/read.ts';
 
 /** Each reading with its unit and method. */
@@ -48,3 +48,15 @@ test.each<[string, string, string]>([
   ['a number', 'pH 6.4\npH CaCl2 5.8\n', 'ph 6.4 pH; ph-salt 5.8 pH cacl2'], ['a span', 'Zinc 2.1 ppm\nPhosphorus (Olsen) 10-20\n', 'zinc 2.1 ppm; phosphorus 10 olsen'], ['a trace', 'Zinc 2.1 ppm\nPhosphorus (Olsen) trace\n', 'zinc 2.1 ppm; phosphorus olsen'],
   ['the second of two methods is the water\'s alone', `pH 6.4\n${P}pH, P 1:1 water\n`, 'ph 6.4 pH water; phosphorus 42 ppm water'],
 ])('%s', (_, text, expected) => { expect(read(text)).toBe(expected); });
+
+test('decimal commas of several values part no cells', () => {
+  const values = (text: string): unknown => readReport(text, 'r.txt').samples.map((s) => s.readings.map((r) => [r.item, r.value]));
+  expect(values('Kalium 15 mg/100g,Magnesium 2,4 mg/100g\nPhosphor 3,5 mg/100g\n')).toEqual([[['potassium', 15], ['magnesium', 2.4], ['phosphorus', 3.5]]]);
+  expect(values('Kalium 1,5 mg/100g,Magnesium 2,4 mg/100g\nPhosphor 3,5 mg/100g\n')).toEqual([[['potassium', 1.5], ['magnesium', 2.4], ['phosphorus', 3.5]]]);
+});
+
+describe('a method below its values', () => {
+  const methods = (text: string): unknown => readReport(text, 'r.txt').samples.map((s) => s.readings.map((r) => [r.item, r.method]));
+  test('is that of those in its line that it serves', () => { expect(methods('pH 6.4, phosphorus 42\nMehlich 3\nzinc 2\nDTPA\n')).toEqual([[['ph', null], ['phosphorus', 'mehlich-3'], ['zinc', 'dtpa']]]); });
+  test('of a span too', () => { expect(methods('Zinc 2-3 ppm\nDTPA\n')).toEqual([[['zinc', 'dtpa']]]); });
+});
