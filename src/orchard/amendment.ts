@@ -14,7 +14,7 @@ export type Amendment = {
 };
 
 const PERCENT = /(\d+(?:[.,]\d+)?) *%/;
-const SULPHUR = /\b(?:sul(?:ph|f)ur|schwefel|azufre|soufre)\b/i;
+const SULPHUR = /\b(?:sul(?:ph|f)ur|schwefel|azufre|soufre|zolfo|enxofre)\b/i;
 
 const share = (m: RegExpExecArray | null): number | null => (m ? Number(m[1]!.replace(',', '.')) / 100 : null);
 

@@ -21,7 +21,7 @@ const NAMES: readonly (readonly [Told | OtherForm, string])[] = [
   ['P', '(?:phosphorus|phosphor|phosphore|f[oó]sforo)(?: *\\(P\\))?|P'],
   ['K2O', 'K2O|K₂O|(?:water[- ]soluble |soluble )?(?:potash|potassium oxide|kaliumoxid|potasa|potasse|kali)(?: *\\(K2O\\))?'],
   ['K', '(?:potassium|kalium|potasio)(?: *\\(K\\))?|K'],
-  ['SO3', 'SO3|SO₃|sul(?:ph|f)ur trioxide'], ['S', '(?:sul(?:ph|f)ur|schwefel|azufre|soufre)(?: *\\(S\\))?|S'],
+  ['SO3', 'SO3|SO₃|sul(?:ph|f)ur trioxide'], ['S', '(?:sul(?:ph|f)ur|schwefel|azufre|soufre|zolfo|enxofre)(?: *\\(S\\))?|S'],
   ['CaO', 'CaO|calcium oxide'], ['Ca', '(?:calcium|calcio)(?: *\\(Ca\\))?|Ca'], ['MgO', 'MgO|magnesium oxide'], ['Mg', '(?:magnesium|magnesio)(?: *\\(Mg\\))?|Mg'], ['Cl', 'chloride|chlorine|Cl'],
 ];
 const NAME = `(?:${NAMES.map(([, pattern], i) => `(?<n${i}>${pattern})`).join('|')})(?![${LETTER}\\d])`;

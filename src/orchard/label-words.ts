@@ -62,7 +62,7 @@ const MOSTLY = 0.5;
 /** The share of the nitrogen that is slow. A label that says slow or coated and no share means all of it. */
 export function slowShareOf(slow: Sayings['slow'], percentN: number, words: string, material: Material | null): number {
   if (slow) return Math.min(1, slow.ofBag && percentN > 0 && slow.percent <= percentN ? slow.percent / percentN : slow.percent / 100);
-  const said = /slow|\bsr\b|coated|controlled|langzeit|depot|lib[eé]raci[oó]n (?:lenta|controlada)|lib[eé]ration (?:lente|contr[oô]l[eé]e)/.test(words) && !/(?:not|no) slow/.test(words);
+  const said = /slow|\bsr\b|coated|controlled|langzeit|depot|lib[eé]raci[oó]n (?:lenta|controlada)|lib[eé]ration (?:lente|contr[oô]l[eé]e)|lent[ao] cessione|cessione (?:lenta|controllata)|libera[cç][aã]o (?:lenta|controlada)/.test(words) && !/(?:not|no) slow/.test(words);
   return said || material?.slow ? 1 : 0;
 }
 export const isSlow = (share: number): boolean => share >= MOSTLY;
@@ -104,8 +104,8 @@ export function organicKind(words: string, material: Material | null): Exclude<M
 export function isFresh(words: string, material: Material | null, graded: boolean): boolean {
   if (material?.fresh !== true) return false;
   if (/\bfresh\b|\braw\b|\bfrisch|\bfresco|\bfrais/.test(words)) return true;
-  return !graded && !/compost|rotted|\baged\b|dried|pellet|dehydrat|sterili[sz]|cured|mature|verrottet|abgelagert|madur|curad|compost[eé]/.test(words);
+  return !graded && !/compost|rotted|\baged\b|dried|pellet|dehydrat|sterili[sz]|cured|ma[dt]ur|verrottet|abgelagert|curad|curtid/.test(words);
 }
 
 /** Sold to be dissolved; soluble in citrate, or slowly, is not meant. */
-export const saysSoluble = (words: string): boolean => /(?<!citrate[- ]|in|slowly )soluble|crystal|wasserl[oö]slich|hidrosoluble/.test(words);
+export const saysSoluble = (words: string): boolean => /(?<!citrate[- ]|in|slowly )soluble|crystal|wasserl[oö]slich|hidrosoluble|idrosolubil|hidrossol[uú]vel/.test(words);

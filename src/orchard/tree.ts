@@ -99,7 +99,7 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
   const leaf: Leaf[] = [];
   const flags: Flag[] = [];
   const seen = new Set<string>();
-  for (const { text: item, place } of items) {
+  for (const { text: item, place } of items.flatMap(standing)) {
     const read = readItem(item, zones);
     if ('unclear' in read) notices.push(notice('number-two-ways', 'error', { read: read.unclear, dot: read.unclear.replace(',', '.'), plain: read.unclear.replace(',', '') }, place));
     else if ('wrong' in read) notices.push(notice(read.wrong, 'error', { read: item, tree: name, guess: read.guess ?? '', form: read.guess ? '' : 'line', expected: read.expected ?? '' }, place));
@@ -131,6 +131,14 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
     tree: { name, count: crop.count, word: crop.word, crop: CROP_WORDS[crop.word] ?? 'other', ...rest, ...(size ? { size } : {}), leaf, flags, place: whole },
     notices, questions,
   };
+}
+
+/** "apple on M26" holds two facts; on anything but a stock, or a name with a number as stocks have, a tree only stands. */
+function standing(item: Item): readonly Item[] {
+  const [, crop, gap, stock] = /^(.*\S)(\s+on\s+)(\S.*)$/is.exec(item.text) ?? [];
+  if (!crop || !gap || !stock || !cropWord(crop.toLowerCase().replace(/^\d+\s+/, '')) || !(sizeOn(stock) || /^[a-z.-]+ ?\d+[a-z]?$/i.test(stock))) return [item];
+  const at = crop.length + gap.length;
+  return [{ text: crop, place: { ...item.place, length: crop.length } }, { text: `rootstock ${stock}`, place: { ...item.place, column: item.place.column + at, length: stock.length } }];
 }
 
 type Read =

@@ -89,11 +89,14 @@ export function phSentence(plan: PhPlan, crop: Crop | null, bed = false): `ph-${
   return plan.reason === 'sulphur' && plan.now.value > SULPHUR_HOPELESS.hard ? 'ph-sulphur-hard' : `ph-${plan.reason}`;
 }
 
+/** Of hundreds of years nobody knows the last. */
+const about = (years: number): number => (years < 100 ? years : Math.round(years / 10) * 10);
+
 /** What that sentence is filled with. */
 export function phFacts({ now, goal, suits, swallowed, range }: PhPlan, tree: string): Facts {
   const shown = (value: number): number => Math.round(value * 100) / 100;
   return {
-    tree, now: shown(now.value), goal: shown(goal.value), low: suits.low, high: suits.high, years: swallowed?.years ?? (range ? Math.ceil(range[0].value / sulphurLimit().value) : 0), percent: swallowed?.percent ?? 0,
+    tree, now: shown(now.value), goal: shown(goal.value), low: suits.low, high: suits.high, years: swallowed ? about(swallowed.years) : (range ? Math.ceil(range[0].value / sulphurLimit().value) : 0), percent: swallowed?.percent ?? 0,
     least: suits.absolute?.[0].value ?? '', most: suits.absolute?.[1].value ?? '', below: suits.limeBelow?.value ?? '', chelate: chelateFor(now.value), soonest: SULPHUR_TIME.months[0], latest: SULPHUR_TIME.months[1], warm: SULPHUR_WARMTH.fahrenheit, celsius: Math.round((SULPHUR_WARMTH.fahrenheit - 32) / 1.8),
   };
 }

@@ -27,12 +27,12 @@ const tables: Cite = { source: 'medlar', at: 'lime-by-products', mark: 'memory' 
 
 /** The first that a label names; what burns comes first, whatever else it is called. */
 export const LIME_MATERIALS: readonly LimeMaterial[] = [
-  { id: 'hydrated-lime', names: ['hydrated', 'slaked lime', 'builder\'s lime', 'calcium hydroxide', 'löschkalk', 'kalkhydrat', 'cal hidratada', 'cal apagada', 'cal muerta', 'chaux éteinte', 'chaux hydratée'], cce: 135, burns: true, cite: pure },
-  { id: 'quicklime', names: ['quicklime', 'quick lime', 'burnt lime', 'burned lime', 'calcium oxide', 'branntkalk', 'cal viva', 'óxido de calcio', 'chaux vive'], cce: 178, burns: true, cite: pure },
-  { id: 'dolomitic-lime', names: ['dolomitic', 'dolomite', 'magnesium lime', 'dolomitkalk', 'magnesiumkalk', 'dolomítico', 'dolomítica', 'dolomita', 'dolomie', 'dolomitique'], cce: 108.6, dolomitic: true, cite: { source: 'definition', at: 'atomic weights', mark: 'derived' } },
+  { id: 'hydrated-lime', names: ['hydrated', 'slaked lime', 'builder\'s lime', 'calcium hydroxide', 'löschkalk', 'kalkhydrat', 'cal hidratada', 'cal apagada', 'cal muerta', 'chaux éteinte', 'chaux hydratée', 'calce spenta', 'calce idrata'], cce: 135, burns: true, cite: pure },
+  { id: 'quicklime', names: ['quicklime', 'quick lime', 'burnt lime', 'burned lime', 'calcium oxide', 'branntkalk', 'cal viva', 'óxido de calcio', 'chaux vive', 'calce viva', 'cal virgem'], cce: 178, burns: true, cite: pure },
+  { id: 'dolomitic-lime', names: ['dolomitic', 'dolomite', 'magnesium lime', 'dolomitkalk', 'magnesiumkalk', 'dolomítico', 'dolomítica', 'dolomita', 'dolomie', 'dolomitique', 'dolomitico', 'dolomitica'], cce: 108.6, dolomitic: true, cite: { source: 'definition', at: 'atomic weights', mark: 'derived' } },
   { id: 'magnesian-limestone', names: ['magnesian'], cce: 98, dolomitic: true, cite: { source: 'uk-lime-slides', at: 'neutralising value of 50 to 55 as CaO, over 15 % MgO', mark: 'derived' } },
   {
-    id: 'wood-ash', names: ['wood ash', 'wood ashes', 'woodash', 'fireplace ash', 'holzasche', 'ceniza de madera', 'cenizas de madera', 'ceniza de leña', 'cenizas de leña', 'cendre de bois', 'cendres de bois'], cce: 45, least: 14, cite: tables, potash: { percent: 6, cite: { source: 'north-carolina-natural', at: 'wood ash, dry', mark: 'read' } },
+    id: 'wood-ash', names: ['wood ash', 'wood ashes', 'woodash', 'fireplace ash', 'holzasche', 'ceniza de madera', 'cenizas de madera', 'ceniza de leña', 'cenizas de leña', 'cendre de bois', 'cendres de bois', 'cenere di legna', 'cinza de madeira'], cce: 45, least: 14, cite: tables, potash: { percent: 6, cite: { source: 'north-carolina-natural', at: 'wood ash, dry', mark: 'read' } },
     most: { value: 5, unit: 'lb/100 sq ft', cite: { source: 'mini-farming-ash', at: 'wood ash, a year', mark: 'read' } }, mostPh: { ph: 6.5, cite: tables },
   },
   { id: 'oyster-shell', names: ['oyster shell', 'oyster shells', 'oystershell'], cce: 95, least: 85, cite: tables },
@@ -40,11 +40,11 @@ export const LIME_MATERIALS: readonly LimeMaterial[] = [
   { id: 'marl', names: ['marl'], cce: 90, least: 50, cite: tables },
   { id: 'sugar-beet-lime', names: ['beet lime', 'sugar lime', 'sugar factory lime', 'carbonation lime', 'carbokalk'], cce: 90, least: 60, cite: tables },
   { id: 'slag', names: ['slag', 'hüttenkalk', 'konverterkalk'], cce: 70, least: 60, cite: tables },
-  { id: 'ground-limestone', names: ['limestone', 'lime', 'aglime', 'chalk', 'calcium carbonate', 'kalk', 'kohlensaurer kalk', 'gartenkalk', 'rasenkalk', 'calcário', 'calcario', 'caliza', 'cal agrícola', 'cal agricola', 'carbonato cálcico', 'carbonato de calcio', 'chaux', 'calcaire', 'carbonate de calcium'], cce: 100, cite: pure },
+  { id: 'ground-limestone', names: ['limestone', 'lime', 'aglime', 'chalk', 'calcium carbonate', 'kalk', 'kohlensaurer kalk', 'gartenkalk', 'rasenkalk', 'calcário', 'calcario', 'caliza', 'cal agrícola', 'cal agricola', 'carbonato cálcico', 'carbonato de calcio', 'chaux', 'calcaire', 'carbonate de calcium', 'calce', 'carbonato di calcio', 'carbonato de cálcio'], cce: 100, cite: pure },
 ];
 /** Salts of calcium and magnesium that no acid takes: they move no pH. */
 export const NEUTRAL_SALTS = {
-  names: ['gypsum', 'land plaster', 'calcium sulphate', 'calcium sulfate', 'epsom', 'magnesium sulphate', 'magnesium sulfate', 'kieserite', 'gips', 'bittersalz', 'yeso', 'gypse'],
+  names: ['gypsum', 'land plaster', 'calcium sulphate', 'calcium sulfate', 'epsom', 'magnesium sulphate', 'magnesium sulfate', 'kieserite', 'gips', 'bittersalz', 'yeso', 'gypse', 'gesso', 'solfato di magnesio'],
   cite: { source: 'penn-facts3', at: 'gypsum and Epsom salts are no lime', mark: 'read' } satisfies Cite,
 } as const;
 

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { bagName, parseBag } from '../../src/orchard/bag.ts';
 import { gradeIn, MARK } from '../../src/orchard/label-grade.ts';
+import { materialNamed } from '../../src/orchard/label-material.ts';
 
 const LB = 453.59237;
 const PLACE = { file: 'orchard.yaml', line: 9, column: 5, length: 3, source: '  - x' };
@@ -76,13 +77,14 @@ describe('sold in litres', () => {
   test('sheep pellets are dried manure', () => expect(bag('Sheep pellets, 4-2-1, 24 kg', 'NZ')).toMatchObject({ organic: 'manure', material: { id: 'sheep-manure-dried' } }));
 });
 
-// Names of the trade in Spanish and French (practice), as in English and German.
+// Names of the trade in Spanish, French, Italian and Portuguese (practice), as in English and German.
 describe('lime and sulphur by their names in other languages', () => {
   const kind = (text: string) => { const { amends } = read(text, 'ES').bag ?? {}; return amends ? [amends.kind, amends.lime?.dolomitic ?? null, amends.burns] : read(text, 'ES').notices.map((n) => n.code); };
   test.each<[string, readonly unknown[]]>([
     ['Azufre 90 %, 5 kg', ['sulphur', null, false]], ['Soufre mouillable 80 %, 1 kg', ['sulphur', null, false]], ['Schwefel 90 %, 5 kg', ['sulphur', null, false]],
     ['Caliza molida, 25 kg', ['lime', false, false]], ['Cal agrícola, 25 kg', ['lime', false, false]], ['Carbonato cálcico, 25 kg', ['lime', false, false]], ['Dolomita, 25 kg', ['lime', true, false]], ['Caliza dolomítica, 25 kg', ['lime', true, false]], ['Chaux dolomitique, 25 kg', ['lime', true, false]], ['Calcaire broyé, 25 kg', ['lime', false, false]], ['Ceniza de leña, 5 kg', ['lime', false, false]], ['Cendres de bois, 5 kg', ['lime', false, false]],
     ['Cal viva, 25 kg', ['lime', false, true]], ['Cal hidratada, 25 kg', ['lime', false, true]], ['Chaux éteinte, 25 kg', ['lime', false, true]],
+    ['Zolfo bagnabile 80 %, 1 kg', ['sulphur', null, false]], ['Enxofre 90 %, 5 kg', ['sulphur', null, false]], ['Carbonato di calcio, 25 kg', ['lime', false, false]], ['Calce dolomitica, 25 kg', ['lime', true, false]], ['Cenere di legna, 5 kg', ['lime', false, false]], ['Cinza de madeira, 5 kg', ['lime', false, false]], ['Calce viva, 25 kg', ['lime', false, true]], ['Calce spenta, 25 kg', ['lime', false, true]], ['Cal virgem, 25 kg', ['lime', false, true]], ['Gesso agricolo, 25 kg', ['not-lime']], ['Nitrato di calcio, 25 kg', []],
     ['Yeso agrícola, 25 kg', ['not-lime']], ['Gypse, 25 kg', ['not-lime']], ['Caldo sulfocálcico, azufre 20 %, 1 L', ['grade-missing']],
   ])('%s', (text, expected) => expect(kind(text)).toEqual(expected));
   test('strength as the label says it', () => expect(read('Azufre 90 %, 5 kg', 'ES').bag!.amends!.strength).toBeCloseTo(0.9, 9));
@@ -157,3 +159,9 @@ describe('numbers and what follows them', () => {
     expect(numbers('10-10-10, 4 % N').faults).toEqual([]);
   });
 });
+
+// The everyday feeds by their names in Italian and Portuguese (practice).
+test.each([
+  ['Solfato ammonico', 'ammonium-sulphate'], ["Solfato d'ammonio", 'ammonium-sulphate'], ['Ureia', 'urea'], ['Nitrato di calcio', 'calcium-nitrate'], ['Nitrato potassico', 'potassium-nitrate'], ['Perfosfato semplice', 'superphosphate'], ['Perfosfato triplo', 'triple-superphosphate'], ['Solfato di potassio', 'potassium-sulphate'], ['Cloreto de potássio', 'potassium-chloride'], ['Sulfato de potássio', 'potassium-sulphate'], ['Solfato di magnesio', 'magnesium-sulphate'],
+  ['Farina di sangue', 'blood-meal'], ['Cornunghia', 'hoof-and-horn'], ["Farina d'ossa", 'bone-meal'], ['Farinha de ossos', 'bone-meal'], ['Torta de mamona', 'castor-meal'], ['Pollina', 'hen-manure'], ['Pollina pellettata', 'hen-manure-dried'], ['Letame bovino', 'cow-manure'], ['Stallatico pellettato', 'cow-manure-dried'], ['Esterco de galinha', 'hen-manure'], ['Fondi di caffè', 'coffee-grounds'], ['Humus de minhoca', 'worm-castings'],
+])('%s is %s', (text, id) => expect(materialNamed(text)?.material.id).toBe(id));

@@ -80,6 +80,7 @@ describe('what grew or lived', () => {
   });
   test.each<[string, string, boolean, boolean]>([
     ['cow manure', 'cow-manure', false, true], ['cow manure', 'cow-manure', true, false], ['fresh cow manure', 'cow-manure', true, true], ['raw cow manure', 'cow-manure', true, true], ['frischer mist', 'cow-manure', true, true], ['estiércol fresco', 'cow-manure', true, true], ['fumier frais', 'cow-manure', true, true],
+    ['letame maturo', 'cow-manure', false, false], ['letame', 'cow-manure', false, true], ['esterco curtido', 'cow-manure', false, false], ['letame fresco', 'cow-manure', true, true],
     ['composted cow manure', 'cow-manure', false, false], ['well rotted cow manure', 'cow-manure', false, false], ['aged manure', 'cow-manure', false, false], ['dried', 'cow-manure', false, false], ['pellets', 'cow-manure', false, false], ['dehydrated', 'cow-manure', false, false], ['sterilised', 'cow-manure', false, false], ['sterilized', 'cow-manure', false, false], ['cured', 'cow-manure', false, false], ['mature', 'cow-manure', false, false], ['verrottet', 'cow-manure', false, false], ['abgelagert', 'cow-manure', false, false], ['maduro', 'cow-manure', false, false], ['curado', 'cow-manure', false, false], ['composté', 'cow-manure', false, false], ['packaged', 'cow-manure', false, true],
     ['fresh blood meal', 'blood-meal', false, false],
   ])('%s (%s, numbers printed: %s) is fresh: %s', (words, id, graded, fresh) => expect(isFresh(words, material(id), graded)).toBe(fresh));

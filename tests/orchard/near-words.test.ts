@@ -14,7 +14,7 @@ test.each([['plum, St Julien A', 'rootstock St Julien A'], ['apple, MM106', 'roo
   expect([code, stderr.includes(`Did you mean "${meant}"?`)]).toEqual([3, true]);
 });
 test('what is on "on" a rootstock, "litros" a tub', async () => {
-  for (const [said, meant] of [['apple, planted 2015, on M26', 'apple, planted 2015, rootstock M26'], ['lemon, planted 2015, tub 40 litros', 'lemon, planted 2015, tub 40 L']] as const) {
+  for (const [said, meant] of [['apple, planted 2015, on M26', 'apple, planted 2015, rootstock M26'], ['apple on M26, planted 2015', 'apple, planted 2015, rootstock M26'], ['3 plums on St Julien A, planted 2015', '3 plums, planted 2015, rootstock St Julien A'], ['peach on GF 677, planted 2015', 'peach, planted 2015, standard'], ['lemon, planted 2015, tub 40 litros', 'lemon, planted 2015, tub 40 L']] as const) {
     const [a, b] = [await medlar(['plan', '--json'], orchard(said)), await medlar(['plan', '--json'], orchard(meant))];
     expect([a.code, a.json.result]).toEqual([0, b.json.result]);
   }
@@ -54,4 +54,10 @@ test('a report beside an orchard.yaml with a mistake is read, and the mistake to
 test.each([['place', 'where'], ['Location', 'where'], ['soil-test', 'soil'], ['bags', 'shed'], ['last frost', 'last-frost'], ['__proto__', null], ['constructor', null]])('%s: is a key of the file, or nearly', async (said, meant) => {
   const { code, stderr } = await medlar(['check'], { 'orchard.yaml': `${said}: Kent\n${DATES}trees:\n  A: apple\n` });
   expect([code, /Did you mean "([^"]+)"/.exec(stderr)?.[1] ?? null]).toEqual([3, meant]);
+});
+
+test('a stock that nobody listed is told where it stands behind the crop, and what is no stock is asked', async () => {
+  const { code, stderr } = await medlar(['check'], orchard('apple on XY 99, planted 2015'));
+  expect([code, stderr.includes('the rootstock "XY 99" is not in my list')]).toEqual([0, true]);
+  for (const said of ['apple on the south wall', 'apple on 2 m wires', 'gate on M26']) expect([said, (await medlar(['check'], orchard(`${said}, planted 2015`))).code]).toEqual([said, 3]);
 });
