@@ -55,11 +55,12 @@ export function gridEvents(grid: Grid, header: Line, context: Context, notices: 
 }
 
 /** Names paired with their values; else one question, and every line unread. */
-export function pairEvents(found: Pairs, context: Context, events: Event[], questions: Question[]): void {
+export function pairEvents(found: Pairs, context: Context, events: Event[], notices: Notice[], questions: Question[]): void {
   const read = found.pairs?.map(({ name, value }) => ({ name, value, result: readLine({ number: value.number, raw: value.raw, text: `${name.text.trim()} | ${value.text.trim()}` }, found.headings.reduce((c, h) => headingOf(h, c) ?? c, context)) }));
-  if (read?.every(({ result }) => result.readings.length === 1 && result.notices.length === 0)) {
+  if (read?.every(({ result }) => result.readings.length === 1 && result.notices.every((n) => n.severity === 'warning'))) {
     for (const { name, value, result } of read) {
       const place = spot(value, context.file, 0, value.raw.length);
+      notices.push(...result.notices.map((n) => ({ ...n, place })));
       events.push({ kind: 'readings', readings: result.readings.map((r) => ({ ...r, asPrinted: `${name.raw.trim()} ${value.raw.trim()}`, place })) });
     }
     return;

@@ -106,7 +106,7 @@ export function judge(piece: Piece, indexBeside: boolean): Judged {
   });
   // "2 index", and no value of an index to come.
   const last = tokens.at(-1)?.kind === 'rating' ? tokens.slice(0, -1) : tokens;
-  if (state.index === null && state.unit === null && state.value?.kind === 'number' && last.at(-2) === state.value && saysIndex(last.at(-1))) state.index = state.value;
+  if (state.unit === null && state.value?.kind === 'number' && last.at(-2) === state.value && saysIndex(last.at(-1))) state.index = state.value;
   // Several words in a row are the heads of a scale.
   const row = tokens.some((t, i) => {
     const after = tokens[i + 1];

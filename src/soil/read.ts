@@ -167,7 +167,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
       continue;
     }
     if (pairs) {
-      pairEvents(pairs, context, events, questions);
+      pairEvents(pairs, context, events, notices, questions);
       i += pairs.length - 1;
       continue;
     }

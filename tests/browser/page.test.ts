@@ -28,7 +28,8 @@ type Files = Readonly<Record<string, string>>;
 function sample(name: string): Files {
   const folder = join(root, 'samples', name);
   return Object.fromEntries(readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((f) => f.isFile() && /\.(?:yaml|txt|csv)$/.test(f.name))
+    // What `npm start` and a diary leave there is none of the sample.
+    .filter((f) => f.isFile() && /\.(?:yaml|txt|csv)$/.test(f.name) && !/^(?:sheet|diary)\./.test(f.name))
     .map((f) => join(f.parentPath, f.name))
     .map((path) => [path.slice(folder.length + 1).replaceAll('\\', '/'), readFileSync(path, 'utf8')]));
 }

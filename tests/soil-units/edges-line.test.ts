@@ -70,7 +70,7 @@ test('limits, spans, ranges, indices and tags', () => {
 test('an index that says so behind its number, or in brackets', () => {
   each({
     'Phosphorus 2 index': 'phosphorus 2 index', 'Phosphorus (index) 2': 'phosphorus 2 index', 'Phosphorus 2 (index)': 'phosphorus 2 index', 'Phosphorus 2 index low': 'phosphorus 2 index low', 'P (index) 2, K (index) 1': 'phosphorus 2 index; potassium 1 index', 'Phosphorus 18 mg/l (index) 2': 'phosphorus 18 mg/L i2',
-    'Phosphorus 18 index: n/a': 'phosphorus 18', 'Phosphorus 18 | index': 'phosphorus 18', 'Phosphorus 18 ppm index': 'phosphorus 18 ppm', 'Phosphorus 18 (index guideline)': 'phosphorus 18', 'pH 6.4 index': 'ph 6.4 pH',
+    'Phosphorus 18 index: n/a': 'phosphorus 18', 'Phosphorus 18 | index': 'phosphorus 18', 'Phosphorus 18 ppm index': 'phosphorus 18 ppm', 'Phosphorus ppm 18 index': 'phosphorus 18 ppm', 'Phosphorus 18 previous': 'phosphorus 18', 'Phosphorus 18 range': 'phosphorus 18', 'Phosphorus 18 (index guideline)': 'phosphorus 18', 'pH 6.4 index': 'ph 6.4 pH',
   });
 });
 

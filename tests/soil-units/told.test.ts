@@ -58,5 +58,6 @@ test('decimal commas of several values part no cells', () => {
 describe('a method below its values', () => {
   const methods = (text: string): unknown => readReport(text, 'r.txt').samples.map((s) => s.readings.map((r) => [r.item, r.method]));
   test('is that of those in its line that it serves', () => { expect(methods('pH 6.4, phosphorus 42\nMehlich 3\nzinc 2\nDTPA\n')).toEqual([[['ph', null], ['phosphorus', 'mehlich-3'], ['zinc', 'dtpa']]]); });
+  test('a list that ends without its method tells none', () => { expect(methods('Phosphorus by Olsen and potassium\nPhosphorus 12\npotassium 40\n')).toEqual([[['phosphorus', null], ['potassium', null]]]); });
   test('of a span too', () => { expect(methods('Zinc 2-3 ppm\nDTPA\n')).toEqual([[['zinc', 'dtpa']]]); });
 });
