@@ -70,7 +70,7 @@ export function gather(source: string, reportText: (file: string, place: Place) 
   const soils = zonesOf(orchard, reports, today);
   // What is unclear in an earlier report changes nothing any more.
   const current = (file: string): boolean => soils.files.has(file) || !soils.earlier.has(file);
-  all.push(...[...told].flatMap(([file, list]) => list.filter((n) => n.severity === 'error' || current(file))));
+  for (const [file, list] of told) for (const n of list) if (n.severity === 'error' || current(file)) all.push(n);
   const asked = [...reports].flatMap(([file, report]) => (current(file) ? report.questions : []));
   const used = new Set(soils.zones.map((z) => z.sample.name));
   const asking = asked.filter((q) => q.facts.sample === '' || q.facts.sample === undefined || used.has(String(q.facts.sample)));

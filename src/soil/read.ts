@@ -124,7 +124,8 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     const grid = readGrid(lines, i, first.words);
     if (grid) {
       for (const head of grid.strange) notices.push(notice('column-unknown', 'warning', { read: head.text }, spot(line, file, head.start, head.end)));
-      events.push(...gridEvents(grid, line, context, notices));
+      // A large table has more than may be handed over at once.
+      for (const event of gridEvents(grid, line, context, notices)) events.push(event);
       i += grid.length - 1;
       continue;
     }
@@ -199,7 +200,7 @@ function eventsOf(lines: readonly Line[], first: Context, keys: Keys, notices: N
     if (kept.length > 0) events.push({ kind: 'readings', readings: signed(kept, line, keys) });
   }
   // The day of the letter matters only where no day of sampling is told.
-  if (!events.some((e) => e.kind === 'taken')) notices.push(...ofLetter);
+  if (!events.some((e) => e.kind === 'taken')) for (const unsure of ofLetter) notices.push(unsure);
   return events;
 }
 

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { loadOrchard } from '../../src/orchard/load.ts';
 import { loadRules } from '../../src/orchard/own-rules.ts';
+import { readReport } from '../../src/soil/read.ts';
 
 const TREES = 'trees:\n  Gate: apple\n';
 const RULE = '- id: mine\n  crops: [apple]\n  by: plant\n  gives: { of: N, unit: oz }\n  low: 3\n  from: my notebook\n';
@@ -30,4 +31,9 @@ test('own rules of 200,000 signs are read, one more is not', () => {
   const filled = (n: number): string => `${'#'.padEnd(99_999)}\n${RULE}${'#'.padEnd(n - 100_000 - RULE.length)}`;
   expect(loadRules(filled(200_000)).rules).toHaveLength(1);
   expect(loadRules(filled(200_001))).toEqual({ rules: [], notices: [{ code: 'report-too-large', severity: 'error', facts: { file: 'rules.yaml', size: 200_001, most: 200_000 } }] });
+});
+// More than the machine hands over in one call.
+test('a table of 200,000 values is read to its end', () => {
+  const { samples } = readReport(`Bed\tpH\tP ppm\n${Array.from({ length: 100_000 }, (_, i) => `B${i}\t6\t9\n`).join('')}`, 'r.txt');
+  expect([samples.length, samples.reduce((sum, s) => sum + s.readings.length, 0), samples.at(-1)!.name]).toEqual([100_000, 200_000, 'B99999']);
 });
