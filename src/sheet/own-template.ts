@@ -43,7 +43,12 @@ function walk(program: hbs.AST.Program, scope: readonly Shape[], watch: Watch): 
     if (statement.type === 'MustacheStatement') {
       const { path, params } = statement as hbs.AST.MustacheStatement;
       if (params.length > 0) refuse(watch, statement, path);
-      else look(path, scope, watch);
+      else {
+        const shape = look(path, scope, watch);
+        const within = shape?.properties ?? shape?.items?.properties;
+        // Of several things Handlebars would print "[object Object]".
+        if (within) watch.notices.push(notice('template-whole', 'error', { file: watch.file, read: (path as hbs.AST.PathExpression).original, guess: Object.keys(within)[0]! }, watch.at(statement)));
+      }
     } else if (statement.type === 'BlockStatement') block(statement as hbs.AST.BlockStatement, scope, watch);
     else if (statement.type !== 'ContentStatement' && statement.type !== 'CommentStatement') watch.notices.push(notice('template-helper', 'error', { file: watch.file, read: statement.type }, watch.at(statement)));
   }

@@ -328,6 +328,7 @@ export const de: Words = {
     'template-path': 'Die Vorlage {file} verwendet "{read}", das hat das Blatt nicht.[guess| Ist "{guess}" gemeint?]',
     'template-broken': 'Die Vorlage {file} ist nicht zu lesen: {why}',
     'template-helper': 'Die Vorlage {file} verwendet "{read}"; erlaubt sind nur #if, #unless, #each und else.',
+    'template-whole': 'Die Vorlage {file} zeigt "{read}", das mehreres enthält. Eines davon nennen, etwa "{guess}".',
     'fed-over': '{tree}: nach dem Tagebuch gab es mehr Stickstoff, als dieses Jahr nötig ist. Nichts mehr geben und gut wässern.',
     'fed-unknown': '{tree}: eine Düngung im Tagebuch nennt keinen Sack oder kein Gewicht, sie zählt deshalb als alles, was nötig war. Beides nachtragen, um sicher zu sein.',
     'figure-unknown': 'Es gibt keine Zahl namens "{read}". "medlar why" und den Namen eines Baums eingeben.',

@@ -329,6 +329,7 @@ export const enUS = {
     'template-path': 'The template {file} uses "{read}", which the sheet does not have.[guess| Did you mean "{guess}"?]',
     'template-broken': 'The template {file} cannot be read: {why}',
     'template-helper': 'The template {file} uses "{read}"; only #if, #unless, #each and else are allowed.',
+    'template-whole': 'The template {file} shows "{read}", which holds several things. Name one of them, such as "{guess}".',
     'fed-over': '{tree}: the diary has it fed with more nitrogen than it needs this year. Give no more, and water well.',
     'fed-unknown': '{tree}: a feed in the diary has no bag or no weight, so it counts as all it needed. Write them down to be sure.',
     'figure-unknown': 'There is no figure called "{read}". Run "medlar why" and a tree\'s name.',

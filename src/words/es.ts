@@ -328,6 +328,7 @@ export const es: Words = {
     'template-path': 'La plantilla {file} usa "{read}", que la hoja no tiene.[guess| ¿Es "{guess}"?]',
     'template-broken': 'No se puede leer la plantilla {file}: {why}',
     'template-helper': 'La plantilla {file} usa "{read}"; solo se admiten #if, #unless, #each y else.',
+    'template-whole': 'La plantilla {file} muestra "{read}", que contiene varias cosas. Nombrar una de ellas, como "{guess}".',
     'fed-over': '{tree}: según el diario recibió más nitrógeno del que necesita este año. No dar más y regar bien.',
     'fed-unknown': '{tree}: un abonado del diario no tiene saco o peso, así que cuenta como todo lo que necesitaba. Anotarlos para estar seguro.',
     'figure-unknown': 'No hay ninguna cifra llamada "{read}". Ejecutar "medlar why" y el nombre de un árbol.',

@@ -198,7 +198,7 @@ export async function judged(doors, root, c) {
   }
   if (!argv.includes('--json') && !argv.includes('--batch') && !argv.includes('--')) {
     // At the end it would be the value of a flag that has none.
-    const at = argv[0]?.startsWith('-') ? argv.length : Math.min(1, argv.length);
+    const at = argv[0]?.startsWith('-') ? 0 : Math.min(1, argv.length);
     const asked = [...argv.slice(0, at), '--json', ...argv.slice(at)];
     const json = await ran(doors, root, asked, files, stdin, today);
     faults.push(...faultsOf({ doors }, asked, files, stdin, json).map((f) => `--json: ${f}`));

@@ -69,6 +69,8 @@ describe('a template of the grower\'s own', () => {
   });
   test('a field misspelt is told where its name begins, behind the braces, with the nearest', () => {
     expect(of('x\n {{orchrd}}')).toEqual([['template-path', 'orchrd', 'orchard', 2, 4]]);
+    expect([of('{{@root}}'), of('x {{days}}'), of('{{#each days}}{{this}}{{/each}}')].map((found) => (found as unknown[][]).map((f) => f.slice(0, 2)))).toEqual([[['template-whole', '@root']], [['template-whole', 'days']], [['template-whole', 'this']]]);
+    expect(of('{{#each use}}{{this}}{{/each}}{{use}}{{orchard}}')).toEqual([]);
     expect(of('{{#each days}}{{titel}}{{/each}}')).toEqual([['template-path', 'titel', 'title', 1, 17]]);
     expect(of('{{back.mesure}}')).toEqual([['template-path', 'back.mesure', 'measure', 1, 3]]);
     expect(of('{{#each dais}}{{nothing}}{{else}}{{orchrd}}{{/each}}').map((n) => (n as string[])[1])).toEqual(['dais', 'orchrd']);
