@@ -182,7 +182,11 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   if (piece.loose && !inUnit && number !== null && shaped.form && shaped.unit !== 'index') notices.push(notice('form-meant', 'warning', { item: shaped.item, form: shaped.form, read: line.raw.slice(piece.start, piece.start + piece.name.length) }, place(piece)));
   const index = said.index !== null && said.index !== value ? numberOf(said.index.is) : null;
   const range = rangeOf(said.range);
+  const isPh = shaped.item === 'ph' || shaped.item === 'ph-salt' || shaped.item === 'buffer-ph';
   const isReversed = range !== null && range[0] !== null && range[1] !== null && range[0] > range[1];
+  // No limit of a soil; of a pH it is mostly the value of a name that was lost, which is told by itself.
+  const wild = range?.find((n) => n !== null && (n > MILLION || (isPh && n > PH_SCALE)));
+  if (wild !== undefined && wild !== null && wild > MILLION) notices.push(notice(isPh ? 'ph-impossible' : 'value-impossible', 'warning', { item: shaped.item, read: String(wild) }, place(piece)));
   if (isReversed) notices.push(notice('range-reversed', 'warning', { item: shaped.item, read: `${range[0]}-${range[1]}` }, place(piece)));
   return {
     item: shaped.item, value: number, unit: shaped.unit, form: shaped.form, method: shaped.method,
@@ -190,7 +194,7 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     place: place({ start: piece.start, end: piece.end }),
     lab: {
       rating: rating ?? indexWord(unit === 'index' ? number : index, shaped.method ?? context.method, context),
-      range: isReversed ? null : range,
+      range: isReversed || wild !== undefined ? null : range,
     },
     ...(said.tag !== null && shaped.method === null ? { tag: said.tag } : {}),
     ...(piece.index && shaped.unit === 'index' ? { scheme: 'north-carolina.index' as const } : {}),
@@ -244,12 +248,16 @@ const lastCell = (tokens: readonly Token[]): readonly Token[] => cellEnd(tokens)
 /** Items that mean nothing without a unit. */
 export const needsUnit = (item: Item): boolean => ELEMENT_OF[item] !== undefined || item === 'organic-matter' || item === 'organic-carbon' || item === 'salts' || item === 'cec';
 
+/** More than the whole soil: a million parts in a million. */
+const MILLION = 1e6;
+/** The end of the scale of pH. */
+const PH_SCALE = 14;
+
 function implausible(item: Item, value: number, unit: ReportUnit | null): 'ph-impossible' | 'value-negative' | 'value-impossible' | 'share-impossible' | null {
   if ((item === 'ph' || item === 'ph-salt') && (value < 2.5 || value > 11)) return 'ph-impossible';
   if (value < 0 && item !== 'saturation-na') return 'value-negative';
   if (unit === '%' && value > 100) return 'share-impossible';
-  // More than the whole soil: a million parts in a million.
-  if (value > 1e6) return 'value-impossible';
+  if (value > MILLION) return 'value-impossible';
   return null;
 }
 
