@@ -20,13 +20,13 @@ export const templates = {
   },
 };
 
-/** Modules of libraries that nothing in the page comes to: kinds of YAML that no orchard's file may use, merged keys, a reviver that nobody gives, the log of templates, folding (the page never folds lines), YAML's look for keys told twice (orchard/yaml.ts has its own), helpers that no template calls. */
+/** Modules of libraries that nothing in the page comes to: kinds of YAML that no orchard's file may use, merged keys, a reviver that nobody gives, the log of templates, folding (the page never folds lines), YAML's look for keys told twice (orchard/yaml.ts has its own), helpers that no template calls, leave to reach what an object inherits (none is given). */
 const UNUSED = {
   'yaml-1.1/binary': 'export const binary = undefined;', 'yaml-1.1/omap': 'export const omap = undefined;', 'yaml-1.1/pairs': 'export const pairs = undefined;', 'yaml-1.1/set': 'export const set = undefined;',
   'yaml-1.1/timestamp': 'export const timestamp = undefined, intTime = undefined, floatTime = undefined;', 'yaml-1.1/schema': 'export const schema = undefined;', 'json/schema': 'export const schema = undefined;',
   'stringify/foldFlowLines': "export const FOLD_FLOW = 'flow', FOLD_BLOCK = 'block', FOLD_QUOTED = 'quoted'; export const foldFlowLines = (text) => text;", 'parse/cst-visit': 'export const visit = undefined;',
   'yaml-1.1/merge': 'export const merge = undefined; export const isMergeKey = () => false; export const addMergeToJSMap = undefined;', 'doc/applyReviver': 'export const applyReviver = undefined;', 'compose/util-map-includes': 'export const mapIncludes = () => false;',
-  'helpers/log': 'exports.__esModule = true; exports.default = () => {};', 'helpers/lookup': 'exports.__esModule = true; exports.default = () => {};', 'handlebars/no-conflict': 'exports.__esModule = true; exports.default = () => {};', 'helpers/block-helper-missing': 'exports.__esModule = true; exports.default = () => {};', 'helpers/helper-missing': 'exports.__esModule = true; exports.default = () => {};', 'handlebars/logger': 'exports.__esModule = true; exports.default = { log() {} };', 'decorators/inline': 'exports.__esModule = true; exports.default = () => {};',
+  'helpers/log': 'exports.__esModule = true; exports.default = () => {};', 'helpers/lookup': 'exports.__esModule = true; exports.default = () => {};', 'handlebars/no-conflict': 'exports.__esModule = true; exports.default = () => {};', 'helpers/block-helper-missing': 'exports.__esModule = true; exports.default = () => {};', 'helpers/helper-missing': 'exports.__esModule = true; exports.default = () => {};', 'handlebars/logger': 'exports.__esModule = true; exports.default = { log() {} };', 'internal/proto-access': 'exports.__esModule = true; exports.createProtoAccessControl = () => undefined; exports.resultIsAllowed = () => false; exports.resetLoggedProperties = () => {};', 'decorators/inline': 'exports.__esModule = true; exports.default = () => {};',
 };
 
 const SOURCE_ROW = /^ {2}'?([\w-]+)'?: \{ title.*\n/gm;

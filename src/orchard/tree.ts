@@ -15,6 +15,7 @@ import { cropWord, FLAGS, MEASURES } from './fact-words.ts';
 import { likelyFacts } from './likely-facts.ts';
 import type { Measured } from './measure.ts';
 import { lengthOf, massOf, numberOf, volumeOf } from './measure.ts';
+import { IN_ROW } from '../tables/limits.ts';
 import { likeStock, sizeOn } from './rootstock.ts';
 
 export type Leaf = { readonly nutrient: string; readonly value: number; readonly unit: '%' | 'ppm' };
@@ -127,6 +128,8 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
   const { crop, ...rest } = facts;
   const size = facts.size ?? (facts.rootstock === undefined ? undefined : sizeOn(facts.rootstock));
   if (facts.rootstock !== undefined && size === undefined) notices.push(notice('rootstock-unknown', 'warning', { tree: name, read: facts.rootstock, guess: likeStock(facts.rootstock).join(', ') }, whole));
+  const kind = CROP_WORDS[crop.word];
+  if (facts.bed && !facts.planting && crop.count === 1 && kind !== undefined && IN_ROW.crops[kind] !== undefined) notices.push(notice('bed-standing', 'warning', { tree: name }, whole));
   return {
     tree: { name, count: crop.count, word: crop.word, crop: CROP_WORDS[crop.word] ?? 'other', ...rest, ...(size ? { size } : {}), leaf, flags, place: whole },
     notices, questions,

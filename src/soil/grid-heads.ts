@@ -73,7 +73,7 @@ export const lettersOf = (cell: string, head: string): string =>
 export function besides(cell: string, role: Role, head: string, w: Words): string | null {
   if (!cell || /^[-.]+$/.test(cell) || role === 'skip') return '';
   if (role === 'range') return ` | (range ${cell.replace(/[()]/g, ' ')})`;
-  if (role === 'index') return ` | index ${cell}`;
+  if (role === 'index') return ` | index ${cell.replace(/[()]/g, '')}`;
   if (role === 'method' || role === 'unit') return ` ${cell}`;
   if (hasNumber(cell)) return null;
   return ` | ${w.language === null || w.language === 'en' || CLASS_HEAD.test(head) ? lettersOf(cell, head) : cell} | `;

@@ -231,7 +231,7 @@ function rowUnder(columns: readonly Column[], placed: readonly (Cell | undefined
   const plainMethod = !/[a-z]/i.test(blank(told, findMethods(told)));
   const parts = [
     name.text, plainMethod ? told : '', `${value?.text ?? ''} ${text('unit') || unit}`.trim(), plainMethod ? '' : told, range && `(range ${range.replace(/[()]/g, ' ')})`,
-    text('index') && `index ${text('index')}`, mark >= 0 ? columns[mark]!.head.text : text('rating'),
+    text('index') && `index ${text('index').replace(/[()]/g, '')}`, mark >= 0 ? columns[mark]!.head.text : text('rating'),
   ];
   const where = value?.text ? value : name;
   return [{ sample: null, line, lines: [{ line, text: parts.filter(Boolean).join(' | '), start: where.start, end: where.end }] }];

@@ -187,6 +187,7 @@ export const de: Words = {
     'no-soil': '{tree}: kein Bodenbericht für den Standort, deshalb dieses Jahr kein Phosphat und kein Kali.',
     'not-a-number': '"{read}" ist als Wert für {item} nicht zu lesen. Nur in Ziffern schreiben[number|, zum Beispiel {number}, wenn das gemeint ist].',
     'rootstock-unknown': '{tree}: Die Unterlage "{read}" steht nicht in der Liste,[guess| es sei denn, "{guess}" ist gemeint,] und sagt darum nichts über die Größe. Dazuschreiben: dwarf, semi-dwarf oder standard.',
+    'bed-standing': '{tree}: "bed" gilt nur vor dem Pflanzen; dies wird als eine Pflanze gedüngt. Schreiben, wie viele dort stehen, zum Beispiel "12 raspberries".',
     'zip-broken': '{file} lässt sich nicht entpacken: beschädigt, mit Kennwort verschlossen oder zu groß für einen Obstgarten.', 'zip-empty': 'In {file} ist keine orchard.yaml, kein Bericht und kein Tagebuch.', 'rules-by-command': '{file} bleibt erhalten, aber die Regeln darin gelten hier nicht: sie gelten in einer Seite, die "medlar page" im Ordner des Obstgartens macht.',
     'not-text': '{file} ist keine Textdatei.[why| {why}] Die Zeilen gehören in eine einfache Textdatei.',
     'letters-windows': 'Einige Buchstaben in {file} sind nicht in UTF-8, hier "{read}"; sie gelten als die von Windows (1252). Sieht ein Wort oder eine Einheit falsch aus, die Datei neu als UTF-8 speichern.',

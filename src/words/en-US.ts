@@ -185,6 +185,7 @@ export const enUS = {
     'no-soil': '{tree}: no soil report for where it stands, so no phosphate and no potash this year.',
     'not-a-number': 'I cannot read "{read}" as the value of {item}. Write it in figures alone[number|, for instance {number} if that was meant].',
     'rootstock-unknown': '{tree}: the rootstock "{read}" is not in my list,[guess| unless "{guess}" is meant,] so it says nothing of the size. Write dwarf, semi-dwarf or standard beside it.',
+    'bed-standing': '{tree}: "bed" counts only for what is still to be planted, so this is fed as one plant. Write how many stand there, such as "12 raspberries".',
     'zip-broken': '{file} cannot be unpacked: it is damaged, locked with a password, or too large for an orchard.', 'zip-empty': '{file} holds no orchard.yaml, report or diary.', 'rules-by-command': '{file} is kept, but its rules do not count here: they do in a page that "medlar page" makes in the orchard folder.',
     'not-text': '{file} is not a text file.[why| {why}] Its lines belong in a plain text file.',
     'letters-windows': 'Some letters of {file} are not in UTF-8, here "{read}"; they are taken as those of Windows (1252). If a word or a unit looks wrong, save the file again as UTF-8.',

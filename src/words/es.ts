@@ -187,6 +187,7 @@ export const es: Words = {
     'no-soil': '{tree}: no hay informe de suelo de donde está, así que este año sin fosfato y sin potasa.',
     'not-a-number': '"{read}" no se puede leer como valor de {item}. Escribirlo solo en cifras[number|, por ejemplo {number} si se quiso decir eso].',
     'rootstock-unknown': '{tree}: el patrón "{read}" no está en la lista[guess|, salvo que sea "{guess}"], así que nada dice del tamaño. Añadir dwarf, semi-dwarf o standard.',
+    'bed-standing': '{tree}: "bed" solo cuenta para lo que aún se va a plantar, así que esto se abona como una planta. Escribir cuántas hay, como "12 raspberries".',
     'zip-broken': '{file} no se puede desempaquetar: está dañado, cerrado con contraseña o es demasiado grande para un huerto.', 'zip-empty': '{file} no contiene orchard.yaml, ni informe, ni diario.', 'rules-by-command': '{file} se guarda, pero sus reglas no cuentan aquí: cuentan en una página que "medlar page" hace en la carpeta del huerto.',
     'not-text': '{file} no es un archivo de texto.[why| {why}] Sus líneas van en un archivo de texto simple.',
     'letters-windows': 'Algunas letras de {file} no están en UTF-8, aquí "{read}"; se toman como las de Windows (1252). Si una palabra o unidad se ve mal, guardar otra vez el archivo como UTF-8.',

@@ -61,3 +61,8 @@ test('a stock that nobody listed is told where it stands behind the crop, and wh
   expect([code, stderr.includes('the rootstock "XY 99" is not in my list')]).toEqual([0, true]);
   for (const said of ['apple on the south wall', 'apple on 2 m wires', 'gate on M26']) expect([said, (await medlar(['check'], orchard(`${said}, planted 2015`))).code]).toEqual([said, 3]);
 });
+
+test('a bed under canes that stand is told, since they are fed as one plant; not where it counts, nor where their number is said', async () => {
+  const told = async (line: string): Promise<boolean> => (await medlar(['check'], orchard(line))).stderr.includes('"bed" counts only for what is still to be planted');
+  expect([await told('raspberries, planted 2020, bed 6 x 0.5 m'), await told('raspberries, planting March 2027, bed 6 x 0.5 m'), await told('12 raspberries, planted 2020, bed 6 x 0.5 m'), await told('apple, planted 2020, bed 2 x 2 m')]).toEqual([true, false, false, false]);
+});
