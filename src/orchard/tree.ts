@@ -8,6 +8,7 @@ import { notice } from '../reason/notice.ts';
 import { suggest } from '../reason/suggest.ts';
 import type { Crop, Size } from '../tables/crops.ts';
 import { CROP_WORDS, SIZES } from '../tables/crops.ts';
+import { IN_ROW } from '../tables/limits.ts';
 import type { Day } from '../units/date.ts';
 import { monthOf } from '../units/date.ts';
 import type { Flag } from './fact-words.ts';
@@ -15,7 +16,6 @@ import { cropWord, FLAGS, MEASURES } from './fact-words.ts';
 import { likelyFacts } from './likely-facts.ts';
 import type { Measured } from './measure.ts';
 import { lengthOf, massOf, numberOf, volumeOf } from './measure.ts';
-import { IN_ROW } from '../tables/limits.ts';
 import { likeStock, sizeOn } from './rootstock.ts';
 
 export type Leaf = { readonly nutrient: string; readonly value: number; readonly unit: '%' | 'ppm' };
@@ -100,7 +100,7 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
   const leaf: Leaf[] = [];
   const flags: Flag[] = [];
   const seen = new Set<string>();
-  for (const { text: item, place } of items.flatMap(standing)) {
+  for (const { text: item, place } of items.flatMap(stockApart)) {
     const read = readItem(item, zones);
     if ('unclear' in read) notices.push(notice('number-two-ways', 'error', { read: read.unclear, dot: read.unclear.replace(',', '.'), plain: read.unclear.replace(',', '') }, place));
     else if ('wrong' in read) notices.push(notice(read.wrong, 'error', { read: item, tree: name, guess: read.guess ?? '', form: read.guess ? '' : 'line', expected: read.expected ?? '' }, place));
@@ -131,13 +131,13 @@ export function parseTree(name: string, items: readonly Item[], zones: readonly 
   const kind = CROP_WORDS[crop.word];
   if (facts.bed && !facts.planting && crop.count === 1 && kind !== undefined && IN_ROW.crops[kind] !== undefined) notices.push(notice('bed-standing', 'warning', { tree: name }, whole));
   return {
-    tree: { name, count: crop.count, word: crop.word, crop: CROP_WORDS[crop.word] ?? 'other', ...rest, ...(size ? { size } : {}), leaf, flags, place: whole },
+    tree: { name, count: crop.count, word: crop.word, crop: kind ?? 'other', ...rest, ...(size ? { size } : {}), leaf, flags, place: whole },
     notices, questions,
   };
 }
 
 /** "apple on M26" holds two facts; on anything but a stock, or a name with a number as stocks have, a tree only stands. */
-function standing(item: Item): readonly Item[] {
+function stockApart(item: Item): readonly Item[] {
   const [, crop, gap, stock] = /^(.*\S)(\s+on\s+)(\S.*)$/is.exec(item.text) ?? [];
   if (!crop || !gap || !stock || !cropWord(crop.toLowerCase().replace(/^\d+\s+/, '')) || !(sizeOn(stock) || /^[a-z.-]+ ?\d+[a-z]?$/i.test(stock))) return [item];
   const at = crop.length + gap.length;

@@ -40,7 +40,7 @@ function isAlias(a: Name, b: Name, gap: readonly Token[], inGroup: boolean): boo
   return inGroup && ((a.item === 'nitrogen' && b.item === 'nitrate-n') || (a.item === 'lime' && b.item === 'carbonate') || ((a.item === 'lime' || a.item === 'acidity') && isPh(b)));
 }
 
-const isPh = (name: Name): boolean => name.item === 'ph' || name.item === 'ph-salt' || name.item === 'buffer-ph';
+export const isPh = ({ item }: { readonly item: Name['item'] }): boolean => item === 'ph' || item === 'ph-salt' || item === 'buffer-ph';
 /** "pH 6.8 buffer" is a buffer's; "Nitrogen (NO3-N)" is nitrate; "Lime (pH) 6.4" and "Acidity (pH) 5.8" are a pH, which no unit follows. */
 const itemOf = (names: readonly Name[], tokens: readonly Token[]): Piece['item'] => (names.find((n) => names[0]!.item === 'ph' && n.item === 'buffer-ph') ?? names.find((n) => n.item === 'nitrate-n' || (isPh(n) && !has(tokens, 'unit'))) ?? names[0]!).item;
 

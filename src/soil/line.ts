@@ -12,7 +12,7 @@ import { CONDITION, GOAL, SATURATION } from '../tables/report-words.ts';
 import { TEXTURE_WORDS } from '../tables/texture.ts';
 import type { Context } from './context.ts';
 import type { Piece } from './cut.ts';
-import { cellEnd, cut, has, isNumber, leadsName } from './cut.ts';
+import { cellEnd, cut, has, isNumber, isPh, leadsName } from './cut.ts';
 import { countedUnit, FORMS, indexWord, shape } from './form.ts';
 import { AMOUNTS, rateUnit } from './ground.ts';
 import type { Judged } from './judge.ts';
@@ -182,11 +182,10 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
   if (piece.loose && !inUnit && number !== null && shaped.form && shaped.unit !== 'index') notices.push(notice('form-meant', 'warning', { item: shaped.item, form: shaped.form, read: line.raw.slice(piece.start, piece.start + piece.name.length) }, place(piece)));
   const index = said.index !== null && said.index !== value ? numberOf(said.index.is) : null;
   const range = rangeOf(said.range);
-  const isPh = shaped.item === 'ph' || shaped.item === 'ph-salt' || shaped.item === 'buffer-ph';
   const isReversed = range !== null && range[0] !== null && range[1] !== null && range[0] > range[1];
   // No limit of a soil; of a pH it is mostly the value of a name that was lost, which is told by itself.
-  const wild = range?.find((n) => n !== null && (n > MILLION || (isPh && n > PH_SCALE)));
-  if (wild !== undefined && wild !== null && wild > MILLION) notices.push(notice(isPh ? 'ph-impossible' : 'value-impossible', 'warning', { item: shaped.item, read: String(wild) }, place(piece)));
+  const wild = range?.find((n) => n !== null && (n > MILLION || (isPh(shaped) && n > PH_SCALE))) ?? null;
+  if (wild !== null && wild > MILLION) notices.push(notice(isPh(shaped) ? 'ph-impossible' : 'value-impossible', 'warning', { item: shaped.item, read: String(wild) }, place(piece)));
   if (isReversed) notices.push(notice('range-reversed', 'warning', { item: shaped.item, read: `${range[0]}-${range[1]}` }, place(piece)));
   return {
     item: shaped.item, value: number, unit: shaped.unit, form: shaped.form, method: shaped.method,
@@ -194,7 +193,7 @@ function readPiece(piece: Piece, line: Line, context: Context, notices: Notice[]
     place: place({ start: piece.start, end: piece.end }),
     lab: {
       rating: rating ?? indexWord(unit === 'index' ? number : index, shaped.method ?? context.method, context),
-      range: isReversed || wild !== undefined ? null : range,
+      range: isReversed || wild !== null ? null : range,
     },
     ...(said.tag !== null && shaped.method === null ? { tag: said.tag } : {}),
     ...(piece.index && shaped.unit === 'index' ? { scheme: 'north-carolina.index' as const } : {}),
@@ -214,13 +213,12 @@ function asStands(raw: string): string {
 /** Goals, conditions and footnotes, which look like readings. */
 function isNoReading(piece: Piece, said: Judged & { readonly start: number | null }): boolean {
   const { value } = said;
-  const isPh = piece.item === 'ph' || piece.item === 'buffer-ph';
   const prefixed = (words: RegExp): boolean => piece.prefix.some((t) => t.kind === 'word' && words.test(t.text));
   // "Optimum pH 6.0 to 6.8".
   if (said.start !== null && said.rating === 'optimum' && (value?.kind === 'between' || piece.item === 'ph')) return true;
   if (prefixed(CONDITION) || (piece.item === 'ph' && prefixed(GOAL))) return true;
   // "3 Mehlich buffer pH, 4 Summation of cations".
-  return isPh && said.behind !== null && value?.kind === 'number' && /^\d$/.test(value.printed) && has(piece.prefix, 'number');
+  return isPh(piece) && said.behind !== null && value?.kind === 'number' && /^\d$/.test(value.printed) && has(piece.prefix, 'number');
 }
 
 const printed = (at: { start: number; end: number }, line: Line): string => line.text.slice(at.start, at.end);

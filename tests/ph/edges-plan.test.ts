@@ -91,7 +91,7 @@ describe('what is said', () => {
     expect(phFacts(plan('quince', soil(6.601)), 'A')).toMatchObject({ tree: 'A', now: 6.6, goal: 6.5, low: 6, high: 6.5, years: expect.any(Number), percent: 0, least: 5.5, most: 7, below: '', chelate: 'DTPA', soonest: 3, latest: 12, warm: 55, celsius: 13 });
     expect(phFacts(plan('citrus', soil(5.7), { word: 'orange', region: 'US-FL' }), 'A').below).toBe(5.5);
     expect(phFacts(plan('pear', soil(8, { carbonate: 0.5 })), 'A')).toMatchObject({ years: 11, percent: 0.5 });
-    // Hundreds of years are told in tens, what a program gets is not: 2.5 times 5 % is 12.5 %, and so are the years but for the rounding up.
+    // Hundreds of years are told in tens, fewer as they are.
     const lasting = (percent: number): [number, number] => [phFacts(plan('pear', soil(8, { carbonate: percent })), 'A')['years'] as number, plan('pear', soil(8, { carbonate: percent })).swallowed!.years];
     expect([lasting(12)[0] % 10, Math.abs(lasting(12)[0] - lasting(12)[1]) <= 5, lasting(4)[0] === lasting(4)[1]]).toEqual([0, true, true]);
     expect(phFacts(plan('apple', soil(6.5)), 'A')).toMatchObject({ years: 0, percent: 0 });
